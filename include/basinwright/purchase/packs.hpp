@@ -1,0 +1,50 @@
+// The cheapest whole packs for a need, exactly.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "basinwright/money/money.hpp"
+#include "basinwright/trace/trace.hpp"
+
+namespace basinwright::purchase {
+
+/// A pack on sale. Sizes are whole millilitres, grams or pieces: the same for all packs of an item.
+struct Pack {
+  std::string id;
+  std::int64_t size = 0;
+  money::Money price;
+  std::optional<std::int64_t> stock; ///< Nothing: as many as wanted.
+  std::string batch;                 ///< Empty: any.
+  std::string supplier;
+};
+
+struct Request {
+  std::vector<std::int64_t> needs; ///< One need, or one for each coat when `apart`.
+  bool apart = false;              ///< Each need is covered on its own (mixed kits cannot be kept).
+  bool one_batch = false;          ///< All packs from one batch.
+};
+
+struct Choice {
+  std::size_t pack = 0; ///< Index into the packs given.
+  std::int64_t count = 0;
+};
+
+/// What to buy: packs with their counts (size descending, id ascending), cost, what they hold.
+struct Basket {
+  std::vector<Choice> choices;
+  money::Money cost;
+  std::int64_t size = 0;
+  std::int64_t packs = 0;
+};
+
+/// The basket that covers the request: least cost, then least waste, then fewest packs, then the
+/// most of the larger packs; nothing when the stock does not reach. Dynamic programming over whole
+/// units of the sizes' greatest common divisor.
+/// @throws std::invalid_argument for a size that is not positive or a negative price
+[[nodiscard]] std::optional<Basket> cheapest(const Request& request,
+                                             const std::vector<Pack>& packs);
+
+}  // namespace basinwright::purchase

@@ -1,0 +1,31 @@
+// The earliest programme under its constraints, exactly; and a check that shares no code with it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "basinwright/schedule/problem.hpp"
+
+namespace basinwright::schedule {
+
+/// Why there is no programme: the first part that no start reaches.
+struct Infeasible {
+  enum class Part { chain, unit, finish };
+  Part part = Part::chain;
+  std::size_t index = 0;   ///< Task or coat.
+  std::size_t section = 0;
+  bool rule_conflict = false; ///< True: no weather would help (a unit longer than any window).
+  std::string why;            ///< In slots and names; the trade's words are the caller's.
+};
+
+/// The lexicographic optimum (finish, splits, reworks, cost), proven; among equals the one whose
+/// starts come first in the order chain, then units. Label setting over slots; the proof stands in
+/// docs/method.md "Programme".
+[[nodiscard]] std::variant<Answer, Infeasible> solve(const Problem& problem);
+
+/// Every rule of `problem` that `answer` breaks, in words; empty when it holds.
+[[nodiscard]] std::vector<std::string> verify(const Problem& problem, const Answer& answer);
+
+}  // namespace basinwright::schedule

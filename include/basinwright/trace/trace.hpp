@@ -1,0 +1,110 @@
+// How a number came about: recorded while it is calculated, free when nobody asks.
+#pragma once
+
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "basinwright/sources/source.hpp"
+#include "basinwright/units/quantity.hpp"
+#include "basinwright/units/ratio.hpp"
+#include "basinwright/units/temperature.hpp"
+
+namespace basinwright::trace {
+
+/// A number with its dimension: what an explanation shows.
+struct Amount {
+  double si = 0.0;
+  units::Dimensions dimensions;
+  bool is_point = false; ///< A temperature on a scale, not a difference.
+};
+
+[[nodiscard]] constexpr Amount amount(double number) { return {number, {}, false}; }
+[[nodiscard]] constexpr Amount amount(units::Fraction f) { return {f.share(), {}, false}; }
+[[nodiscard]] constexpr Amount amount(units::Temperature t) {
+  return {t.si(), {0, 0, 0, 1}, true};
+}
+template <int L, int M, int T, int K>
+[[nodiscard]] constexpr Amount amount(units::Quantity<L, M, T, K> q) {
+  return {q.si(), units::Quantity<L, M, T, K>::dimensions, false};
+}
+
+/// Names another recorded step as the origin of an operand.
+struct From {
+  std::string_view key;
+};
+
+/// One operand of a formula: its name there, its value, and where the value comes from: another
+/// step, a source, or (with a pointer) the job file itself.
+struct Operand {
+  template <class Q>
+  constexpr Operand(std::string_view name_, Q value_, From from_)
+      : name(name_), value(amount(value_)), from(from_.key) {}
+  template <class Q>
+  constexpr Operand(std::string_view name_, const sources::Sourced<Q>& constant)
+      : name(name_), value(amount(constant.value)), source(constant.source) {}
+  template <class Q>
+  constexpr Operand(std::string_view name_, Q value_, sources::Source source_)
+      : name(name_), value(amount(value_)), source(source_) {}
+
+  std::string_view name;
+  Amount value;
+  std::string_view from; ///< Key of the step it was computed in; empty when `source` holds.
+  sources::Source source;
+};
+
+/// A recorded operand; owns its text.
+struct Input {
+  std::string name;
+  Amount value;
+  std::string from;
+  sources::Kind kind = sources::Kind::given;
+  std::string source_key;
+  std::string source_place;
+};
+
+/// A recorded step: `key` = `formula` over `inputs`, giving `value`.
+///
+/// The formula is plain arithmetic over the operands' names (+ - * / ^ ( ) ceil floor max min sqrt
+/// round pi and numbers), in SI, so that a test can evaluate it again and hold it against `value`.
+struct Step {
+  std::string key;
+  std::string formula;
+  Amount value;
+  std::vector<Input> inputs;
+  std::string note; ///< The rule in words, or how it was rounded; may be empty.
+};
+
+/// The recorder handed through a calculation. Off, `note` returns its value and does nothing else.
+class Trace {
+ public:
+  Trace() = default;
+  [[nodiscard]] static Trace recording();
+  [[nodiscard]] bool on() const { return on_; }
+  [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
+  [[nodiscard]] const Step* find(std::string_view key) const;
+
+  /// Records `key` = `formula` and returns `value` unchanged. A key recorded again replaces the
+  /// earlier step. Keys are the dotted paths of the job sheet's JSON.
+  template <class Q>
+  Q note(std::string_view key,
+         Q value,
+         std::string_view formula,
+         std::initializer_list<Operand> operands,
+         std::string_view words = {}) {
+    if (on_) record(key, amount(value), formula, operands, words);
+    return value;
+  }
+
+ private:
+  void record(std::string_view key,
+              Amount value,
+              std::string_view formula,
+              std::initializer_list<Operand> operands,
+              std::string_view words);
+  bool on_ = false;
+  std::vector<Step> steps_;
+};
+
+}  // namespace basinwright::trace

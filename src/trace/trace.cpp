@@ -1,0 +1,41 @@
+#include "basinwright/trace/trace.hpp"
+
+#include <algorithm>
+
+namespace basinwright::trace {
+
+Trace Trace::recording() {
+  Trace trace;
+  trace.on_ = true;
+  return trace;
+}
+
+const Step* Trace::find(std::string_view key) const {
+  const auto it = std::ranges::find(steps_, key, &Step::key);
+  return it == steps_.end() ? nullptr : &*it;
+}
+
+void Trace::record(std::string_view key,
+                   Amount value,
+                   std::string_view formula,
+                   std::initializer_list<Operand> operands,
+                   std::string_view words) {
+  Step step{std::string(key), std::string(formula), value, {}, std::string(words)};
+  step.inputs.reserve(operands.size());
+  for (const Operand& operand : operands) {
+    step.inputs.push_back({std::string(operand.name),
+                           operand.value,
+                           std::string(operand.from),
+                           operand.source.kind,
+                           std::string(operand.source.key),
+                           std::string(operand.source.place)});
+  }
+  const auto it = std::ranges::find(steps_, key, &Step::key);
+  if (it == steps_.end()) {
+    steps_.push_back(std::move(step));
+  } else {
+    *it = std::move(step);
+  }
+}
+
+}  // namespace basinwright::trace
