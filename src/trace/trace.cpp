@@ -38,4 +38,9 @@ void Trace::record(std::string_view key,
   }
 }
 
+void Trace::list(std::string_view key, Amount value, const sources::Source& source) {
+  if (std::ranges::find(used_, key, &Used::key) != used_.end()) return;
+  used_.push_back({std::string(key), value, source});
+}
+
 }  // namespace basinwright::trace

@@ -16,7 +16,7 @@ struct Position {
   std::string file;
   std::size_t line = 0;
   std::size_t column = 0;
-  std::size_t width = 1; ///< Scalars to underline.
+  std::size_t width = 1;  ///< Scalars to underline.
 };
 
 /// One problem. `code` is one or more plain words joined by hyphens (`shell-depth`).
@@ -24,10 +24,10 @@ struct Diagnostic {
   std::string code;
   Severity severity = Severity::error;
   Position at;
-  std::string pointer; ///< JSON Pointer (RFC 6901) of the value; may be empty.
+  std::string pointer;  ///< JSON Pointer (RFC 6901) of the value; may be empty.
   std::string message;
   std::string hint;
-  std::vector<Position> also; ///< Other places that clash with this one.
+  std::vector<Position> also;  ///< Other places that clash with this one.
 };
 
 /// Problems as they are found; sorted by place when shown.

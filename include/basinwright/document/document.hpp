@@ -46,7 +46,7 @@ struct Paragraph {
 
 /// A named value: "Painted area  92.0 m2".
 struct Fact {
-  std::string key; ///< Dotted path below the section's key ("etch.acid_l").
+  std::string key;  ///< Dotted path below the section's key ("etch.acid_l").
   std::string label;
   Cell cell;
   bool shown = true;
@@ -60,21 +60,21 @@ struct Facts {
 enum class Align { left, right };
 
 struct Column {
-  std::string key; ///< Member name of each row's object in machine formats.
+  std::string key;  ///< Member name of each row's object in machine formats.
   std::string title;
   Align align = Align::left;
   bool shown = true;
 };
 
 struct Row {
-  std::vector<Cell> cells; ///< One a column.
+  std::vector<Cell> cells;  ///< One a column.
   Role role = Role::plain;
-  bool machine = true; ///< False: a row for people only, such as a subtotal.
+  bool machine = true;  ///< False: a row for people only, such as a subtotal.
 };
 
 /// A table; in machine formats an array of one object a row at `key`.
 struct Table {
-  std::string key; ///< Dotted path below the section's key; empty: the section's key itself.
+  std::string key;  ///< Dotted path below the section's key; empty: the section's key itself.
   std::string caption;
   std::vector<Column> columns;
   std::vector<Row> rows;
@@ -102,9 +102,9 @@ struct Section {
 struct Document {
   std::string title;
   std::string subtitle;
-  std::vector<std::string> notices; ///< Said first, before any number: what this page rests on.
+  std::vector<std::string> notices;  ///< Said first, before any number: what this page rests on.
   std::vector<Section> sections;
-  Cell bottom_line; ///< The most important line; text formats print it last.
+  Cell bottom_line;  ///< The most important line; text formats print it last.
 };
 
 }  // namespace basinwright::document

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -32,12 +33,16 @@ class Money {
  public:
   constexpr Money() = default;
   [[nodiscard]] static constexpr Money of_minor(std::int64_t units) { return Money(units); }
+  static Money of_minor(std::floating_point auto) = delete;
   [[nodiscard]] constexpr std::int64_t minor() const { return minor_; }
   friend Money operator+(Money a, Money b);
   friend Money operator-(Money a, Money b);
   friend Money operator*(Money a, std::int64_t count);
+  /// A binary fraction never multiplies money: use `share` or `scaled`, which round by name.
+  friend Money operator*(Money, std::floating_point auto) = delete;
   Money& operator+=(Money other) { return *this = *this + other; }
-  friend constexpr auto operator<=>(Money, Money) = default;
+  friend constexpr bool operator==(Money, Money) = default;
+  friend constexpr auto operator<=>(Money a, Money b) { return a.minor_ <=> b.minor_; }
 
  private:
   constexpr explicit Money(std::int64_t minor) : minor_(minor) {}
@@ -72,7 +77,8 @@ struct BasisPoints {
 /// and none negative
 [[nodiscard]] std::vector<Money> split(Money total, const std::vector<std::int64_t>& weights);
 
-/// Net and tax inside a gross price: 99.99 at 10 % is 90.90 + 9.09.
+/// Net and tax inside a gross price: 99.99 at 10 % is 90.90 + 9.09. The tax is rounded and the net
+/// is the rest. @throws std::invalid_argument for a tax of -100 % or less
 struct GrossParts {
   Money net;
   Money tax;

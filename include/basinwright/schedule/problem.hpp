@@ -1,7 +1,7 @@
 // The general problem: a chain of tasks, then units on sections with recoat windows, then a finish.
 //
-// It knows slots and dates, nothing of paint or pools. A slot is one step of elapsed time; slot s is
-// [s, s+1). All rules are data; every bound holds exactly as written here.
+// It knows slots and dates, nothing of paint or pools. A slot is one step of elapsed time; slot s
+// is [s, s+1). All rules are data; every bound holds exactly as written here.
 #pragma once
 
 #include <cstddef>
@@ -18,7 +18,7 @@ using Slot = std::int32_t;
 using Calendar = std::vector<char>;
 
 enum class Kind {
-  attended,   ///< Takes its next `slots` open slots; pauses over closed ones; starts in an open one.
+  attended,  ///< Takes its next `slots` open slots; pauses over closed ones; starts in an open one.
   one_shift,  ///< Takes `slots` consecutive open slots.
   unattended  ///< Starts in an open slot and lasts `slots` elapsed; no labour.
 };
@@ -31,7 +31,7 @@ struct Task {
   std::size_t calendar = 0;
   Slot lag_min = 0;
   std::optional<Slot> lag_max;
-  Slot release = 0; ///< Not before this slot.
+  Slot release = 0;  ///< Not before this slot.
 };
 
 /// Doing the chain's last wash again, any number of times, before any unit is done.
@@ -43,10 +43,10 @@ struct Reclean {
 /// What the first coat of every section asks of the chain: start >= wet end + dry, start <= anchor
 /// end + limit, and no wet slot in [start - rain_free, start). A reclean sets both ends anew.
 struct Anchor {
-  std::size_t task = 0; ///< Index of the anchor task in the chain; the wet end is the chain's end.
+  std::size_t task = 0;  ///< Index of the anchor task in the chain; the wet end is the chain's end.
   std::optional<Slot> limit;
   Slot dry = 0;
-  Slot rain_free = 0; ///< Checked for the first unit done only.
+  Slot rain_free = 0;  ///< Checked for the first unit done only.
   std::optional<Reclean> reclean;
 };
 
@@ -60,7 +60,7 @@ struct Recoat {
 /// Abrading a section whose window is past: start >= end of its coat + the window's min; the next
 /// coat starts within [rework end + dry, rework end + max].
 struct Rework {
-  std::vector<Slot> slots; ///< One a section.
+  std::vector<Slot> slots;  ///< One a section.
   std::size_t calendar = 0;
   Slot dry = 0;
   Slot max = 0;
@@ -71,9 +71,9 @@ struct Rework {
 struct Units {
   std::vector<std::string> coats;
   std::vector<std::string> sections;
-  std::vector<std::vector<Slot>> slots; ///< [coat][section]
+  std::vector<std::vector<Slot>> slots;  ///< [coat][section]
   std::size_t calendar = 0;
-  std::vector<Recoat> recoat;           ///< One fewer than coats.
+  std::vector<Recoat> recoat;  ///< One fewer than coats.
   std::optional<Rework> rework;
 };
 
@@ -84,24 +84,42 @@ struct Finish {
 };
 
 /// Facts that are past (a re-plan): never moved, even where they broke a rule.
-struct DoneTask { std::size_t task = 0; Slot start = 0, end = 0; };
-struct DoneUnit { std::size_t coat = 0, section = 0; Slot start = 0, end = 0; };
+struct DoneTask {
+  std::size_t task = 0;
+  Slot start = 0, end = 0;
+};
+struct DoneUnit {
+  std::size_t coat = 0, section = 0;
+  Slot start = 0, end = 0;
+};
+/// A rework after `coat` on a section.
+struct DoneRework {
+  std::size_t coat = 0, section = 0;
+  Slot start = 0, end = 0;
+};
+struct DoneReclean {
+  Slot start = 0, end = 0;
+};
+/// All within the horizon. What is left starts at `now` at the earliest, in the chain's order, after
+/// everything here has ended.
 struct Facts {
   Slot now = 0;
-  std::vector<DoneTask> tasks;
-  std::vector<DoneUnit> units;
+  std::vector<DoneTask> tasks = {};
+  std::vector<DoneUnit> units = {};
+  std::vector<DoneRework> reworks = {};
+  std::vector<DoneReclean> recleans = {};
 };
 
 struct Problem {
   Slot horizon = 0;
-  std::vector<std::int32_t> date_of;    ///< One a slot: an ascending day number.
+  std::vector<std::int32_t> date_of;  ///< One a slot: an ascending day number.
   std::vector<Calendar> calendars;
-  std::vector<char> wet;                ///< Slots with rain; may be empty.
+  std::vector<char> wet;  ///< Slots with rain; may be empty.
   std::vector<Task> chain;
   Anchor anchor;
   Units units;
-  std::vector<std::int64_t> cost_of;    ///< Labour of one worked slot, one a slot.
-  std::int64_t attendance = 0;          ///< For each distinct date with worked slots.
+  std::vector<std::int64_t> cost_of;  ///< Labour of one worked slot, one a slot.
+  std::int64_t attendance = 0;        ///< For each distinct date with worked slots.
   /// For an end slot e of the last unit: `finish[e]`, nothing when none is in the horizon.
   std::vector<std::optional<Finish>> finish;
   std::optional<Facts> facts;
@@ -111,23 +129,24 @@ struct Problem {
 struct Booking {
   enum class What { task, unit, rework, reclean };
   What what = What::task;
-  std::size_t index = 0;   ///< Task in the chain, or coat of the unit (the coat before a rework).
+  std::size_t index = 0;  ///< Task in the chain, or coat of the unit (the coat before a rework).
   std::size_t section = 0;
   Slot start = 0;
   Slot end = 0;
 };
 
-/// The objective, in order; smaller is better.
+/// The objective, in order; smaller is better. Splits and reworks count the facts too; cost counts
+/// the bookings only, and the date of the facts' last work has its attendance free.
 struct Objective {
   Slot finish = 0;
-  int splits = 0;    ///< Sections of a coat on another date than the section before.
-  int reworks = 0;   ///< With recleans.
+  int splits = 0;   ///< Sections of a coat on another date than the section before.
+  int reworks = 0;  ///< With recleans.
   std::int64_t cost = 0;
   friend auto operator<=>(const Objective&, const Objective&) = default;
 };
 
 struct Answer {
-  std::vector<Booking> bookings; ///< In order of start.
+  std::vector<Booking> bookings;  ///< What is left to do (no facts), in order of start.
   Objective objective;
 };
 

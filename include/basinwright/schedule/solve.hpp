@@ -14,10 +14,10 @@ namespace basinwright::schedule {
 struct Infeasible {
   enum class Part { chain, unit, finish };
   Part part = Part::chain;
-  std::size_t index = 0;   ///< Task or coat.
+  std::size_t index = 0;  ///< Task or coat.
   std::size_t section = 0;
-  bool rule_conflict = false; ///< True: no weather would help (a unit longer than any window).
-  std::string why;            ///< In slots and names; the trade's words are the caller's.
+  bool rule_conflict = false;  ///< True: no weather would help (a unit longer than any window).
+  std::string why;             ///< In slots and names; the trade's words are the caller's.
 };
 
 /// The lexicographic optimum (finish, splits, reworks, cost), proven; among equals the one whose

@@ -17,11 +17,15 @@ namespace basinwright::trace {
 struct Amount {
   double si = 0.0;
   units::Dimensions dimensions;
-  bool is_point = false; ///< A temperature on a scale, not a difference.
+  bool is_point = false;  ///< A temperature on a scale, not a difference.
 };
 
-[[nodiscard]] constexpr Amount amount(double number) { return {number, {}, false}; }
-[[nodiscard]] constexpr Amount amount(units::Fraction f) { return {f.share(), {}, false}; }
+[[nodiscard]] constexpr Amount amount(double number) {
+  return {number, {}, false};
+}
+[[nodiscard]] constexpr Amount amount(units::Fraction f) {
+  return {f.share(), {}, false};
+}
 [[nodiscard]] constexpr Amount amount(units::Temperature t) {
   return {t.si(), {0, 0, 0, 1}, true};
 }
@@ -50,7 +54,7 @@ struct Operand {
 
   std::string_view name;
   Amount value;
-  std::string_view from; ///< Key of the step it was computed in; empty when `source` holds.
+  std::string_view from;  ///< Key of the step it was computed in; empty when `source` holds.
   sources::Source source;
 };
 
@@ -73,10 +77,18 @@ struct Step {
   std::string formula;
   Amount value;
   std::vector<Input> inputs;
-  std::string note; ///< The rule in words, or how it was rounded; may be empty.
+  std::string note;  ///< The rule in words, or how it was rounded; may be empty.
 };
 
-/// The recorder handed through a calculation. Off, `note` returns its value and does nothing else.
+/// A constant that a calculation took: `key` is where the user may set it.
+struct Used {
+  std::string key;
+  Amount value;
+  sources::Source source;
+};
+
+/// The recorder handed through a calculation. Off, `note` returns its value and does nothing else;
+/// the constants taken are listed either way, since the output says which of them were defaults.
 class Trace {
  public:
   Trace() = default;
@@ -84,6 +96,15 @@ class Trace {
   [[nodiscard]] bool on() const { return on_; }
   [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
   [[nodiscard]] const Step* find(std::string_view key) const;
+
+  /// Takes a constant that may be overridden at `key` ("productivity.abrade"), once a key.
+  template <class Q>
+  Q use(std::string_view key, const sources::Sourced<Q>& constant) {
+    list(key, amount(constant.value), constant.source);
+    return constant.value;
+  }
+  /// The constants taken, in the order of first use.
+  [[nodiscard]] const std::vector<Used>& used() const { return used_; }
 
   /// Records `key` = `formula` and returns `value` unchanged. A key recorded again replaces the
   /// earlier step. Keys are the dotted paths of the job sheet's JSON.
@@ -103,8 +124,11 @@ class Trace {
               std::string_view formula,
               std::initializer_list<Operand> operands,
               std::string_view words);
+  void list(std::string_view key, Amount value, const sources::Source& source);
+
   bool on_ = false;
   std::vector<Step> steps_;
+  std::vector<Used> used_;
 };
 
 }  // namespace basinwright::trace

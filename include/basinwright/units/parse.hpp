@@ -16,10 +16,10 @@ enum class System { metric, us };
 
 /// Why a text is not a quantity, and where in the text.
 struct ParseError {
-  std::size_t offset = 0; ///< Byte in the text at which reading stopped.
+  std::size_t offset = 0;  ///< Byte in the text at which reading stopped.
   std::string reason;
-  std::string hint;       ///< What to write instead; may be empty.
-  bool wrong_unit = false; ///< The number was fine, the unit was not.
+  std::string hint;         ///< What to write instead; may be empty.
+  bool wrong_unit = false;  ///< The number was fine; its unit is missing or is not one.
 };
 
 template <class T>

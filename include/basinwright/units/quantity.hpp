@@ -46,7 +46,8 @@ class Quantity {
   friend constexpr Quantity operator*(Quantity a, double k) { return Quantity(a.si_ * k); }
   friend constexpr Quantity operator*(double k, Quantity a) { return Quantity(a.si_ * k); }
   friend constexpr Quantity operator/(Quantity a, double k) { return Quantity(a.si_ / k); }
-  friend constexpr auto operator<=>(Quantity, Quantity) = default;
+  friend constexpr bool operator==(Quantity, Quantity) = default;
+  friend constexpr auto operator<=>(Quantity a, Quantity b) { return a.si_ <=> b.si_; }
 
  private:
   constexpr explicit Quantity(double si) : si_(si) {}

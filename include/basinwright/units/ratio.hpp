@@ -11,7 +11,8 @@ class Fraction {
   constexpr Fraction() = default;
   [[nodiscard]] constexpr double share() const { return share_; }
   [[nodiscard]] constexpr double in_percent() const { return share_ * 100.0; }
-  friend constexpr auto operator<=>(Fraction, Fraction) = default;
+  friend constexpr bool operator==(Fraction, Fraction) = default;
+  friend constexpr auto operator<=>(Fraction a, Fraction b) { return a.share_ <=> b.share_; }
   friend constexpr Fraction fraction(double share);
 
  private:
@@ -23,14 +24,19 @@ class Fraction {
   f.share_ = share;
   return f;
 }
-[[nodiscard]] constexpr Fraction percent(double value) { return fraction(value / 100.0); }
+[[nodiscard]] constexpr Fraction percent(double value) {
+  return fraction(value / 100.0);
+}
 
 /// Parts per million by mass or volume, as the place that uses it says.
 class PartsPerMillion {
  public:
   constexpr PartsPerMillion() = default;
   [[nodiscard]] constexpr double count() const { return count_; }
-  friend constexpr auto operator<=>(PartsPerMillion, PartsPerMillion) = default;
+  friend constexpr bool operator==(PartsPerMillion, PartsPerMillion) = default;
+  friend constexpr auto operator<=>(PartsPerMillion a, PartsPerMillion b) {
+    return a.count_ <=> b.count_;
+  }
   friend constexpr PartsPerMillion parts_per_million(double count);
 
  private:

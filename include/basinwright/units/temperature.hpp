@@ -26,7 +26,10 @@ class Temperature {
   friend constexpr Temperature operator-(Temperature a, TemperatureDifference d) {
     return Temperature(a.kelvin_ - d.si());
   }
-  friend constexpr auto operator<=>(Temperature, Temperature) = default;
+  friend constexpr bool operator==(Temperature, Temperature) = default;
+  friend constexpr auto operator<=>(Temperature a, Temperature b) {
+    return a.kelvin_ <=> b.kelvin_;
+  }
 
  private:
   constexpr explicit Temperature(double kelvin) : kelvin_(kelvin) {}
@@ -35,8 +38,8 @@ class Temperature {
 
 /// A temperature scale: `celsius(20)` makes a point, `t.in(fahrenheit)` reads one.
 struct TemperatureScale {
-  double degree; ///< Kelvins in one degree.
-  double zero;   ///< Kelvins at zero degrees.
+  double degree;  ///< Kelvins in one degree.
+  double zero;    ///< Kelvins at zero degrees.
   std::string_view symbol;
   constexpr Temperature operator()(double value) const {
     return Temperature::from_si(zero + value * degree);

@@ -10,8 +10,8 @@ namespace basinwright::units {
 /// A unit of the quantity `Q`: `metres(2.4)` makes one, `q.in(metres)` reads it.
 template <class Q>
 struct Unit {
-  double factor;           ///< SI units in one of these.
-  std::string_view symbol; ///< As printed after a number.
+  double factor;            ///< SI units in one of these.
+  std::string_view symbol;  ///< As printed after a number.
   constexpr Q operator()(double value) const { return Q::from_si(value * factor); }
 };
 

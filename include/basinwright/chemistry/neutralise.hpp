@@ -1,0 +1,84 @@
+// Neutralising with sodium bicarbonate: the surface by a rate, the sump by stoichiometry.
+#pragma once
+
+#include "basinwright/chemistry/acid.hpp"
+#include "basinwright/chemistry/ph.hpp"
+#include "basinwright/chemistry/unfit.hpp"
+#include "basinwright/chemistry/worked_area.hpp"
+#include "basinwright/trace/trace.hpp"
+#include "basinwright/units/unit.hpp"
+
+namespace basinwright::chemistry {
+
+inline constexpr sources::Sourced<units::ArealMass> surface_bicarbonate_rate{
+    units::kilograms_per_square_metre(5.0 / 90.0),
+    {sources::Kind::common_practice, "surface-bicarbonate", "5 kg per 90 m2"}};
+inline constexpr sources::Sourced<units::Concentration> surface_bicarbonate_mix{
+    units::grams_per_litre(100.0),
+    {sources::Kind::common_practice, "surface-bicarbonate", "1 kg in 10 L"}};
+
+/// Rates that the rate book may replace.
+struct SurfaceRates {
+  sources::Sourced<units::ArealMass> bicarbonate = surface_bicarbonate_rate;
+  sources::Sourced<units::Concentration> mix = surface_bicarbonate_mix;  ///< Per volume of water.
+};
+
+/// The wash that neutralises the surface; a quantity of its own, not the sump's.
+struct SurfaceWash {
+  units::Mass bicarbonate;
+  units::Volume water;
+};
+
+/// bicarbonate = rate x area, water = bicarbonate / mix.
+/// Records quantities.neutralise.surface_kg and .water_l.
+/// @throws std::invalid_argument for an area that is negative or not finite
+[[nodiscard]] SurfaceWash surface_wash(const WorkedArea& counted,
+                                       const SurfaceRates& rates,
+                                       trace::Trace& trace);
+
+/// The most bicarbonate the collected wash water can need: no acid spent on the shell.
+/// mass = acid x HCl in it x M(NaHCO3) / M(HCl). Records quantities.neutralise.sump_worst_kg.
+/// @param acid as poured from the cans, not negative
+/// @source iupac-atomic-weights, abridged
+[[nodiscard]] units::Mass sump_worst_case(const Acid& stock,
+                                          units::Volume acid,
+                                          trace::Trace& trace);
+
+/// What becomes of the carbon dioxide while the sump is treated.
+enum class Air {
+  still,    ///< All of it stays dissolved: a closed or still tank.
+  fizzing,  ///< What exceeds saturation (0.034 mol/L) bubbles off.
+  aerated   ///< Stirred or blown until the water is in balance with the air.
+};
+
+/// Bicarbonate that brings strong acid to a pH: b = a - h + s x 10^(pH - pK1), s the carbon dioxide
+/// left dissolved. Salts lower pK1 a little: finish by meter.
+/// @param acid in the water, above 0
+/// @param target 4.5 to 7; Unfit outside, where the formula does not hold
+/// @source carbonate-constants, "Bicarbonate demand"
+[[nodiscard]] Checked<Molarity> bicarbonate_for(Molarity acid, Ph target, Air air);
+
+/// Wash water in the sump and where its pH is to go.
+struct Sump {
+  units::Volume water{};
+  Ph measured{};
+  Ph target{};
+  Air air = Air::fizzing;
+};
+
+/// What the sump needs by its measured pH.
+struct SumpDose {
+  units::Mass bicarbonate;
+  units::Volume carbon_dioxide;  ///< Upper bound: none stays dissolved.
+};
+
+/// The dose for a measured pH, taken as strong acid alone. Unfit above a reading of 4.5, which no
+/// longer tells how much acid there is, and for a target that is not above the reading.
+[[nodiscard]] Checked<SumpDose> sump_dose(const Sump& sump);
+
+/// The pH of a closed vessel with acid and bicarbonate: full balance of charge, solved by halving.
+/// @param acid,bicarbonate put in, not negative
+/// @source carbonate-constants, "Closed titration"
+[[nodiscard]] Ph closed_ph(Molarity acid, Molarity bicarbonate);
+
+}  // namespace basinwright::chemistry

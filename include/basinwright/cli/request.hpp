@@ -1,0 +1,46 @@
+// What was asked for on the command line.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "basinwright/dates/date.hpp"
+#include "basinwright/units/parse.hpp"
+
+namespace basinwright::cli {
+
+/// Exit statuses, as the manual lists them.
+enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
+
+enum class Command { jobsheet, takeoff, check, explain };
+enum class Format { text, markdown, json, csv };
+
+struct Request {
+  Command command = Command::jobsheet;
+  std::string job;       ///< Path, or `-` for standard input.
+  std::string quantity;  ///< For explain; empty lists what can be asked.
+  std::optional<std::string> rates;
+  std::optional<std::string> output;  ///< Path; nothing or `-` is standard output.
+  std::optional<dates::Date> start;
+  std::optional<dates::Date> today;
+  std::optional<units::System> units;
+  Format format = Format::text;
+  bool strict = false;
+  bool no_color = false;
+  bool quiet = false;
+  bool json_diagnostics = false;
+};
+
+/// Text to print and leave with: help, version or a misuse.
+struct Leave {
+  Status status = Status::done;
+  std::string text;
+};
+
+/// Reads the arguments after the program's name. A first word that is a file is a job sheet's job.
+[[nodiscard]] std::variant<Request, Leave> parse_arguments(
+    const std::vector<std::string>& arguments);
+
+}  // namespace basinwright::cli

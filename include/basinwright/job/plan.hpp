@@ -1,0 +1,134 @@
+// What follows from a job: take-off, route, needs, purchases, programme, price, cautions.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "basinwright/chemistry/chlorine.hpp"
+#include "basinwright/chemistry/degrease.hpp"
+#include "basinwright/chemistry/etch.hpp"
+#include "basinwright/chemistry/neutralise.hpp"
+#include "basinwright/coverage/coats.hpp"
+#include "basinwright/job/job.hpp"
+#include "basinwright/job/rate_book.hpp"
+#include "basinwright/preparation/route.hpp"
+#include "basinwright/quote/labour.hpp"
+#include "basinwright/quote/price.hpp"
+#include "basinwright/quote/purchases.hpp"
+#include "basinwright/quote/rules.hpp"
+#include "basinwright/sequence/programme.hpp"
+#include "basinwright/shell/take_off.hpp"
+#include "basinwright/trace/trace.hpp"
+
+namespace basinwright::job {
+
+/// One body of water as taken off.
+struct BodyResult {
+  std::string name;
+  shell::TakeOff take_off;
+  units::Area adjusted;  ///< Sum of its named extra and deducted areas.
+};
+
+/// All bodies together.
+struct TakeOffResult {
+  std::vector<BodyResult> bodies;
+  shell::TakeOff total;
+  units::Area adjusted;
+  units::Area painted;  ///< With the adjustments: what is cleaned, etched and coated.
+};
+
+struct PrimerNeed {
+  units::Area area;
+  std::int64_t kits = 0;
+  units::Volume litres;
+};
+
+struct Neutralise {
+  chemistry::SurfaceWash surface;
+  units::Mass sump_worst;
+};
+
+struct Quantities {
+  std::optional<chemistry::ChlorineWash> chlorine_wash;
+  std::optional<chemistry::Degrease> degrease;
+  std::optional<chemistry::Etch> etch;
+  std::optional<Neutralise> neutralise;
+  std::optional<PrimerNeed> primer;
+  units::Volume filler;
+  units::Mass mortar;
+  std::vector<coverage::Coat> coats;
+  coverage::Cut cut;
+  std::int64_t kits = 0;
+};
+
+/// What has to go somewhere. `amount` is in litres, kilograms or pieces as `what` says.
+struct Waste {
+  std::string what;     ///< A code: "pool-water", "etch-wash", "dust" ...
+  double amount = 0.0;  ///< In `unit`; 0 where nobody can say.
+  std::string unit;     ///< "m3", "L", "kg", "pieces" or empty.
+  std::string goes_to;  ///< A code: "outfall", "sewer-by-leave" ...
+};
+
+/// A hazard that the page must name, with the figure that belongs to it where there is one.
+struct Caution {
+  std::string code;
+  double figure = 0.0;
+};
+
+/// One way an unknown turns out, with its total and refill date.
+struct Branch {
+  std::string code;  ///< "test-passes", "strip".
+  std::optional<money::Money> total;
+  std::optional<dates::Moment> refill_done;
+};
+
+struct Plan {
+  TakeOffResult take_off;
+  preparation::Route route;
+  materials::CoatingSystem system;
+  Quantities quantities;
+  std::vector<quote::Purchase> purchases;
+  /// Last day to order each purchase, by its supplier's lead; nothing when that is not known.
+  std::vector<std::optional<dates::Date>> order_by;
+  std::vector<quote::Counted> consumables, protection;
+  std::vector<quote::Hired> hire;
+  std::vector<Waste> waste;
+  std::vector<sequence::Work> work;
+  std::vector<quote::LabourLine> labour;
+  std::optional<quote::Price> price;
+  std::vector<Branch> either;  ///< Empty: nothing is open.
+  sequence::Programme programme;
+  std::vector<Caution> cautions;
+  std::vector<std::string> provisional;  ///< Codes of what makes the price provisional.
+  std::vector<std::string> unpriced;     ///< Items the rate book has no pack of.
+  units::Flow tap;
+  std::int64_t painters_for_one_morning = 0;
+  trace::Trace trace;
+
+  [[nodiscard]] bool stopped() const { return route.stop.has_value(); }
+};
+
+/// What the outside world adds to a job.
+struct Circumstances {
+  dates::Date today;
+  std::optional<dates::Date> start;  ///< Overrides the job's own.
+  bool explain = false;              ///< Record how every number came about.
+};
+
+/// Why a job cannot be planned although each file is right on its own.
+struct Mismatch {
+  std::string code;     ///< "unknown-system".
+  std::string pointer;  ///< Into the job file.
+  std::string detail;
+};
+
+/// Job, rates and circumstances against each other; empty when they fit.
+[[nodiscard]] std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates);
+
+/// The plan. A stopped route ends it early: no purchases, no price, no dates.
+/// @throws std::logic_error when there are mismatches or no body of water
+[[nodiscard]] Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now);
+
+}  // namespace basinwright::job

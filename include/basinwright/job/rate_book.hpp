@@ -1,0 +1,78 @@
+// The contractor's own book: data sheets, packs and prices, productivity, wages, overheads.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <deque>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "basinwright/chemistry/acid.hpp"
+#include "basinwright/chemistry/chlorine.hpp"
+#include "basinwright/chemistry/degrease.hpp"
+#include "basinwright/chemistry/etch.hpp"
+#include "basinwright/chemistry/neutralise.hpp"
+#include "basinwright/materials/coating_system.hpp"
+#include "basinwright/money/money.hpp"
+#include "basinwright/preparation/route.hpp"
+#include "basinwright/purchase/packs.hpp"
+#include "basinwright/quote/labour.hpp"
+#include "basinwright/quote/price.hpp"
+#include "basinwright/quote/rules.hpp"
+#include "basinwright/sequence/productivity.hpp"
+#include "basinwright/sequence/waits.hpp"
+#include "basinwright/sources/source.hpp"
+
+namespace basinwright::job {
+
+using sources::Sourced;
+
+/// What is poured and by how much.
+struct Chemicals {
+  Sourced<units::Fraction> acid = chemistry::ordinary_acid;
+  chemistry::EtchRates etch;
+  chemistry::SurfaceRates neutralise;
+  Sourced<double> hypochlorite_trade_percent = chemistry::ordinary_trade_percent;
+  chemistry::ChlorineWashRates chlorine_wash;
+  chemistry::DegreaseRates degrease;
+};
+
+/// How an item is sold. `unit` says what pack sizes count: mL, g or pieces.
+struct Item {
+  std::string name;
+  std::vector<purchase::Pack> packs;
+};
+
+struct Supplier {
+  std::string name;
+  std::optional<units::Duration> lead;
+};
+
+struct RateBook {
+  std::string name;
+  bool demonstration = false;
+  money::Currency currency;
+  money::Rounding rounding = money::Rounding::half_away;
+  std::optional<quote::Tax> tax;
+  std::map<std::string, materials::CoatingSystem> systems;
+  Chemicals chemicals;
+  std::map<std::string, Item> items;  ///< acid, bicarbonate, coating, primer, filler ...
+  std::vector<Supplier> suppliers;
+  sequence::Productivity productivity;
+  quote::Labour labour;
+  std::vector<quote::Hire> hire;
+  std::vector<quote::Rule> consumables;
+  std::vector<quote::Rule> protection;
+  quote::Overheads overheads;
+  sequence::Waits waits;
+  preparation::Thresholds thresholds;
+  Sourced<units::Fraction> order_confidence{
+      units::percent(50), {sources::Kind::assumed, "order-confidence", "expected cover"}};
+  /// Owns the texts that sources of given values point to.
+  std::shared_ptr<const std::deque<std::string>> places;
+};
+
+}  // namespace basinwright::job

@@ -1,0 +1,35 @@
+// Person-hours into wages.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "basinwright/money/money.hpp"
+#include "basinwright/sequence/programme.hpp"
+#include "basinwright/sequence/work.hpp"
+#include "basinwright/units/quantity.hpp"
+
+namespace basinwright::quote {
+
+struct Labour {
+  money::Money hour;
+  /// Share of the wage on each weekday, Monday first; 10,000 = 100 %.
+  std::array<money::BasisPoints, 7> weekday{};
+};
+
+struct LabourLine {
+  std::string task;
+  units::Duration person_hours;
+  units::Duration crew_hours;  ///< Hours the task takes with the people it has.
+  money::Money total;
+};
+
+/// A line a task (its sections together), then set-up and clean-up by days on site, then the
+/// premium for work on dearer days. Hours are priced to the second.
+[[nodiscard]] std::vector<LabourLine> labour(const std::vector<sequence::Work>& work,
+                                             const sequence::Programme& programme,
+                                             units::Duration daily_set_up,
+                                             const Labour& wages);
+
+}  // namespace basinwright::quote

@@ -1,0 +1,44 @@
+// Needs into whole packs with their prices.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "basinwright/money/money.hpp"
+#include "basinwright/purchase/packs.hpp"
+
+namespace basinwright::quote {
+
+/// How much of an item is wanted: millilitres, grams or pieces.
+enum class Measure { volume, mass, pieces };
+
+struct Need {
+  std::string item;
+  Measure measure = Measure::volume;
+  std::vector<std::int64_t> amounts;  ///< One, or one for each mixing session when `apart`.
+  bool apart = false;                 ///< Mixed remainders cannot be kept.
+  bool one_batch = false;
+};
+
+struct Bought {
+  std::int64_t size = 0, count = 0;
+  money::Money unit_price, total;
+};
+
+struct Purchase {
+  std::string item;
+  Measure measure = Measure::volume;
+  std::int64_t need = 0;
+  std::vector<Bought> packs;
+  std::int64_t left_over = 0;
+  money::Money total;
+  std::string supplier;
+  bool unpriced = false;     ///< The rate book has no pack of it: not in the price.
+  bool short_stock = false;  ///< Its packs do not reach.
+};
+
+/// Buys one need from an item's packs.
+[[nodiscard]] Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs);
+
+}  // namespace basinwright::quote

@@ -1,0 +1,50 @@
+// Pages: what a plan says to people and to scripts, before any format.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "basinwright/document/document.hpp"
+#include "basinwright/job/job.hpp"
+#include "basinwright/job/plan.hpp"
+#include "basinwright/job/rate_book.hpp"
+
+namespace basinwright::report {
+
+/// What a page is made from.
+struct Subject {
+  const job::Job& job;
+  const job::RateBook& rates;
+  const job::Plan& plan;
+  units::System units = units::System::metric;
+};
+
+/// Version of the JSON shape.
+inline constexpr int format_version = 1;
+/// Version of the program.
+[[nodiscard]] std::string_view version();
+
+/// The priced materials list, the programme and the cautions.
+[[nodiscard]] document::Document jobsheet(const Subject& subject);
+
+/// Areas, perimeter and water volume.
+[[nodiscard]] document::Document takeoff(const Subject& subject);
+
+/// A place a given value was read from.
+struct GivenPlace {
+  std::string pointer; ///< Below the job file, or `rates:` and below the rate book.
+  std::string place;   ///< file:line:column
+};
+
+/// How a number was reached: formula, inputs, sources. Without a quantity, what can be asked.
+/// Nothing when there is no such quantity.
+[[nodiscard]] std::optional<document::Document> explain(const Subject& subject,
+                                                        std::string_view quantity,
+                                                        const std::vector<GivenPlace>& places);
+
+/// The quantities that can be explained, for suggestions.
+[[nodiscard]] std::vector<std::string> explainable(const job::Plan& plan);
+
+}  // namespace basinwright::report

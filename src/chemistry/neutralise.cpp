@@ -1,0 +1,116 @@
+#include "basinwright/chemistry/neutralise.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "basinwright/chemistry/gas.hpp"
+#include "basinwright/chemistry/substances.hpp"
+#include "constants.hpp"
+#include "contract.hpp"
+#include "table.hpp"
+
+namespace basinwright::chemistry {
+namespace {
+
+constexpr double strong_acid_reads_to =
+    4.5;  // Above it carbonic acid, not strong acid, sets the pH.
+constexpr double formula_low = 4.5;
+constexpr double formula_high = 7.0;
+
+double dissolved(Molarity acid, Air air) {
+  switch (air) {
+    case Air::still:
+      return acid.in_moles_per_litre();
+    case Air::fizzing:
+      return std::min(acid, carbon_dioxide_saturation.value).in_moles_per_litre();
+    case Air::aerated:
+      return std::min(acid, carbon_dioxide_under_air.value).in_moles_per_litre();
+  }
+  return 0.0;
+}
+
+// Negative charge less positive, in mol/L: rises with pH, nought at the pH of the mix.
+double charge(double at_ph, double acid, double bicarbonate) {
+  const double h = std::pow(10.0, -at_ph);
+  // HCO3 and CO3 for one of CO2.
+  const double single = std::pow(10.0, at_ph - carbonic_first.value);
+  const double twice = single * std::pow(10.0, at_ph - carbonic_second.value);
+  const double carbonate_charge = bicarbonate * (single + 2.0 * twice) / (1.0 + single + twice);
+  return acid + water_ions.value / h + carbonate_charge - bicarbonate - h;
+}
+
+}  // namespace
+
+SurfaceWash surface_wash(const WorkedArea& counted,
+                         const SurfaceRates& rates,
+                         trace::Trace& trace) {
+  require_amount(counted.area, "area to neutralise is negative or not finite");
+  const units::Mass bicarbonate =
+      trace.note("quantities.neutralise.surface_kg",
+                 counted.area * rates.bicarbonate.value,
+                 "area * rate",
+                 {{"area", counted.area, trace::From{counted.key}}, {"rate", rates.bicarbonate}},
+                 "for the surface only; the sump is a quantity of its own");
+  const units::Volume water =
+      trace.note("quantities.neutralise.water_l",
+                 bicarbonate / rates.mix.value,
+                 "bicarbonate / mix",
+                 {{"bicarbonate", bicarbonate, trace::From{"quantities.neutralise.surface_kg"}},
+                  {"mix", rates.mix}});
+  return {bicarbonate, water};
+}
+
+units::Mass sump_worst_case(const Acid& stock, units::Volume acid, trace::Trace& trace) {
+  require_amount(acid, "acid is negative or not finite");
+  const sources::Sourced<double> ratio{
+      molar_mass(Substance::sodium_bicarbonate).in_grams_per_mole() /
+          molar_mass(Substance::hydrogen_chloride).in_grams_per_mole(),
+      molar_masses};
+  return trace.note("quantities.neutralise.sump_worst_kg",
+                    acid * stock.hydrogen_chloride * ratio.value,
+                    "acid * content * ratio",
+                    {{"acid", acid, trace::From{"quantities.etch.acid_l"}},
+                     {"content", stock.hydrogen_chloride, stock.source},
+                     {"ratio", ratio}},
+                    "upper bound: no acid spent on the shell; the dose goes by the measured pH");
+}
+
+Checked<Molarity> bicarbonate_for(Molarity acid, Ph target, Air air) {
+  if (!(acid.in_moles_per_litre() > 0.0)) return Unfit{"there is no acid to neutralise"};
+  if (!(target.value() >= formula_low && target.value() <= formula_high)) {
+    return Unfit{"a dose can be worked out for a target of pH 4.5 to 7 only"};
+  }
+  const double kept = dissolved(acid, air) * std::pow(10.0, target.value() - carbonic_first.value);
+  const double dose = acid.in_moles_per_litre() - std::pow(10.0, -target.value()) + kept;
+  return moles_per_litre(std::max(dose, 0.0));
+}
+
+Checked<SumpDose> sump_dose(const Sump& sump) {
+  require_amount(sump.water, "water in the sump is negative or not finite");
+  if (!(sump.measured.value() >= 0.0)) return Unfit{"no meter or paper reads a pH below 0"};
+  if (sump.measured.value() > strong_acid_reads_to) {
+    return Unfit{
+        "above pH 4.5 the reading does not tell how much acid is left: aerate, add a little, "
+        "measure again"};
+  }
+  if (!(sump.target > sump.measured)) return Unfit{"the target is not above the reading"};
+  const auto strength = bicarbonate_for(strong_acid_at(sump.measured), sump.target, sump.air);
+  if (const Unfit* unfit = std::get_if<Unfit>(&strength)) return *unfit;
+  const units::Mass bicarbonate =
+      std::get<Molarity>(strength) * sump.water * molar_mass(Substance::sodium_bicarbonate);
+  return SumpDose{bicarbonate, gas_volume(strong_acid_at(sump.measured) * sump.water)};
+}
+
+Ph closed_ph(Molarity acid, Molarity bicarbonate) {
+  const double a = acid.in_moles_per_litre();
+  const double b = bicarbonate.in_moles_per_litre();
+  if (!std::isfinite(a) || !std::isfinite(b) || a < 0.0 || b < 0.0) {
+    throw std::invalid_argument("acid or bicarbonate is negative or not finite");
+  }
+  constexpr double most_acid = -2.0;
+  constexpr double most_alkaline = 14.0;
+  return ph(root_of_rising(
+      [a, b](double at_ph) { return charge(at_ph, a, b); }, 0.0, most_acid, most_alkaline));
+}
+
+}  // namespace basinwright::chemistry

@@ -1,0 +1,162 @@
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <string_view>
+#include <utility>
+
+#include "basinwright/cli/request.hpp"
+#include "basinwright/diagnostics/diagnostic.hpp"
+#include "basinwright/report/pages.hpp"
+
+namespace basinwright::cli {
+namespace {
+
+struct CommandRow {
+  std::string_view name;
+  Command command;
+  std::string_view help;
+};
+
+constexpr std::array<CommandRow, 4> commands{{
+    {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
+    {"takeoff", Command::takeoff, "Areas, perimeter and water volume"},
+    {"check", Command::check, "Every problem in the files, and nothing else"},
+    {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
+}};
+
+constexpr std::string_view examples = R"(Try:
+  basinwright jobsheet examples/plain-pool.json
+  basinwright takeoff examples/plain-pool.json --units us
+  basinwright explain examples/plain-pool.json quantities.etch.acid_l
+
+basinwright --help lists the commands.
+)";
+
+// The options as text; turned into a Request once CLI11 has accepted them.
+struct Texts {
+  std::string job, quantity, rates, output, start, today, units, format = "text",
+                                                                 diagnostics = "text";
+  bool strict = false, no_color = false, quiet = false;
+};
+
+void add_options(CLI::App& sub, Command command, Texts& t) {
+  sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
+  if (command == Command::explain)
+    sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
+  sub.add_option("--rates", t.rates, "Rate book; without one, demonstration rates")
+      ->type_name("FILE");
+  sub.add_option("--start", t.start, "First working day, over the job's own")->type_name("DATE");
+  sub.add_option("--today", t.today, "Day to plan from, instead of the clock's")->type_name("DATE");
+  sub.add_option("--units", t.units, "Units of the output")
+      ->check(CLI::IsMember({"metric", "us"}))
+      ->type_name("metric|us");
+  if (command != Command::check) {
+    sub.add_option("--format", t.format, "Form of the output")
+        ->check(CLI::IsMember({"text", "markdown", "json", "csv"}))
+        ->type_name("text|markdown|json|csv");
+    sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
+  }
+  sub.add_option("--diagnostics", t.diagnostics, "Form of problems")
+      ->check(CLI::IsMember({"text", "json"}))
+      ->type_name("text|json");
+  sub.add_flag("--strict", t.strict, "Warnings are errors");
+  sub.add_flag("--no-color", t.no_color, "No colour on a terminal");
+  sub.add_flag("--quiet", t.quiet, "No warnings");
+}
+
+bool is_command(std::string_view word) {
+  return std::ranges::find(commands, word, &CommandRow::name) != commands.end();
+}
+
+Leave misuse(std::string text) {
+  return {Status::misuse, "basinwright: " + std::move(text) + "\n"};
+}
+
+// A first word that is neither command nor file was meant as one of the two.
+Leave unknown_word(const std::string& word) {
+  std::vector<std::string_view> names;
+  for (const CommandRow& row : commands) names.push_back(row.name);
+  const std::string_view near = diagnostics::nearest(word, names);
+  std::string text = "there is no command and no file \"" + word + "\".";
+  if (!near.empty()) text += " Did you mean \"" + std::string(near) + "\"?";
+  return misuse(std::move(text) + " See basinwright --help.");
+}
+
+std::variant<Request, Leave> settle(Command command, const Texts& t) {
+  Request r;
+  r.command = command;
+  r.job = t.job;
+  r.quantity = t.quantity;
+  if (!t.rates.empty()) r.rates = t.rates;
+  if (!t.output.empty()) r.output = t.output;
+  const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 2> days{
+      {{&t.start, &r.start}, {&t.today, &r.today}}};
+  for (const auto& [text, day] : days) {
+    if (text->empty()) continue;
+    *day = dates::parse_date(*text);
+    if (!*day)
+      return misuse("\"" + *text + "\" is no day of the calendar; write it as 2027-05-31.");
+  }
+  if (!t.units.empty()) r.units = t.units == "us" ? units::System::us : units::System::metric;
+  constexpr std::array<std::string_view, 4> formats{"text", "markdown", "json", "csv"};
+  r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  r.json_diagnostics = t.diagnostics == "json";
+  r.strict = t.strict;
+  r.no_color = t.no_color;
+  r.quiet = t.quiet;
+  return r;
+}
+
+// CLI11 takes the words from the back.
+std::vector<std::string> reversed(std::vector<std::string> words) {
+  std::ranges::reverse(words);
+  return words;
+}
+
+std::string first_line(const std::string& text) {
+  return text.substr(0, text.find('\n'));
+}
+
+}  // namespace
+
+std::variant<Request, Leave> parse_arguments(const std::vector<std::string>& arguments) {
+  if (arguments.empty()) {
+    return Leave{
+        Status::done,
+        "Basinwright plans the repainting of a swimming pool.\n\n" + std::string(examples)};
+  }
+  std::vector<std::string> words = arguments;
+  const std::string first = words.front();
+  const bool option = first.size() > 1 && first.front() == '-';
+  const bool general = first == "--help" || first == "-h" || first == "--version";
+  if (!is_command(first) && !general) {
+    std::error_code ignored;
+    if (!option && first != "-" && !std::filesystem::exists(first, ignored))
+      return unknown_word(first);
+    words.insert(words.begin(), "jobsheet");
+  }
+  CLI::App app{"Basinwright plans the repainting of a swimming pool.\n" + std::string(examples),
+               "basinwright"};
+  app.set_version_flag("--version", "basinwright " + std::string(report::version()));
+  app.require_subcommand(1);
+  Texts texts;
+  for (const CommandRow& row : commands) {
+    add_options(
+        *app.add_subcommand(std::string(row.name), std::string(row.help)), row.command, texts);
+  }
+  try {
+    app.parse(reversed(std::move(words)));
+  } catch (const CLI::CallForHelp&) {
+    const auto chosen = app.get_subcommands();
+    return Leave{Status::done, chosen.empty() ? app.help() : chosen.front()->help("basinwright")};
+  } catch (const CLI::CallForVersion& version) {
+    return Leave{Status::done, std::string(version.what()) + "\n"};
+  } catch (const CLI::ParseError& error) {
+    return misuse(first_line(error.what()) + " See basinwright --help.");
+  }
+  const std::string name = app.get_subcommands().front()->get_name();
+  return settle(std::ranges::find(commands, name, &CommandRow::name)->command, texts);
+}
+
+}  // namespace basinwright::cli

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace basinwright::cli {
+
+/// Why a file could not be read or written, in the system's words.
+struct FileError {
+  std::string message;
+};
+
+/// The whole file, or standard input for `-`. Refuses folders, and files over the reader's limit.
+[[nodiscard]] std::variant<std::string, FileError> read_file(const std::string& path);
+
+/// Writes the whole file or nothing: a temporary beside it, synced, renamed over it, the folder
+/// synced. @return empty when done, else the reason
+[[nodiscard]] std::string write_file(const std::string& path, std::string_view bytes);
+
+/// What became of standard output.
+enum class Printed { whole, reader_left, failed };
+/// Prints, flushes and closes standard output.
+[[nodiscard]] Printed print_out(std::string_view bytes);
+
+}  // namespace basinwright::cli

@@ -1,0 +1,208 @@
+#include "basinwright/job/plan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "basinwright/units/unit.hpp"
+#include "bodies.hpp"
+#include "hazards.hpp"
+#include "mornings.hpp"
+#include "pricing.hpp"
+#include "quantities.hpp"
+#include "regions.hpp"
+
+namespace basinwright::job {
+namespace {
+
+constexpr Sourced<units::Flow> usual_tap{units::litres_per_minute(20),
+                                         {sources::Kind::assumed, "tap-flow", "garden tap"}};
+
+dates::Date first_day(const Job& job, const Circumstances& now) {
+  if (now.start) return *now.start;
+  if (job.heading.start) return *job.heading.start;
+  dates::Date day = now.today + std::chrono::days{1};
+  while (!job.calendar.works_on(day)) day += std::chrono::days{1};
+  return day;
+}
+
+materials::CoatingSystem system_of(const Job& job, const RateBook& rates) {
+  const auto it = rates.systems.find(job.coating.system);
+  return it == rates.systems.end() ? materials::CoatingSystem() : it->second;
+}
+
+double texture_of(const std::vector<Part>& parts, const RateBook& rates, trace::Trace& trace) {
+  units::Area flat;
+  units::Area counted;
+  for (const Part& part : parts) {
+    const bool rough = part.region.substrate == preparation::Substrate::pebble;
+    const auto& factor = rates.chemicals.etch.pebble_factor;
+    if (rough) trace.use("chemicals.acid.pebble_factor", factor);
+    flat += part.region.area;
+    counted += part.region.area * (rough ? factor.value : 1.0);
+  }
+  return flat > units::Area() ? counted / flat : 1.0;
+}
+
+class Planner {
+ public:
+  Planner(const Job& job, const RateBook& rates, const Circumstances& now)
+      : job_(job), rates_(rates), start_(first_day(job, now)) {
+    if (now.explain) plan_.trace = trace::Trace::recording();
+  }
+
+  Plan plan(bool strip_untested) {
+    plan_.take_off = take_off_all(job_, plan_.trace);
+    const auto parts = parts_of(job_, plan_.take_off, start_);
+    preparation::Question findings{{}, job_.condition, rates_.thresholds, strip_untested};
+    for (const Part& part : parts) findings.regions.push_back(part.region);
+    plan_.route = preparation::route(findings, plan_.trace);
+    plan_.system = system_of(job_, rates_);
+    plan_.provisional = plan_.route.provisional;
+    if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
+    use_defaults();
+    if (!plan_.stopped()) work_out(parts, findings);
+    plan_.cautions = cautions_of(job_, plan_);
+    return std::move(plan_);
+  }
+
+ private:
+  void use_defaults() {
+    trace::Trace& t = plan_.trace;
+    if (!job_.surfaces_given) {
+      t.use("surfaces",
+            Sourced<double>{1.0,
+                            {sources::Kind::assumed,
+                             "surface-defaults",
+                             "old render, painted with epoxy, untested"}});
+    }
+    for (const Body& body : job_.bodies) {
+      if (body.pool.rim_to_water == job_.rim_to_water.value)
+        t.use("pool.rim_to_water", job_.rim_to_water);
+    }
+    if (plan_.stopped()) return;
+    t.use("crew.people", job_.crew.people);
+    t.use("crew.painters", job_.crew.painters);
+    if (!job_.crew.hours_given)
+      t.use("crew.hours",
+            Sourced<units::Duration>{units::hours(9),
+                                     {sources::Kind::assumed, "crew", "07:00 to 16:00"}});
+    if (!job_.crew.days_given)
+      t.use("crew.working_days",
+            Sourced<double>{5.0, {sources::Kind::assumed, "crew", "Monday to Friday"}});
+  }
+
+  void work_out(const std::vector<Part>& parts, const preparation::Question& findings) {
+    plan_.quantities.cut = cut_over_mornings(job_, rates_, plan_, start_);
+    plan_.painters_for_one_morning = plan_.quantities.cut.painters_for_one;
+    const coverage::Cut cut = plan_.quantities.cut;
+    plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
+    plan_.quantities.cut = cut;
+    estimate(parts);
+    schedule_it();
+    plan_.waste = waste_of(plan_);
+    price_plan(job_, rates_, plan_);
+  }
+
+  void estimate(const std::vector<Part>& parts) {
+    sequence::WorkQuestion q{.route = plan_.route,
+                             .cut = plan_.quantities.cut,
+                             .coats = static_cast<int>(plan_.quantities.coats.size()),
+                             .edge = plan_.take_off.total.perimeter,
+                             .painted = plan_.take_off.painted};
+    q.crew = {static_cast<int>(std::lround(job_.crew.people.value)),
+              static_cast<int>(std::lround(job_.crew.painters.value))};
+    q.pebble_factor = texture_of(parts, rates_, plan_.trace);
+    plan_.work = sequence::work(q, rates_.productivity, plan_.trace);
+  }
+
+  void schedule_it() {
+    trace::Trace& t = plan_.trace;
+    const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
+    plan_.tap = tap ? *tap : t.use("site.tap_flow", usual_tap);
+    sequence::ProgrammeQuestion q{.start = start_,
+                                  .calendar = job_.calendar,
+                                  .work = plan_.work,
+                                  .sections = {},
+                                  .system = plan_.system,
+                                  .waits = rates_.waits};
+    const std::size_t sections = plan_.quantities.cut.sections.size();
+    for (std::size_t s = 1; s <= sections; ++s) q.sections.push_back(std::to_string(s));
+    q.temperatures = job_.site.temperatures;
+    q.cement_wait = plan_.route.mortar > units::Volume()
+                        ? units::Duration()
+                        : plan_.route.cement_wait.value_or(units::Duration());
+    q.repair_cement_wait = plan_.route.mortar > units::Volume() ? rates_.thresholds.cement_age.value
+                                                                : units::Duration();
+    q.clean_up = rates_.productivity.daily_set_up.value;
+    q.water = plan_.take_off.total.water_volume;
+    q.tap = plan_.tap;
+    q.drain_pump = t.use("productivity.drain_pump", rates_.productivity.drain_pump);
+    use_waits();
+    for (std::size_t d = 0; d < q.weight_of_quarter.size(); ++d) {
+      // Only the order of costs matters to the programme: basis points of a quarter's wage.
+      q.weight_of_quarter[d] = rates_.labour.hour.minor() * rates_.labour.weekday[d].count;
+    }
+    q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
+    if (!q.sections.empty()) {
+      plan_.programme = sequence::programme(q);
+    } else {
+      plan_.programme.blocked_by =
+          sequence::Blocked{"coat-1", "", sequence::Blocked::Why::longer_than_any_window};
+    }
+  }
+
+  void use_waits() {
+    trace::Trace& t = plan_.trace;
+    const sequence::Waits& w = rates_.waits;
+    t.use("waits.recoat_reserve", w.recoat_reserve);
+    t.use("waits.dry", w.dry);
+    t.use("waits.dryness_test", w.dryness_test);
+    t.use("waits.coat_within", w.coat_within);
+    if (plan_.route.has("chlorine-wash")) t.use("waits.after_chlorine", w.after_chlorine);
+    if (plan_.route.has("repair")) t.use("waits.filler_cure", w.filler_cure);
+    t.use("waits.start_up", w.start_up);
+    t.use("coating.recoat_min", plan_.system.recoat_min);
+    t.use("coating.recoat_max", plan_.system.recoat_max);
+    t.use("coating.cure_warm", plan_.system.cure_warm);
+    t.use("coating.cure_cold", plan_.system.cure_cold);
+    t.use("waits.cure_warm_at", w.cure_warm_at);
+    t.use("waits.cure_cold_at", w.cure_cold_at);
+  }
+
+  const Job& job_;
+  const RateBook& rates_;
+  dates::Date start_;
+  Plan plan_;
+};
+
+Branch branch_of(std::string code, const Plan& plan) {
+  Branch branch{std::move(code), {}, {}};
+  if (plan.price) branch.total = plan.price->total;
+  if (plan.programme.feasible) branch.refill_done = plan.programme.refill_done;
+  return branch;
+}
+
+}  // namespace
+
+std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates) {
+  std::vector<Mismatch> out;
+  if (!job.coating.system.empty() && !rates.systems.contains(job.coating.system)) {
+    std::string known;
+    for (const auto& [name, system] : rates.systems) known += (known.empty() ? "" : ", ") + name;
+    out.push_back({"unknown-system", job.coating.system_pointer, known});
+  }
+  return out;
+}
+
+Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
+  if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");
+  Plan plan = Planner(job, rates, now).plan(false);
+  if (plan.route.coating_untested && !plan.stopped()) {
+    plan.either.push_back(branch_of("test-passes", plan));
+    plan.either.push_back(branch_of("strip", Planner(job, rates, now).plan(true)));
+  }
+  return plan;
+}
+
+}  // namespace basinwright::job

@@ -1,0 +1,141 @@
+#include "pricing.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "basinwright/units/unit.hpp"
+#include "quantities.hpp"
+
+namespace basinwright::job {
+namespace {
+
+using money::Money;
+
+// The system's own packs, else the general item's.
+const Item* item_for(const RateBook& rates, const std::string& item, const std::string& system) {
+  std::string own = item == "coating" ? system : system + " " + item;
+  if (!system.empty()) {
+    if (const auto it = rates.items.find(own); it != rates.items.end()) return &it->second;
+  }
+  const auto it = rates.items.find(item);
+  return it == rates.items.end() ? nullptr : &it->second;
+}
+
+void buy_all(const RateBook& rates, Plan& plan) {
+  for (const quote::Need& need : needs_of(plan.quantities, plan.system)) {
+    const Item* item = item_for(rates, need.item, plan.system.name);
+    plan.purchases.push_back(
+        quote::buy(need, item == nullptr ? std::vector<purchase::Pack>() : item->packs));
+    if (plan.purchases.back().unpriced) plan.unpriced.push_back(need.item);
+  }
+}
+
+// The task that first needs an item.
+std::string first_use(const std::string& item) {
+  if (item == "hypochlorite") return "chlorine-wash";
+  if (item == "degreaser") return "degrease";
+  if (item == "filler" || item == "mortar") return "repair";
+  if (item == "acid") return "etch-walls";
+  if (item == "bicarbonate") return "neutralise";
+  if (item == "primer") return "prime";
+  return "coat-1";
+}
+
+std::optional<dates::Date> last_order_day(const RateBook& rates,
+                                          const Plan& plan,
+                                          const quote::Purchase& purchase) {
+  const auto supplier = std::ranges::find(rates.suppliers, purchase.supplier, &Supplier::name);
+  const std::string task = first_use(purchase.item);
+  const auto use = std::ranges::find(plan.programme.bookings, task, &sequence::Booking::task);
+  if (supplier == rates.suppliers.end() || !supplier->lead) return {};
+  if (use == plan.programme.bookings.end()) return {};
+  const auto lead = static_cast<int>(std::ceil(supplier->lead->in(units::days) - 1e-9));
+  return use->start.date() - std::chrono::days{lead};
+}
+
+std::int64_t days_of(const sequence::Programme& programme, const std::string& task) {
+  std::set<dates::Date> days;
+  for (const sequence::Booking& b : programme.bookings) {
+    if (!task.empty() && b.task != task) continue;
+    for (const sequence::Worked& w : b.worked) days.insert(w.date);
+  }
+  return static_cast<std::int64_t>(days.size());
+}
+
+quote::Basis basis_of(const Job& job, const Plan& plan) {
+  quote::Basis basis;
+  basis.days = plan.programme.days_on_site;
+  basis.people = job.crew.people.value;
+  basis.painters = job.crew.painters.value;
+  basis.painted = plan.take_off.painted.in(units::square_metres);
+  basis.abraded = plan.route.abraded.in(units::square_metres);
+  basis.etched = plan.route.etched.in(units::square_metres);
+  basis.edge = plan.take_off.total.perimeter.in(units::metres);
+  basis.coat_sessions =
+      static_cast<double>(plan.quantities.coats.size() * plan.quantities.cut.sections.size());
+  basis.kits = static_cast<double>(plan.quantities.kits);
+  return basis;
+}
+
+void count_all(const Job& job, const RateBook& rates, Plan& plan) {
+  const quote::Basis basis = basis_of(job, plan);
+  plan.consumables = quote::count(rates.consumables, basis);
+  plan.protection = quote::count(rates.protection, basis);
+  for (const quote::Hire& hire : rates.hire) {
+    const std::int64_t days = days_of(plan.programme, hire.task);
+    if (days > 0) plan.hire.push_back({hire.item, days, hire.day * days});
+  }
+}
+
+template <class List>
+Money sum_of(const List& list) {
+  Money sum;
+  for (const auto& item : list) sum += item.total;
+  return sum;
+}
+
+}  // namespace
+
+void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
+  buy_all(rates, plan);
+  for (const quote::Purchase& purchase : plan.purchases) {
+    plan.order_by.push_back(last_order_day(rates, plan, purchase));
+  }
+  count_all(job, rates, plan);
+  plan.labour =
+      quote::labour(plan.work, plan.programme, rates.productivity.daily_set_up.value, rates.labour);
+  plan.trace.use("productivity.daily_set_up", rates.productivity.daily_set_up);
+  quote::PriceQuestion q;
+  q.overheads = rates.overheads;
+  q.rounding = rates.rounding;
+  q.tax = rates.tax;
+  q.discount = job.terms.discount;
+  q.stages = job.terms.stages;
+  if (q.stages.empty() && job.terms.deposit) {
+    q.stages = {{"on order", *job.terms.deposit},
+                {"on handover", {10'000 - job.terms.deposit->count}}};
+  }
+  if (job.terms.rounding) q.rounding_step = money::parse(*job.terms.rounding, rates.currency);
+  const Money wages = sum_of(plan.labour);
+  q.costs = {{"materials", sum_of(plan.purchases)},
+             {"consumables", sum_of(plan.consumables)},
+             {"protection", sum_of(plan.protection)},
+             {"labour", wages}};
+  if (wages < rates.overheads.call_out)
+    q.costs.push_back({"call-out minimum", rates.overheads.call_out - wages});
+  q.costs.push_back({"hire", sum_of(plan.hire)});
+  q.costs.push_back({"disposal", rates.overheads.disposal});
+  q.costs.push_back({"travel", rates.overheads.travel_a_day * plan.programme.days_on_site});
+  if (job.refill.water_price) {
+    if (const auto price = money::parse(*job.refill.water_price, rates.currency)) {
+      const double litres = plan.take_off.total.water_volume.in(units::litres);
+      q.costs.push_back(
+          {"fill water",
+           money::scaled(*price, static_cast<std::int64_t>(litres + 0.5), 1000, rates.rounding)});
+    }
+  }
+  plan.price = quote::price(q);
+}
+
+}  // namespace basinwright::job

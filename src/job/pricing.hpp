@@ -1,0 +1,10 @@
+#pragma once
+
+#include "basinwright/job/plan.hpp"
+
+namespace basinwright::job {
+
+/// Fills purchases, counted lists, hire, labour and price from the plan's quantities and dates.
+void price_plan(const Job& job, const RateBook& rates, Plan& plan);
+
+}  // namespace basinwright::job

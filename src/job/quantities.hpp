@@ -1,0 +1,27 @@
+#pragma once
+
+#include <vector>
+
+#include "basinwright/job/plan.hpp"
+#include "regions.hpp"
+
+namespace basinwright::job {
+
+/// What the quantities depend on, once the route is known.
+struct NeedsQuestion {
+  const Job& job;
+  const RateBook& rates;
+  const std::vector<Part>& parts;
+  const preparation::Question& findings;
+  const Plan& plan;  ///< Take-off, route and system are settled.
+};
+
+/// Litres, kilograms and kits for the route. @throws std::logic_error for an unfit acid, which the
+/// reader's limits keep out
+[[nodiscard]] Quantities quantities_of(const NeedsQuestion& question, trace::Trace& trace);
+
+/// The needs as items of the rate book.
+[[nodiscard]] std::vector<quote::Need> needs_of(const Quantities& quantities,
+                                                const materials::CoatingSystem& system);
+
+}  // namespace basinwright::job

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <vector>
+
+#include "basinwright/chemistry/etch.hpp"
+#include "basinwright/job/plan.hpp"
+
+namespace basinwright::job {
+
+/// A part of the shell with the surface that holds for it.
+struct Part {
+  preparation::Region region;
+  std::size_t surface = 0;  ///< Index into the job's surfaces; parts of one surface etch as one.
+};
+
+/// Walls, floor and steps with their findings: the first surface that matches each. The cove's
+/// change of area is shared evenly between walls and floor; adjustments go with the walls.
+[[nodiscard]] std::vector<Part> parts_of(const Job& job,
+                                         const TakeOffResult& take_off,
+                                         dates::Date start);
+
+/// The surfaces to etch: one patch a surface, the whole shell as one when all is alike.
+[[nodiscard]] std::vector<chemistry::EtchPatch> etch_patches(const std::vector<Part>& parts,
+                                                             const preparation::Question& question,
+                                                             bool strong_asked);
+
+}  // namespace basinwright::job

@@ -1,0 +1,32 @@
+#include "basinwright/quote/purchases.hpp"
+
+#include <numeric>
+
+namespace basinwright::quote {
+
+Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs) {
+  Purchase bought;
+  bought.item = need.item;
+  bought.measure = need.measure;
+  bought.need = std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0});
+  if (packs.empty()) {
+    bought.unpriced = true;
+    return bought;
+  }
+  const auto basket = purchase::cheapest({need.amounts, need.apart, need.one_batch}, packs);
+  if (!basket) {
+    bought.short_stock = true;
+    bought.unpriced = true;
+    return bought;
+  }
+  for (const purchase::Choice& choice : basket->choices) {
+    const purchase::Pack& pack = packs[choice.pack];
+    bought.packs.push_back({pack.size, choice.count, pack.price, pack.price * choice.count});
+    if (bought.supplier.empty()) bought.supplier = pack.supplier;
+  }
+  bought.total = basket->cost;
+  bought.left_over = basket->size - bought.need;
+  return bought;
+}
+
+}  // namespace basinwright::quote

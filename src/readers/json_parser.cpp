@@ -1,0 +1,246 @@
+#include <algorithm>
+#include <cctype>
+#include <exception>
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "node.hpp"
+
+namespace basinwright::readers {
+namespace {
+
+using Json = nlohmann::json;
+
+// Builds the tree from SAX events. The lexer has vouched for every byte up to the event, so the
+// token's span is found by skipping blanks and separators from the end of the one before.
+class TreeBuilder : public nlohmann::json_sax<Json> {
+ public:
+  TreeBuilder(const SourceText& source, diagnostics::Problems& problems, const JsonLimits& limits)
+      : source_(source), bytes_(source.bytes()), problems_(problems), limits_(limits) {
+    if (bytes_.starts_with("\xEF\xBB\xBF")) cursor_ = 3;
+  }
+
+  bool null() override { return leaf(Node::Kind::null, {}, next_token()); }
+  bool boolean(bool value) override {
+    Node node;
+    node.truth = value;
+    return leaf(Node::Kind::boolean, std::move(node), next_token());
+  }
+  bool number_integer(number_integer_t) override { return number(); }
+  bool number_unsigned(number_unsigned_t) override { return number(); }
+  bool number_float(number_float_t, const string_t&) override { return number(); }
+  bool binary(binary_t&) override { return false; }
+
+  bool string(string_t& value) override {
+    const Span span = next_token();
+    if (value.size() > limits_.text) {
+      return refuse("too-large", span, "This text is longer than 64 KiB", "Shorten it.");
+    }
+    Node node;
+    node.text = std::move(value);
+    return leaf(Node::Kind::text, std::move(node), span);
+  }
+
+  bool key(string_t& value) override {
+    const Span span = next_token();
+    const Node& object = *open_.back();
+    const auto same = std::ranges::find(object.members, value, &Member::key);
+    if (same != object.members.end()) {
+      diagnostics::Diagnostic d{"repeated-key",
+                                diagnostics::Severity::error,
+                                source_.at(span.begin, span.end),
+                                {},
+                                "The key \"" + value + "\" stands twice in this object",
+                                "Keep one of the two.",
+                                {source_.at(same->key_begin, same->key_end)}};
+      problems_.add(std::move(d));
+    }
+    pending_key_ = {std::move(value), span.begin, span.end, {}};
+    return true;
+  }
+
+  bool start_object(std::size_t) override { return open(Node::Kind::object); }
+  bool start_array(std::size_t) override { return open(Node::Kind::list); }
+  bool end_object() override { return close(); }
+  bool end_array() override { return close(); }
+
+  bool parse_error(std::size_t position,
+                   const std::string& last_token,
+                   const Json::exception& error) override {
+    std::size_t at = position == 0 ? 0 : position - 1;
+    if (error.id == 406) {
+      return refuse("number-range",
+                    next_token(),
+                    "This number is too large to be a measure",
+                    "Write a number that a tape, scale or price could give.");
+    }
+    if (at > bytes_.size()) at = bytes_.size();
+    refuse("syntax", {at, at + 1}, reason(error.what(), at), hint(last_token, at));
+    return false;
+  }
+
+  Node root;
+
+ private:
+  struct Span {
+    std::size_t begin, end;
+  };
+
+  // The lexer's complaint in a few words of our own.
+  std::string reason(std::string_view what, std::size_t at) const {
+    if (at >= bytes_.size()) return "The file ends before the JSON is complete";
+    const auto says = [&](std::string_view words) {
+      return what.find(words) != std::string_view::npos;
+    };
+    if (says("ill-formed UTF-8")) return "This is not valid UTF-8";
+    if (says("control character")) return "A line break or control character stands in a text";
+    if (says("missing closing quote")) return "The closing quotation mark is missing";
+    if (says("invalid number")) return "This is not a JSON number";
+    if (says("escape") || says("'\\u'") || says("surrogate")) return "This escape is not JSON";
+    if (says("invalid literal")) return "This word is not JSON (true, false, null)";
+    if (says("expected end of input")) return "Something stands after the end of the JSON";
+    if (says("object key")) return "A key in quotation marks belongs here";
+    if (says("object separator")) return "A colon belongs between a key and its value";
+    if (says("while parsing object")) return "A comma or } belongs here";
+    if (says("while parsing array")) return "A comma or ] belongs here";
+    return "This is not JSON";
+  }
+
+  std::string hint(const std::string& last_token, std::size_t at) const {
+    const bool closes = at < bytes_.size() && (bytes_[at] == '}' || bytes_[at] == ']');
+    if (closes && last_token.find(',') != std::string::npos) return "Take out the last comma.";
+    if (bytes_.substr(at).starts_with("//") || bytes_.substr(at).starts_with("/*")) {
+      return "JSON has no comments; put the remark into \"notes\".";
+    }
+    if (at < bytes_.size() && bytes_[at] == '\'') return "Texts stand in double quotation marks.";
+    return {};
+  }
+
+  static bool is_gap(char c) {
+    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == ',' || c == ':';
+  }
+
+  Span next_token() {
+    while (cursor_ < bytes_.size() && is_gap(bytes_[cursor_])) ++cursor_;
+    const std::size_t begin = cursor_;
+    std::size_t end = begin;
+    if (begin < bytes_.size() && bytes_[begin] == '"') {
+      for (++end; end < bytes_.size() && bytes_[end] != '"'; ++end) {
+        if (bytes_[end] == '\\') ++end;
+      }
+      end = std::min(end + 1, bytes_.size());
+    } else if (begin < bytes_.size() &&
+               std::string_view("{}[]").find(bytes_[begin]) == std::string_view::npos) {
+      while (end < bytes_.size() &&
+             (std::isalnum(static_cast<unsigned char>(bytes_[end])) != 0 || bytes_[end] == '-' ||
+              bytes_[end] == '+' || bytes_[end] == '.')) {
+        ++end;
+      }
+    } else {
+      ++end;
+    }
+    cursor_ = std::min(end, bytes_.size());
+    return {begin, cursor_};
+  }
+
+  bool number() {
+    const Span span = next_token();
+    if (span.end - span.begin > limits_.number) {
+      return refuse("too-large", span, "This number has more than 64 characters", "Round it.");
+    }
+    Node node;
+    node.text = std::string(bytes_.substr(span.begin, span.end - span.begin));
+    return leaf(Node::Kind::number, std::move(node), span);
+  }
+
+  bool leaf(Node::Kind kind, Node node, Span span) {
+    node.kind = kind;
+    node.begin = span.begin;
+    node.end = span.end;
+    place(std::move(node));
+    return true;
+  }
+
+  Node& place(Node node) {
+    if (open_.empty()) return root = std::move(node);
+    Node& parent = *open_.back();
+    if (parent.kind == Node::Kind::list) return parent.items.emplace_back(std::move(node));
+    pending_key_.value = std::move(node);
+    return parent.members.emplace_back(std::move(pending_key_)).value;
+  }
+
+  bool open(Node::Kind kind) {
+    const Span span = next_token();
+    if (open_.size() >= limits_.depth) {
+      return refuse("too-deep", span, "Lists and objects are nested more than 64 deep", "");
+    }
+    Node node;
+    node.kind = kind;
+    node.begin = span.begin;
+    // Only the innermost open node grows, so the addresses of the outer ones stay.
+    open_.push_back(&place(std::move(node)));
+    return true;
+  }
+
+  bool close() {
+    open_.back()->end = next_token().end;
+    open_.pop_back();
+    return true;
+  }
+
+  bool refuse(std::string code, Span span, std::string message, std::string hint_words) {
+    problems_.add({std::move(code),
+                   diagnostics::Severity::error,
+                   source_.at(span.begin, span.end),
+                   {},
+                   std::move(message),
+                   std::move(hint_words),
+                   {}});
+    return false;
+  }
+
+  const SourceText& source_;
+  std::string_view bytes_;
+  diagnostics::Problems& problems_;
+  JsonLimits limits_;
+  std::size_t cursor_ = 0;
+  std::vector<Node*> open_;
+  Member pending_key_;
+};
+
+}  // namespace
+
+bool parse_json(const SourceText& source,
+                Node& root,
+                diagnostics::Problems& problems,
+                const JsonLimits& limits) {
+  const std::string& bytes = source.bytes();
+  if (bytes.size() > limits.bytes) {
+    problems.add({"too-large",
+                  diagnostics::Severity::error,
+                  {source.file(), 0, 0, 1},
+                  {},
+                  "The file is larger than " + std::to_string(limits.bytes >> 20U) + " MiB",
+                  "",
+                  {}});
+    return false;
+  }
+  // The library takes a NUL for the end of its input and would accept what stands before it.
+  const std::size_t nul = bytes.find('\0');
+  if (nul != std::string::npos) {
+    problems.add({"syntax",
+                  diagnostics::Severity::error,
+                  source.at(nul, nul + 1),
+                  {},
+                  "A NUL byte stands in the file",
+                  "Save it as UTF-8 text.",
+                  {}});
+    return false;
+  }
+  TreeBuilder builder(source, problems, limits);
+  if (!Json::sax_parse(bytes, &builder)) return false;
+  root = std::move(builder.root);
+  return true;
+}
+
+}  // namespace basinwright::readers

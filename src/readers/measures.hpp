@@ -1,0 +1,21 @@
+// Which parser and which bare unit belongs to a row of the table, and how its limits are said.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "view.hpp"
+
+namespace basinwright::readers {
+
+/// Code and message for a value outside its row's limits.
+[[nodiscard]] std::pair<std::string, std::string> outside(const Field& field, double si);
+
+/// The position of a word among a row's choices; reports a word that is none of them.
+[[nodiscard]] std::optional<std::size_t> choice_of(const Field& field,
+                                                   const Node& at,
+                                                   std::string pointer,
+                                                   Context& context);
+
+}  // namespace basinwright::readers

@@ -1,0 +1,243 @@
+// Keys of the rate book's `coating_systems`, `chemicals` and `packs`.
+#pragma once
+
+#include <array>
+
+#include "field_parts.hpp"
+
+namespace basinwright::readers::tables {
+
+inline constexpr std::string_view usual = "the usual data sheet, assumed";
+
+inline constexpr Field time(std::string_view key, std::string_view doc, std::string_view fallback) {
+  return {.key = key,
+          .type = Type::duration,
+          .doc = doc,
+          .low = 0,
+          .high = 86400.0 * 400,
+          .fallback = fallback};
+}
+inline constexpr Field volume(std::string_view key,
+                              std::string_view doc,
+                              std::string_view fallback) {
+  return {.key = key,
+          .type = Type::volume,
+          .doc = doc,
+          .low = 0,
+          .high = 10,
+          .above_low = true,
+          .fallback = fallback};
+}
+inline constexpr Field area(std::string_view key, std::string_view doc, std::string_view fallback) {
+  return {.key = key,
+          .type = Type::area,
+          .doc = doc,
+          .low = 0,
+          .high = largest_area,
+          .above_low = true,
+          .fallback = fallback};
+}
+inline constexpr Field heat(std::string_view key, std::string_view doc) {
+  return {.key = key,
+          .type = Type::temperature,
+          .doc = doc,
+          .low = coldest,
+          .high = hottest,
+          .fallback = usual};
+}
+
+inline constexpr std::array cover_range{Field{.key = "least",
+                                              .type = Type::area,
+                                              .doc = "Of a kit, one coat",
+                                              .low = 0,
+                                              .high = 1e4,
+                                              .above_low = true,
+                                              .required = true},
+                                        Field{.key = "most",
+                                              .type = Type::area,
+                                              .doc = "Of a kit, one coat",
+                                              .low = 0,
+                                              .high = 1e4,
+                                              .above_low = true,
+                                              .required = true}};
+inline constexpr std::array time_range{Field{.key = "least",
+                                             .type = Type::duration,
+                                             .doc = "Not before",
+                                             .low = 0,
+                                             .high = 86400.0 * 400,
+                                             .required = true},
+                                       Field{.key = "most",
+                                             .type = Type::duration,
+                                             .doc = "Not after",
+                                             .low = 0,
+                                             .high = 86400.0 * 400,
+                                             .required = true}};
+inline constexpr Field between(std::string_view key, std::string_view doc) {
+  return {.key = key, .type = Type::tuple, .doc = doc, .fallback = usual, .fields = time_range};
+}
+inline constexpr std::array pot_life{time("time", "From the start of mixing", usual),
+                                     heat("at", "Temperature of that time")};
+inline constexpr std::array limits{
+    heat("air_min", "Lowest air temperature"),
+    heat("air_max", "Highest air temperature"),
+    time("air_after", "How long after painting the air limits still hold", usual),
+    heat("shell_min", "Lowest shell temperature"),
+    heat("shell_max", "Highest shell temperature"),
+    Field{.key = "dew_margin",
+          .type = Type::temperature_difference,
+          .doc = "Shell above the dew point",
+          .low = 0,
+          .high = 20,
+          .fallback = usual},
+    share("humidity_max", "Highest relative humidity", usual),
+    time("rain_free_after", "No rain for so long after painting", usual),
+    time("dry_before", "No rain for so long before a coat", usual)};
+inline constexpr std::array primer{volume("kit", "Of both parts", usual),
+                                   area("cover", "Of a kit", usual),
+                                   between("window", "[least, most] from primer to first coat")};
+inline constexpr std::array cure{time("warm", "Before filling at 20 C or more", usual),
+                                 time("cold", "Before filling at 10 C or less", usual)};
+inline constexpr std::array system_keys{
+    words("source", "Title and revision of the data sheet"),
+    volume("kit", "Of both parts", usual),
+    Field{.key = "cover",
+          .type = Type::tuple,
+          .doc = "[least, most] area of a kit, one coat, loss included",
+          .fallback = usual,
+          .fields = cover_range},
+    between("recoat", "[least, most] from a coat to the next"),
+    between("induction", "[least, most] standing time after mixing"),
+    Field{.key = "pot_life",
+          .type = Type::object,
+          .doc = "Working time of a mix",
+          .fallback = usual,
+          .fields = pot_life},
+    Field{.key = "limits",
+          .type = Type::object,
+          .doc = "Weather and surface limits",
+          .fallback = usual,
+          .fields = limits},
+    texts("hardeners", "Kinds of Part B"),
+    Field{.key = "primer",
+          .type = Type::object,
+          .doc = "Primer of the same system",
+          .fallback = usual,
+          .fields = primer},
+    volume("thinner", "Thinner a kit for a thinned first coat", usual),
+    Field{.key = "cure",
+          .type = Type::object,
+          .doc = "Before filling",
+          .fallback = usual,
+          .fields = cure},
+    time("quiet_start", "Nothing but salt or chlorine for so long after filling", usual),
+    Field{.key = "coats",
+          .type = Type::whole,
+          .doc = "Least number of coats",
+          .low = 1,
+          .high = 6,
+          .fallback = "2"},
+    yes_no("strong_etch", "Whether the sheet asks for neat or 1 : 1 acid", "false"),
+    yes_no("planned_rework", "Whether a recoat window may be missed on purpose", "false")};
+
+inline constexpr std::array acid{
+    share("strength", "Hydrogen chloride by mass, as on the label", "31.45 %"),
+    Field{.key = "rate",
+          .type = Type::application_rate,
+          .doc = "Solution an area",
+          .low = 0,
+          .high = 0.1,
+          .above_low = true,
+          .fallback = "1.05 L/m2, assumed"},
+    share("wall_share", "Share of the solution for the walls", "two thirds"),
+    Field{.key = "pebble_factor",
+          .type = Type::number,
+          .doc = "Area of exposed aggregate over its flat area",
+          .low = 1,
+          .high = 3,
+          .fallback = "1.2, assumed"}};
+inline constexpr std::array hypochlorite{Field{.key = "trade_percent",
+                                               .type = Type::number,
+                                               .doc = "Grams of available chlorine in 100 mL",
+                                               .low = 0,
+                                               .high = 25,
+                                               .above_low = true,
+                                               .fallback = "12.5, assumed"},
+                                         Field{.key = "wash_strength",
+                                               .type = Type::concentration,
+                                               .doc = "Available chlorine in the wash",
+                                               .low = 0,
+                                               .high = 250,
+                                               .above_low = true,
+                                               .fallback = "12.5 g/L"},
+                                         Field{.key = "rate",
+                                               .type = Type::application_rate,
+                                               .doc = "Wash an area",
+                                               .low = 0,
+                                               .high = 0.1,
+                                               .above_low = true,
+                                               .fallback = "0.5 L/m2, assumed"}};
+inline constexpr std::array degreaser{volume("concentrate", "In a mix", "0.5 L"),
+                                      volume("water", "In a mix", "20 L"),
+                                      Field{.key = "cover",
+                                            .type = Type::spreading_rate,
+                                            .doc = "Area a volume of mix washes",
+                                            .low = 0,
+                                            .high = 1e6,
+                                            .above_low = true,
+                                            .fallback = "4.5 m2/L, assumed"}};
+inline constexpr std::array bicarbonate{
+    area("area_per_kg", "Surface that a kilogram neutralises in all", "18 m2, from 5 kg per 90 m2"),
+    Field{.key = "mix",
+          .type = Type::concentration,
+          .doc = "In warm water",
+          .low = 0,
+          .high = 100,
+          .above_low = true,
+          .fallback = "100 g/L"}};
+inline constexpr std::array chemicals{Field{.key = "acid",
+                                            .type = Type::object,
+                                            .doc = "Hydrochloric acid",
+                                            .fallback = "usual",
+                                            .fields = acid},
+                                      Field{.key = "hypochlorite",
+                                            .type = Type::object,
+                                            .doc = "For the chlorine wash",
+                                            .fallback = "usual",
+                                            .fields = hypochlorite},
+                                      Field{.key = "degreaser",
+                                            .type = Type::object,
+                                            .doc = "For the degreasing wash",
+                                            .fallback = "usual",
+                                            .fields = degreaser},
+                                      Field{.key = "bicarbonate",
+                                            .type = Type::object,
+                                            .doc = "For the neutralising wash",
+                                            .fallback = "usual",
+                                            .fields = bicarbonate}};
+
+inline constexpr Field price(std::string_view key,
+                             std::string_view doc,
+                             std::string_view fallback) {
+  return {.key = key, .type = Type::money, .doc = doc, .low = 0, .high = 1e9, .fallback = fallback};
+}
+inline constexpr std::array pack{
+    Field{.key = "size",
+          .type = Type::pack_size,
+          .doc = "What a pack holds: a volume, a mass or a number of pieces",
+          .required = true},
+    Field{.key = "price",
+          .type = Type::money,
+          .doc = "Of a pack, without tax",
+          .low = 0,
+          .high = 1e9,
+          .required = true},
+    Field{.key = "stock",
+          .type = Type::whole,
+          .doc = "Packs to be had",
+          .low = 0,
+          .high = 1e6,
+          .fallback = "as many as wanted"},
+    words("supplier", "Who sells it"),
+    words("batch", "Batch of Part A")};
+
+}  // namespace basinwright::readers::tables

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "basinwright/job/rate_book.hpp"
+#include "view.hpp"
+
+namespace basinwright::readers {
+
+/// A data sheet of `coating_systems`.
+[[nodiscard]] materials::CoatingSystem read_system(const std::string& name, View& view);
+void read_chemicals(View& view, job::Chemicals& chemicals);
+/// The packs of one item; amounts are read in the book's currency.
+[[nodiscard]] job::Item read_item(const std::string& name,
+                                  std::vector<View>& packs,
+                                  const money::Currency& currency);
+/// An amount at a key, in the book's currency; reports decimals the currency does not have.
+[[nodiscard]] std::optional<money::Money> read_money(View& view,
+                                                     std::string_view key,
+                                                     const money::Currency& currency);
+
+}  // namespace basinwright::readers

@@ -1,0 +1,242 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "basinwright/readers/read.hpp"
+#include "product_reader.hpp"
+
+namespace basinwright::readers {
+namespace {
+
+using job::RateBook;
+
+std::optional<money::BasisPoints> basis_points(View& view, std::string_view key) {
+  const auto share = view.measure<units::Fraction>(key);
+  if (!share) return {};
+  return money::BasisPoints{std::llround(share->share() * 10'000.0)};
+}
+
+void read_productivity(View& top, sequence::Productivity& p) {
+  auto view = top.object("productivity");
+  if (!view) return;
+  using Rate = sources::Sourced<units::WorkRate>;
+  const std::array<std::pair<std::string_view, Rate*>, 14> rates{
+      {{"chlorine_wash", &p.chlorine_wash},
+       {"degrease", &p.degrease},
+       {"loose_paint", &p.loose_paint},
+       {"repair", &p.repair},
+       {"strip", &p.strip},
+       {"abrade", &p.abrade},
+       {"dust_removal", &p.dust_removal},
+       {"pressure_clean", &p.pressure_clean},
+       {"etch", &p.etch},
+       {"neutralise", &p.neutralise},
+       {"vacuum", &p.vacuum},
+       {"prime", &p.prime},
+       {"coat", &p.coat},
+       {"unmask", &p.unmask}}};
+  for (const auto& [key, rate] : rates) view->set(key, *rate);
+  view->set("mask", p.mask);
+  using Hours = sources::Sourced<units::Duration>;
+  const std::array<std::pair<std::string_view, Hours*>, 8> hours{
+      {{"set_out", &p.set_out},
+       {"coating_test", &p.coating_test},
+       {"dryness_test", &p.dryness_test},
+       {"refit", &p.refit},
+       {"fill", &p.fill},
+       {"start_up", &p.start_up},
+       {"handover", &p.handover},
+       {"daily_set_up", &p.daily_set_up}}};
+  for (const auto& [key, value] : hours) view->set(key, *value);
+  view->set("drain_pump", p.drain_pump);
+  view->finish();
+}
+
+void read_labour(View& top, RateBook& book) {
+  constexpr money::BasisPoints whole{10'000};
+  book.labour.weekday.fill(whole);
+  auto view = top.object("labour");
+  if (!view) return;
+  book.labour.hour = read_money(*view, "hour", book.currency).value_or(money::Money());
+  if (auto days = view->object("weekday")) {
+    constexpr std::array names{
+        "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+    for (std::size_t d = 0; d < names.size(); ++d) {
+      if (const auto share = basis_points(*days, names[d])) book.labour.weekday[d] = *share;
+    }
+    days->finish();
+  }
+  view->finish();
+}
+
+std::vector<quote::Rule> read_rules(View& top,
+                                    std::string_view key,
+                                    const money::Currency& currency) {
+  std::vector<quote::Rule> rules;
+  for (View& view : top.objects(key)) {
+    quote::Rule rule;
+    const auto item = view.text("item");
+    const auto per = view.choice("per");
+    rule.rate = view.number("rate").value_or(1.0);
+    rule.price = read_money(view, "price", currency).value_or(money::Money());
+    view.finish();
+    if (!item || !per) continue;
+    rule.item = *item;
+    rule.per = static_cast<quote::Per>(*per);
+    rules.push_back(std::move(rule));
+  }
+  return rules;
+}
+
+std::vector<quote::Hire> read_hire(View& top, const money::Currency& currency) {
+  std::vector<quote::Hire> all;
+  for (View& view : top.objects("hire")) {
+    const auto item = view.text("item");
+    const auto day = read_money(view, "day", currency);
+    const std::string task = view.text("task").value_or("");
+    view.finish();
+    if (item && day) all.push_back({*item, task, *day});
+  }
+  return all;
+}
+
+void read_overheads(View& top, RateBook& book) {
+  book.overheads.disposal = read_money(top, "disposal", book.currency).value_or(money::Money());
+  auto view = top.object("overheads");
+  if (!view) return;
+  quote::Overheads& o = book.overheads;
+  o.markup = basis_points(*view, "markup");
+  o.margin = basis_points(*view, "margin");
+  o.contingency = basis_points(*view, "contingency").value_or(money::BasisPoints());
+  o.call_out = read_money(*view, "call_out", book.currency).value_or(money::Money());
+  o.travel_a_day = read_money(*view, "travel", book.currency).value_or(money::Money());
+  if (o.markup && o.margin) {
+    Context& context = view->context();
+    const Node& margin = *view->node("margin");
+    const Node& markup = *view->node("markup");
+    context.problems.add({"facts-clash",
+                          diagnostics::Severity::error,
+                          context.source.at(margin.begin, margin.end),
+                          view->pointer("margin"),
+                          "Both a mark-up and a margin are given: they are two ways to one price",
+                          "Keep one of the two.",
+                          {context.source.at(markup.begin, markup.end)}});
+  }
+  if (o.margin && o.margin->count >= 10'000) {
+    view->context().report("out-of-range",
+                           *view->node("margin"),
+                           view->pointer("margin"),
+                           "A margin is less than 100 %");
+  }
+  view->finish();
+}
+
+void read_waits(View& top, sequence::Waits& w) {
+  auto view = top.object("waits");
+  if (!view) return;
+  view->set("recoat_reserve", w.recoat_reserve);
+  view->set("dry", w.dry);
+  view->set("dryness_test", w.dryness_test);
+  view->set("coat_within", w.coat_within);
+  view->set("after_chlorine", w.after_chlorine);
+  view->set("filler_cure", w.filler_cure);
+  view->set("start_up", w.start_up);
+  view->finish();
+}
+
+void read_thresholds(View& top, preparation::Thresholds& t) {
+  auto view = top.object("thresholds");
+  if (!view) return;
+  view->set("crack_hairline", t.crack_hairline);
+  view->set("crack_widest", t.crack_widest);
+  view->set("divot_filler", t.divot_filler);
+  view->set("strip_share", t.strip_share);
+  view->set("prime_share", t.prime_share);
+  view->set("cement_age", t.cement_age);
+  view->set("drummy_share", t.drummy_share);
+  view->set("crack_opening", t.crack_opening);
+  view->set("crack_worked", t.crack_worked);
+  view->set("render_thickness", t.render_thickness);
+  view->finish();
+}
+
+void read_suppliers(View& top, RateBook& book) {
+  for (auto& [name, view] : top.members("suppliers")) {
+    book.suppliers.push_back({name, view.measure<units::Duration>("lead")});
+    view.finish();
+  }
+}
+
+void read_currency(View& top, RateBook& book) {
+  const auto code = top.text("currency");
+  if (!code) return;
+  if (const auto currency = money::currency(*code)) {
+    book.currency = *currency;
+  } else {
+    top.context().report("not-a-choice",
+                         *top.node("currency"),
+                         top.pointer("currency"),
+                         "\"" + *code + "\" is no currency code",
+                         "Three capitals of ISO 4217, such as EUR.");
+  }
+}
+
+void read_tax(View& top, RateBook& book) {
+  auto view = top.object("tax");
+  if (!view) return;
+  const std::string name = view->text("name").value_or("tax");
+  if (const auto rate = basis_points(*view, "rate")) book.tax = quote::Tax{name, *rate};
+  view->finish();
+}
+
+RateBook read_all(View& top) {
+  RateBook book;
+  static_cast<void>(top.whole("basinwright_rates"));
+  book.name = top.text("name").value_or("");
+  book.demonstration = top.boolean("demonstration").value_or(false);
+  if (top.choice("units").value_or(0) == 1) top.context().system = units::System::us;
+  read_currency(top, book);
+  if (top.choice("rounding").value_or(0) == 1) book.rounding = money::Rounding::half_even;
+  read_tax(top, book);
+  for (auto& [name, view] : top.members("coating_systems"))
+    book.systems[name] = read_system(name, view);
+  if (auto chemicals = top.object("chemicals")) read_chemicals(*chemicals, book.chemicals);
+  for (auto& [name, packs] : top.member_lists("packs"))
+    book.items[name] = read_item(name, packs, book.currency);
+  read_suppliers(top, book);
+  read_productivity(top, book.productivity);
+  read_labour(top, book);
+  book.hire = read_hire(top, book.currency);
+  book.consumables = read_rules(top, "consumables", book.currency);
+  book.protection = read_rules(top, "protection", book.currency);
+  read_overheads(top, book);
+  read_waits(top, book.waits);
+  read_thresholds(top, book.thresholds);
+  top.set("order_confidence", book.order_confidence);
+  top.finish();
+  return book;
+}
+
+}  // namespace
+
+std::optional<RateBook> read_rate_book(const Input& input, diagnostics::Problems& problems) {
+  const SourceText source(input.name, input.bytes);
+  diagnostics::Problems found;
+  Node root;
+  std::optional<RateBook> book;
+  if (parse_json(source, root, found)) {
+    Context context{source, found};
+    if (root.kind == Node::Kind::object) {
+      View top(root, rate_book_fields(), "", context);
+      book = read_all(top);
+      book->places = context.places;
+    } else {
+      context.report("wrong-type", root, "", "A rate book is a JSON object");
+    }
+  }
+  if (found.has_errors()) book.reset();
+  problems.append(found);
+  return book;
+}
+
+}  // namespace basinwright::readers

@@ -1,0 +1,140 @@
+// Keys of `job` and `site`.
+#pragma once
+
+#include <array>
+
+#include "field_parts.hpp"
+
+namespace basinwright::readers::tables {
+
+inline constexpr std::array client{words("name", "Client's name"),
+                                   words("address", "Client's address")};
+inline constexpr std::array contractor{words("name", "Trading name"),
+                                       words("address", "Business address"),
+                                       words("registration", "Registration or licence number"),
+                                       words("insurance", "Insurer and policy")};
+inline constexpr std::array heading{
+    words("number", "Job number"),
+    words("revision", "Revision of the quotation"),
+    Field{.key = "client",
+          .type = Type::object,
+          .doc = "Who the work is for",
+          .fallback = "not said",
+          .fields = client},
+    Field{.key = "contractor",
+          .type = Type::object,
+          .doc = "Who does the work",
+          .fallback = "not said",
+          .fields = contractor},
+    day("quoted_on", "Date of the quotation", "--today"),
+    Field{.key = "valid_days",
+          .type = Type::whole,
+          .doc = "Days the price holds",
+          .low = 1,
+          .high = 366,
+          .fallback = "not said"},
+    day("start", "First working day", "--start, else the next working day after --today")};
+
+inline constexpr std::array access_keys{Field{.key = "width",
+                                              .type = Type::length,
+                                              .doc = "Narrowest gate or passage",
+                                              .low = 0,
+                                              .high = 100,
+                                              .fallback = "not said"},
+                                        Field{.key = "carry",
+                                              .type = Type::length,
+                                              .doc = "Carrying distance",
+                                              .low = 0,
+                                              .high = 1e4,
+                                              .fallback = "not said"},
+                                        words("parking", "Where the van stands")};
+inline constexpr std::array power{
+    yes_no("residual_current_device", "Residual-current protection on the supply", "not said")};
+inline constexpr std::array sewer{words("gully", "Where the wash water goes"),
+                                  flow("flow", "What the gully takes", "not said"),
+                                  ph("ph_min", "Lowest pH the sewer takes", "6, assumed"),
+                                  ph("ph_max", "Highest pH the sewer takes", "9, assumed")};
+inline constexpr std::array permit{
+    Field{.key = "what", .type = Type::text, .doc = "What must be allowed", .required = true},
+    lead};
+inline constexpr std::array groundwater{Field{.key = "below_rim",
+                                              .type = Type::length,
+                                              .doc = "Water level below the rim",
+                                              .low = -10,
+                                              .high = 200,
+                                              .required = true},
+                                        day("measured_on", "When it was measured", "not said")};
+inline constexpr std::array clock_change{
+    Field{.key = "at",
+          .type = Type::moment,
+          .doc = "Local time of the jump, as the clock shows before it",
+          .required = true},
+    Field{.key = "minutes",
+          .type = Type::whole,
+          .doc = "How far the clock jumps: 60 in spring, -60 in autumn",
+          .low = -180,
+          .high = 180,
+          .required = true}};
+inline constexpr std::array site{
+    Field{.key = "latitude",
+          .type = Type::number,
+          .doc = "Degrees north",
+          .low = -90,
+          .high = 90,
+          .fallback = "not said"},
+    Field{.key = "longitude",
+          .type = Type::number,
+          .doc = "Degrees east",
+          .low = -180,
+          .high = 180,
+          .fallback = "not said"},
+    Field{.key = "elevation",
+          .type = Type::length,
+          .doc = "Above the sea",
+          .low = -500,
+          .high = 6000,
+          .fallback = "not said"},
+    Field{.key = "utc_offset_changes",
+          .type = Type::list,
+          .doc = "Jumps of the local clock during the job",
+          .fallback = "none",
+          .element = Type::object,
+          .fields = clock_change},
+    Field{.key = "access",
+          .type = Type::object,
+          .doc = "How things get to the pool",
+          .fallback = "not said",
+          .fields = access_keys},
+    Field{.key = "power",
+          .type = Type::object,
+          .doc = "Electricity on site",
+          .fallback = "not said",
+          .fields = power},
+    flow("tap_flow", "What the tap gives", "20 L/min, assumed"),
+    Field{.key = "sewer",
+          .type = Type::object,
+          .doc = "Where wash water may go",
+          .fallback = "not said",
+          .fields = sewer},
+    Field{.key = "permits",
+          .type = Type::list,
+          .doc = "Permits to get first",
+          .fallback = "none",
+          .element = Type::object,
+          .fields = permit},
+    words("hours", "Hours the neighbours or the town allow"),
+    words("emergency", "Whom to call, and where the nearest hospital is"),
+    Field{.key = "groundwater",
+          .type = Type::object,
+          .doc = "Groundwater round the shell",
+          .fallback = "not measured",
+          .fields = groundwater},
+    Field{.key = "mean_temperatures",
+          .type = Type::by_month,
+          .doc = "Mean air temperature of each month",
+          .low = coldest,
+          .high = hottest,
+          .fallback = "unknown: the longer wait before filling",
+          .element = Type::temperature}};
+
+}  // namespace basinwright::readers::tables

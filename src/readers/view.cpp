@@ -1,0 +1,264 @@
+#include "view.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "measures.hpp"
+
+namespace basinwright::readers {
+namespace {
+
+std::vector<std::string_view> split(std::string_view words) {
+  std::vector<std::string_view> out;
+  while (!words.empty()) {
+    const std::size_t space = std::min(words.find(' '), words.size());
+    out.push_back(words.substr(0, space));
+    words.remove_prefix(std::min(space + 1, words.size()));
+  }
+  return out;
+}
+
+std::string joined(const std::vector<std::string_view>& words) {
+  std::string out;
+  for (const std::string_view w : words) out += (out.empty() ? "" : ", ") + std::string(w);
+  return out;
+}
+
+// RFC 6901: ~ and / inside a key are escaped.
+std::string escaped(std::string_view key) {
+  std::string out;
+  for (const char c : key) {
+    if (c == '~') {
+      out += "~0";
+    } else if (c == '/') {
+      out += "~1";
+    } else {
+      out += c;
+    }
+  }
+  return out;
+}
+
+}  // namespace
+
+void Context::report(std::string code,
+                     const Node& node,
+                     std::string pointer,
+                     std::string message,
+                     std::string hint) {
+  problems.add({std::move(code),
+                diagnostics::Severity::error,
+                source.at(node.begin, node.end),
+                std::move(pointer),
+                std::move(message),
+                std::move(hint),
+                {}});
+}
+
+std::string_view Context::keep(std::string pointer) {
+  return places->emplace_back(std::move(pointer));
+}
+
+View::View(const Node& node, std::span<const Field> fields, std::string pointer, Context& context)
+    : node_(&node), fields_(fields), pointer_(std::move(pointer)), context_(&context) {}
+
+std::string View::pointer(std::string_view key) const {
+  return pointer_ + "/" + escaped(key);
+}
+
+const Field& View::row(std::string_view key) const {
+  const auto it = std::ranges::find(fields_, key, &Field::key);
+  if (it == fields_.end()) throw std::logic_error("no row for key " + std::string(key));
+  return *it;
+}
+
+void View::fail(
+    const Node& at, std::string_view key, std::string code, std::string message, std::string hint) {
+  context_->report(std::move(code), at, pointer(key), std::move(message), std::move(hint));
+}
+
+const Node* View::node(std::string_view key) {
+  static_cast<void>(row(key));
+  return node_->find(key);
+}
+
+const Node* View::of_kind(std::string_view key, Node::Kind kind) {
+  const Node* at = node(key);
+  if (at == nullptr || at->kind == kind) return at;
+  fail(*at,
+       key,
+       "wrong-type",
+       "\"" + std::string(key) + "\" is " + std::string(words(at->kind)) + ", but " +
+           std::string(words(kind)) + " belongs here");
+  return nullptr;
+}
+
+std::optional<std::string> View::text(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::text);
+  return at == nullptr ? std::nullopt : std::optional(at->text);
+}
+
+std::optional<bool> View::boolean(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::boolean);
+  return at == nullptr ? std::nullopt : std::optional(at->truth);
+}
+
+bool View::within(const Field& field, double si, const Node& at) {
+  const bool low = field.above_low ? si > field.low : si >= field.low;
+  if (low && si <= field.high) return true;
+  const auto [code, message] = outside(field, si);
+  fail(at, field.key, code, message);
+  return false;
+}
+
+std::optional<double> View::number(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::number);
+  if (at == nullptr) return {};
+  const auto parsed = units::parse_number(at->text);
+  const double* value = std::get_if<double>(&parsed);
+  if (value == nullptr || !within(row(key), *value, *at)) return {};
+  return *value;
+}
+
+std::optional<int> View::whole(std::string_view key) {
+  const std::optional<double> value = number(key);
+  if (!value) return {};
+  if (*value != std::floor(*value) || std::abs(*value) > 1e9) {
+    fail(*node(key), key, "wrong-type", "\"" + std::string(key) + "\" takes a whole number");
+    return {};
+  }
+  return static_cast<int>(*value);
+}
+
+std::optional<std::size_t> View::choice(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::text);
+  if (at == nullptr) return {};
+  return choice_of(row(key), *at, pointer(key), *context_);
+}
+
+std::optional<dates::Date> View::date(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::text);
+  if (at == nullptr) return {};
+  const auto day = dates::parse_date(at->text);
+  if (!day)
+    fail(*at,
+         key,
+         "not-a-date",
+         "\"" + at->text + "\" is no day of the calendar",
+         "Write it as 2027-05-31.");
+  return day;
+}
+
+std::optional<dates::Moment> View::moment(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::text);
+  if (at == nullptr) return {};
+  const auto when = dates::parse_moment(at->text);
+  if (!when) {
+    fail(*at,
+         key,
+         "not-a-date",
+         "\"" + at->text + "\" is no time on a quarter hour",
+         "Write it as 2027-05-31T08:15.");
+  }
+  return when;
+}
+
+std::optional<std::pair<int, int>> View::hours(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::list);
+  if (at == nullptr) return {};
+  if (at->items.size() == 2 && at->items[0].kind == Node::Kind::text &&
+      at->items[1].kind == Node::Kind::text) {
+    const auto from = dates::parse_clock(at->items[0].text);
+    const auto to = dates::parse_clock(at->items[1].text);
+    if (from && to && *from < *to) return std::pair(*from, *to);
+  }
+  fail(*at,
+       key,
+       "not-hours",
+       "These are not two times of a day",
+       "Write them as [\"07:00\", \"16:00\"], on a quarter hour.");
+  return {};
+}
+
+std::optional<std::string> View::money(std::string_view key) {
+  const Node* at = node(key);
+  if (at == nullptr) return {};
+  if (at->kind != Node::Kind::text && at->kind != Node::Kind::number) {
+    fail(*at, key, "wrong-type", "An amount is a number or a text such as \"12.50\"");
+    return {};
+  }
+  const auto value = units::parse_number(at->text);
+  if (!std::holds_alternative<double>(value)) {
+    fail(*at,
+         key,
+         "not-an-amount",
+         "\"" + at->text + "\" is not an amount of money",
+         "Write it as \"12.50\".");
+    return {};
+  }
+  if (!within(row(key), std::get<double>(value), *at)) return {};
+  return at->text;
+}
+
+std::optional<View> View::object(std::string_view key) {
+  const Node* at = of_kind(key, Node::Kind::object);
+  if (at == nullptr) return {};
+  return View(*at, row(key).fields, pointer(key), *context_);
+}
+
+void View::set_number(std::string_view key, sources::Sourced<double>& target) {
+  if (const auto value = number(key)) {
+    target = {*value, {sources::Kind::given, "", context_->keep(pointer(key))}};
+  }
+}
+
+void View::set_whole(std::string_view key, sources::Sourced<double>& target) {
+  if (const auto value = whole(key)) {
+    target = {static_cast<double>(*value),
+              {sources::Kind::given, "", context_->keep(pointer(key))}};
+  }
+}
+
+void View::finish() {
+  std::vector<std::string_view> known;
+  for (const Field& field : fields_) known.push_back(field.key);
+  for (const Member& member : node_->members) {
+    if (std::ranges::find(known, member.key) != known.end() || member.key == "$schema") continue;
+    const std::string_view near = diagnostics::nearest(member.key, known);
+    context_->problems.add({"unknown-key",
+                            diagnostics::Severity::error,
+                            context_->source.at(member.key_begin, member.key_end),
+                            pointer(member.key),
+                            "There is no key \"" + member.key + "\" here",
+                            near.empty() ? "Known here: " + joined(known) + "."
+                                         : "Did you mean \"" + std::string(near) + "\"?",
+                            {}});
+  }
+  for (const Field& field : fields_) {
+    if (!field.required || node_->find(field.key) != nullptr) continue;
+    context_->report("missing-key",
+                     *node_,
+                     pointer(field.key),
+                     "The key \"" + std::string(field.key) + "\" is missing",
+                     std::string(field.doc) + ".");
+  }
+}
+
+std::optional<std::size_t> choice_of(const Field& field,
+                                     const Node& at,
+                                     std::string pointer,
+                                     Context& context) {
+  const auto choices = split(field.choices);
+  const auto it = std::ranges::find(choices, at.text);
+  if (it != choices.end()) return static_cast<std::size_t>(it - choices.begin());
+  const std::string_view near = diagnostics::nearest(at.text, choices);
+  context.report("not-a-choice",
+                 at,
+                 std::move(pointer),
+                 "\"" + at.text + "\" is none of: " + joined(choices),
+                 near.empty() ? "" : "Did you mean \"" + std::string(near) + "\"?");
+  return {};
+}
+
+}  // namespace basinwright::readers

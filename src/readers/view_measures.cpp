@@ -1,0 +1,232 @@
+#include <fmt/format.h>
+#include <cctype>
+#include <cmath>
+#include <stdexcept>
+#include <type_traits>
+
+#include "basinwright/units/bare.hpp"
+#include "measures.hpp"
+#include "view.hpp"
+
+namespace basinwright::readers {
+namespace {
+
+// Which parser reads a quantity with its unit, and what a bare number of it means.
+template <class Q>
+struct Reading;
+
+template <class Q, units::Parsed<Q> (*Parse)(std::string_view), Q (*Bare)(double, units::System)>
+struct ReadingOf {
+  static units::Parsed<Q> parse(std::string_view text) { return Parse(text); }
+  static Q bare(double v, units::System s) { return Bare(v, s); }
+};
+
+units::Duration bare_hours(double v, units::System) {
+  return units::hours(v);
+}
+units::Fraction bare_share(double v, units::System) {
+  return units::fraction(v);
+}
+units::EdgeRate bare_edge_rate(double v, units::System s) {
+  return s == units::System::us ? units::feet(v) / units::hours(1) : units::metres_per_hour(v);
+}
+units::SpreadingRate bare_spreading(double v, units::System s) {
+  return s == units::System::us ? units::square_feet_per_us_gallon(v)
+                                : units::square_metres_per_litre(v);
+}
+units::ApplicationRate bare_application(double v, units::System s) {
+  return s == units::System::us ? units::us_gallons_per_square_foot(v)
+                                : units::litres_per_square_metre(v);
+}
+units::Concentration bare_concentration(double v, units::System) {
+  return units::grams_per_litre(v);
+}
+
+using namespace units;
+template <>
+struct Reading<Length> : ReadingOf<Length, parse_length, bare_length> {};
+template <>
+struct Reading<Area> : ReadingOf<Area, parse_area, bare_area> {};
+template <>
+struct Reading<Volume> : ReadingOf<Volume, parse_volume, bare_volume> {};
+template <>
+struct Reading<Mass> : ReadingOf<Mass, parse_mass, bare_mass> {};
+template <>
+struct Reading<Duration> : ReadingOf<Duration, parse_duration, bare_hours> {};
+template <>
+struct Reading<Flow> : ReadingOf<Flow, parse_flow, bare_flow> {};
+template <>
+struct Reading<Temperature> : ReadingOf<Temperature, parse_temperature, bare_temperature> {};
+template <>
+struct Reading<TemperatureDifference>
+    : ReadingOf<TemperatureDifference, parse_temperature_difference, bare_temperature_difference> {
+};
+template <>
+struct Reading<WorkRate> : ReadingOf<WorkRate, parse_work_rate, bare_work_rate> {};
+template <>
+struct Reading<EdgeRate> : ReadingOf<EdgeRate, parse_edge_rate, bare_edge_rate> {};
+template <>
+struct Reading<SpreadingRate> : ReadingOf<SpreadingRate, parse_spreading_rate, bare_spreading> {};
+template <>
+struct Reading<Concentration> : ReadingOf<Concentration, parse_concentration, bare_concentration> {
+};
+template <>
+struct Reading<Fraction> : ReadingOf<Fraction, parse_fraction, bare_share> {};
+
+// A volume on an area has the dimension of a length; the row says which of the two is meant.
+template <class Q>
+Q bare_of(const Field& field, double v, System s) {
+  if constexpr (std::is_same_v<Q, Length>) {
+    if (field.type == Type::application_rate) return bare_application(v, s);
+  }
+  return Reading<Q>::bare(v, s);
+}
+
+template <class Q>
+Parsed<Q> parse_of(const Field& field, std::string_view text) {
+  if constexpr (std::is_same_v<Q, Length>) {
+    if (field.type == Type::application_rate) return parse_application_rate(text);
+  }
+  return Reading<Q>::parse(text);
+}
+
+template <class Q>
+double si_of(const Q& q) {
+  if constexpr (std::is_same_v<Q, Fraction>) {
+    return q.share();
+  } else {
+    return q.si();
+  }
+}
+
+// NaN and infinity are texts people's programs write; they deserve their own word.
+bool names_no_number(std::string_view text) {
+  std::string low;
+  for (const char c : text) low += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  if (low.starts_with('-') || low.starts_with('+')) low.erase(0, 1);
+  return low.starts_with("nan") || low.starts_with("inf");
+}
+
+// A limit in the unit people would say it in.
+std::string said(const Field& field, double si) {
+  switch (field.type) {
+    case Type::length:
+      return fmt::format("{:g} m", si);
+    case Type::area:
+      return fmt::format("{:g} m2", si);
+    case Type::volume:
+      return fmt::format("{:g} L", si * 1000.0);
+    case Type::temperature:
+      return fmt::format("{:g} C", si - celsius(0).si());
+    case Type::temperature_difference:
+      return fmt::format("{:g} C", si);
+    case Type::duration:
+      return fmt::format("{:g} h", si / hours(1).si());
+    case Type::flow:
+      return fmt::format("{:g} L/min", Flow::from_si(si).in(litres_per_minute));
+    case Type::fraction:
+      return fmt::format("{:g} %", fraction(si).in_percent());
+    case Type::work_rate:
+      return fmt::format("{:g} m2/h", WorkRate::from_si(si).in(square_metres_per_hour));
+    case Type::list:
+      return fmt::format("{:g} m", si);
+    default:
+      return fmt::format("{:g}", si);
+  }
+}
+
+}  // namespace
+
+std::pair<std::string, std::string> outside(const Field& field, double si) {
+  const bool sized = field.above_low && field.low == 0.0;
+  if (sized && si <= 0.0) {
+    return {"not-positive", fmt::format("\"{}\" must be more than 0", field.key)};
+  }
+  if (si < field.low || (field.above_low && si == field.low)) {
+    return {"out-of-range",
+            fmt::format("\"{}\" is at least {}", field.key, said(field, field.low))};
+  }
+  return {"out-of-range", fmt::format("\"{}\" is at most {}", field.key, said(field, field.high))};
+}
+
+template <class Q>
+std::optional<Q> View::read(const Field& field, const Node& at) {
+  Q value;
+  if (at.kind == Node::Kind::number) {
+    const auto number = parse_number(at.text);
+    if (!std::holds_alternative<double>(number)) {
+      fail(at, field.key, "not-finite", "This number cannot be a measure");
+      return {};
+    }
+    value = bare_of<Q>(field, std::get<double>(number), context_->system);
+  } else if (at.kind == Node::Kind::text) {
+    const auto parsed = parse_of<Q>(field, at.text);
+    if (const auto* error = std::get_if<ParseError>(&parsed)) {
+      const bool no_number = names_no_number(at.text);
+      fail(at,
+           field.key,
+           no_number ? "not-finite" : (error->wrong_unit ? "wrong-unit" : "not-a-measure"),
+           fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error->reason),
+           error->hint);
+      return {};
+    }
+    value = std::get<Q>(parsed);
+  } else {
+    fail(at,
+         field.key,
+         "wrong-type",
+         fmt::format("\"{}\" is {}, but a measure belongs here", field.key, words(at.kind)),
+         "Write a number, or a text with its unit such as \"9.2 m\".");
+    return {};
+  }
+  if (!within(field, si_of(value), at)) return {};
+  return value;
+}
+
+template <class Q>
+std::optional<Q> View::measure(std::string_view key) {
+  const Node* at = node(key);
+  return at == nullptr ? std::nullopt : read<Q>(row(key), *at);
+}
+
+template <class Q>
+void View::set(std::string_view key, sources::Sourced<Q>& target) {
+  if (const auto value = measure<Q>(key)) {
+    target = {*value, {sources::Kind::given, "", context_->keep(pointer(key))}};
+  }
+}
+
+template <class Q>
+std::vector<Q> View::measures(std::string_view key) {
+  std::vector<Q> out;
+  const Node* at = of_kind(key, Node::Kind::list);
+  if (at == nullptr) return out;
+  const Field& field = row(key);
+  for (const Node& item : at->items) {
+    if (const auto value = read<Q>(field, item)) out.push_back(*value);
+  }
+  return out;
+}
+
+#define BASINWRIGHT_READS(Q)                                          \
+  template std::optional<Q> View::measure<Q>(std::string_view);       \
+  template void View::set<Q>(std::string_view, sources::Sourced<Q>&); \
+  template std::vector<Q> View::measures<Q>(std::string_view);
+
+BASINWRIGHT_READS(Length)
+BASINWRIGHT_READS(Area)
+BASINWRIGHT_READS(Volume)
+BASINWRIGHT_READS(Mass)
+BASINWRIGHT_READS(Duration)
+BASINWRIGHT_READS(Flow)
+BASINWRIGHT_READS(Temperature)
+BASINWRIGHT_READS(TemperatureDifference)
+BASINWRIGHT_READS(WorkRate)
+BASINWRIGHT_READS(EdgeRate)
+BASINWRIGHT_READS(SpreadingRate)
+BASINWRIGHT_READS(Concentration)
+BASINWRIGHT_READS(Fraction)
+
+#undef BASINWRIGHT_READS
+
+}  // namespace basinwright::readers

@@ -1,0 +1,262 @@
+#include <fmt/format.h>
+#include <algorithm>
+#include <array>
+
+#include "measures.hpp"
+#include "view.hpp"
+
+namespace basinwright::readers {
+namespace {
+
+constexpr std::array<std::string_view, 12> month_names{"january",
+                                                       "february",
+                                                       "march",
+                                                       "april",
+                                                       "may",
+                                                       "june",
+                                                       "july",
+                                                       "august",
+                                                       "september",
+                                                       "october",
+                                                       "november",
+                                                       "december"};
+
+// 1 to 12 for "7", "07" or "july"; 0 for anything else.
+unsigned month_of(std::string_view key) {
+  if (key.starts_with('0')) key.remove_prefix(1);
+  for (unsigned m = 1; m <= 12; ++m) {
+    if (key == month_names[m - 1] || key == std::to_string(m)) return m;
+  }
+  return 0;
+}
+
+// A list with one value for each field, as an object whose keys are the fields'.
+std::shared_ptr<Node> as_object(const Node& list, std::span<const Field> fields) {
+  auto object = std::make_shared<Node>();
+  object->kind = Node::Kind::object;
+  object->begin = list.begin;
+  object->end = list.end;
+  for (std::size_t i = 0; i < list.items.size() && i < fields.size(); ++i) {
+    const Node& item = list.items[i];
+    object->members.push_back({std::string(fields[i].key), item.begin, item.end, item});
+  }
+  return object;
+}
+
+}  // namespace
+
+std::optional<View> View::tuple_at(const Field& field, const Node& at, std::string where) {
+  const auto least =
+      static_cast<std::size_t>(std::ranges::count_if(field.fields, &Field::required));
+  if (at.kind != Node::Kind::list || at.items.size() < least ||
+      at.items.size() > field.fields.size()) {
+    std::string form;
+    for (const Field& f : field.fields) form += (form.empty() ? "" : ", ") + std::string(f.key);
+    context_->report("wrong-type", at, std::move(where), "A list [" + form + "] belongs here");
+    return {};
+  }
+  auto object = as_object(at, field.fields);
+  View view(*object, field.fields, std::move(where), *context_);
+  view.owned_ = std::move(object);
+  return view;
+}
+
+std::optional<View> View::tuple(std::string_view key) {
+  const Node* at = node(key);
+  return at == nullptr ? std::nullopt : tuple_at(row(key), *at, pointer(key));
+}
+
+std::vector<View> View::tuples(std::string_view key) {
+  std::vector<View> out;
+  const Node* at = of_kind(key, Node::Kind::list);
+  if (at == nullptr) return out;
+  for (std::size_t i = 0; i < at->items.size(); ++i) {
+    auto view = tuple_at(row(key), at->items[i], fmt::format("{}/{}", pointer(key), i));
+    if (view) out.push_back(std::move(*view));
+  }
+  return out;
+}
+
+std::optional<std::pair<std::string_view, View>> View::variant(const Field& field,
+                                                               const Node& at,
+                                                               std::string where) {
+  if (at.kind != Node::Kind::object) {
+    context_->report("wrong-type",
+                     at,
+                     std::move(where),
+                     fmt::format("{} stands where an object belongs", words(at.kind)));
+    return {};
+  }
+  std::string choices;
+  for (const Alternative& a : field.alternatives)
+    choices += (choices.empty() ? "" : " ") + std::string(a.kind);
+  const Node* kind = at.find("kind");
+  if (kind == nullptr || kind->kind != Node::Kind::text) {
+    context_->report("missing-key",
+                     kind == nullptr ? at : *kind,
+                     where + "/kind",
+                     "The key \"kind\" is missing",
+                     "One of: " + choices + ".");
+    return {};
+  }
+  const Field words_of_kind{
+      .key = "kind", .type = Type::choice, .doc = "Which form this is", .choices = choices};
+  const auto index = choice_of(words_of_kind, *kind, where + "/kind", *context_);
+  if (!index) return {};
+  const Alternative& chosen = field.alternatives[*index];
+  auto fields = std::make_shared<std::vector<Field>>(chosen.fields.begin(), chosen.fields.end());
+  fields->insert(fields->end(), field.fields.begin(), field.fields.end());
+  fields->push_back({.key = "kind", .type = Type::text, .doc = "Which form this is"});
+  View view(at, *fields, std::move(where), *context_);
+  view.own_fields_ = std::move(fields);
+  return std::pair(chosen.kind, std::move(view));
+}
+
+std::optional<std::pair<std::string_view, View>> View::variant(std::string_view key) {
+  const Node* at = node(key);
+  if (at == nullptr) return {};
+  return variant(row(key), *at, pointer(key));
+}
+
+std::vector<std::pair<std::string_view, View>> View::variants(std::string_view key) {
+  std::vector<std::pair<std::string_view, View>> out;
+  const Node* at = of_kind(key, Node::Kind::list);
+  if (at == nullptr) return out;
+  for (std::size_t i = 0; i < at->items.size(); ++i) {
+    auto one = variant(row(key), at->items[i], fmt::format("{}/{}", pointer(key), i));
+    if (one) out.push_back(std::move(*one));
+  }
+  return out;
+}
+
+std::vector<View> View::objects_at(const Field& field, const Node& at, const std::string& where) {
+  std::vector<View> out;
+  if (at.kind == Node::Kind::object && field.type == Type::one_or_many) {
+    out.emplace_back(at, field.fields, where, *context_);
+    return out;
+  }
+  if (at.kind != Node::Kind::list) {
+    context_->report(
+        "wrong-type", at, where, fmt::format("{} stands where a list belongs", words(at.kind)));
+    return out;
+  }
+  for (std::size_t i = 0; i < at.items.size(); ++i) {
+    const std::string item = fmt::format("{}/{}", where, i);
+    if (at.items[i].kind == Node::Kind::object) {
+      out.emplace_back(at.items[i], field.fields, item, *context_);
+    } else {
+      context_->report("wrong-type", at.items[i], item, "An object belongs here");
+    }
+  }
+  return out;
+}
+
+std::vector<View> View::objects(std::string_view key) {
+  const Node* at = node(key);
+  return at == nullptr ? std::vector<View>() : objects_at(row(key), *at, pointer(key));
+}
+
+std::vector<std::pair<std::string, View>> View::members(std::string_view key) {
+  std::vector<std::pair<std::string, View>> out;
+  const Node* at = of_kind(key, Node::Kind::object);
+  if (at == nullptr) return out;
+  const View map(*at, {}, pointer(key), *context_);
+  for (const Member& m : at->members) {
+    if (m.value.kind != Node::Kind::object) {
+      context_->report("wrong-type", m.value, map.pointer(m.key), "An object belongs here");
+      continue;
+    }
+    out.emplace_back(m.key, View(m.value, row(key).fields, map.pointer(m.key), *context_));
+  }
+  return out;
+}
+
+std::vector<std::pair<std::string, std::vector<View>>> View::member_lists(std::string_view key) {
+  std::vector<std::pair<std::string, std::vector<View>>> out;
+  const Node* at = of_kind(key, Node::Kind::object);
+  if (at == nullptr) return out;
+  const View map(*at, {}, pointer(key), *context_);
+  for (const Member& m : at->members) {
+    out.emplace_back(m.key, objects_at(row(key), m.value, map.pointer(m.key)));
+  }
+  return out;
+}
+
+std::vector<std::pair<unsigned, View>> View::months(std::string_view key) {
+  std::vector<std::pair<unsigned, View>> out;
+  const Node* at = of_kind(key, Node::Kind::object);
+  if (at == nullptr) return out;
+  for (const Member& m : at->members) {
+    const unsigned month = month_of(m.key);
+    if (month == 0) {
+      context_->problems.add({"unknown-key",
+                              diagnostics::Severity::error,
+                              context_->source.at(m.key_begin, m.key_end),
+                              pointer(key),
+                              "\"" + m.key + "\" is no month",
+                              "Write 1 to 12, or the month's name in small letters.",
+                              {}});
+      continue;
+    }
+    Field value = row(key);
+    value.type = value.element;
+    value.key = "value";
+    auto fields = std::make_shared<std::vector<Field>>(1, value);
+    auto object = std::make_shared<Node>();
+    object->kind = Node::Kind::object;
+    object->members.push_back({"value", m.key_begin, m.key_end, m.value});
+    View view(*object, *fields, pointer(key) + "/" + m.key, *context_);
+    view.owned_ = std::move(object);
+    view.own_fields_ = std::move(fields);
+    out.emplace_back(month, std::move(view));
+  }
+  return out;
+}
+
+std::vector<const Node*> View::text_items(std::string_view key) {
+  std::vector<const Node*> out;
+  const Node* at = of_kind(key, Node::Kind::list);
+  if (at == nullptr) return out;
+  for (std::size_t i = 0; i < at->items.size(); ++i) {
+    if (at->items[i].kind == Node::Kind::text) {
+      out.push_back(&at->items[i]);
+    } else {
+      context_->report(
+          "wrong-type", at->items[i], fmt::format("{}/{}", pointer(key), i), "A text belongs here");
+    }
+  }
+  return out;
+}
+
+std::vector<std::string> View::texts(std::string_view key) {
+  std::vector<std::string> out;
+  for (const Node* item : text_items(key)) out.push_back(item->text);
+  return out;
+}
+
+std::vector<dates::Date> View::dates(std::string_view key) {
+  std::vector<dates::Date> out;
+  for (const Node* item : text_items(key)) {
+    if (const auto day = dates::parse_date(item->text)) {
+      out.push_back(*day);
+    } else {
+      context_->report("not-a-date",
+                       *item,
+                       pointer(key),
+                       "\"" + item->text + "\" is no day of the calendar",
+                       "Write it as 2027-05-31.");
+    }
+  }
+  return out;
+}
+
+std::vector<std::size_t> View::choices(std::string_view key) {
+  std::vector<std::size_t> out;
+  for (const Node* item : text_items(key)) {
+    if (const auto index = choice_of(row(key), *item, pointer(key), *context_))
+      out.push_back(*index);
+  }
+  return out;
+}
+
+}  // namespace basinwright::readers

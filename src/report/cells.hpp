@@ -1,0 +1,89 @@
+// Values into cells: rounded and worded here, once, for every format.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+#include "basinwright/dates/date.hpp"
+#include "basinwright/document/document.hpp"
+#include "basinwright/money/money.hpp"
+#include "basinwright/units/show.hpp"
+
+namespace basinwright::report {
+
+using document::Cell;
+using document::Role;
+using document::Value;
+
+/// Makes cells in one unit system and currency. JSON values stay in the unit that their key names
+/// (m2, L, kg, h), whatever people read.
+class Cells {
+ public:
+  Cells(units::System system, money::Currency currency) : system_(system), currency_(currency) {}
+
+  [[nodiscard]] Cell area(units::Area a, int decimals = 1) const {
+    return quantity(units::show(a, system_, decimals), a.in(units::square_metres));
+  }
+  [[nodiscard]] Cell length(units::Length l, int decimals = 2) const {
+    return quantity(units::show(l, system_, decimals), l.in(units::metres));
+  }
+  [[nodiscard]] Cell litres(units::Volume v, int decimals = 1) const {
+    return quantity(units::show(v, system_, decimals), v.in(units::litres));
+  }
+  [[nodiscard]] Cell bulk(units::Volume v, int decimals = 1) const {
+    return quantity(units::show_bulk(v, system_, decimals), v.in(units::cubic_metres));
+  }
+  [[nodiscard]] Cell mass(units::Mass m, int decimals = 1) const {
+    return quantity(units::show(m, system_, decimals), m.in(units::kilograms));
+  }
+  [[nodiscard]] Cell hours(units::Duration d, int decimals = 1) const {
+    return quantity(units::fixed(d.in(units::hours), decimals) + " h", d.in(units::hours));
+  }
+  [[nodiscard]] static Cell count(std::int64_t n) {
+    return {std::to_string(n), Value(n), Role::quantity};
+  }
+  [[nodiscard]] static Cell number(double v, int decimals) {
+    return {units::fixed(v, decimals), Value(v), Role::quantity};
+  }
+  [[nodiscard]] Cell money(money::Money m) const {
+    return {grouped(money::plain(m, currency_)), Value(money::plain(m, currency_)), Role::money};
+  }
+  /// With the currency's code, for sentences.
+  [[nodiscard]] std::string price(money::Money m) const {
+    return grouped(money::plain(m, currency_)) + " " + std::string(currency_.name());
+  }
+  [[nodiscard]] static Cell words(std::string text) { return {text, Value(text), Role::plain}; }
+  /// Words for people, a code for machines.
+  [[nodiscard]] static Cell coded(std::string text, std::string code) {
+    return {std::move(text), Value(std::move(code)), Role::plain};
+  }
+  [[nodiscard]] static Cell moment(dates::Moment m) {
+    return {dates::short_day(m.date()) + " " + dates::clock(m), Value(dates::iso(m)), Role::plain};
+  }
+  [[nodiscard]] static Cell date(dates::Date d) {
+    return {dates::short_day(d) + " " + std::to_string(dates::year(d)),
+            Value(dates::iso(d)),
+            Role::plain};
+  }
+  [[nodiscard]] static Cell nothing(std::string text) {
+    return {std::move(text), Value(nullptr), Role::muted};
+  }
+  [[nodiscard]] units::System system() const { return system_; }
+
+ private:
+  [[nodiscard]] static Cell quantity(std::string text, double value) {
+    return {std::move(text), Value(value), Role::quantity};
+  }
+  // 1234567.80 -> 1,234,567.80
+  [[nodiscard]] static std::string grouped(std::string plain) {
+    const std::size_t dot = std::min(plain.find('.'), plain.size());
+    const std::size_t first = plain.starts_with('-') ? 1 : 0;
+    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, ",");
+    return plain;
+  }
+
+  units::System system_;
+  money::Currency currency_;
+};
+
+}  // namespace basinwright::report

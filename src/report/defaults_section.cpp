@@ -1,0 +1,74 @@
+#include <fmt/format.h>
+
+#include "basinwright/units/unit.hpp"
+#include "sections.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using units::Dimensions;
+
+bool is(const trace::Amount& a, int l, int m, int t) {
+  return a.dimensions == Dimensions{static_cast<std::int8_t>(l),
+                                    static_cast<std::int8_t>(m),
+                                    static_cast<std::int8_t>(t),
+                                    0};
+}
+
+std::string plain_number(double v) {
+  return fmt::format("{:.10g}", v);
+}
+
+}  // namespace
+
+std::string shown(const trace::Amount& a, units::System system) {
+  using namespace units;
+  if (a.is_point) return show(Temperature::from_si(a.si), system, 1);
+  if (is(a, 1, 0, 0)) return show(Length::from_si(a.si), system, 3);
+  if (is(a, 2, 0, 0)) return show(Area::from_si(a.si), system, 3);
+  if (is(a, 3, 0, 0)) {
+    return std::abs(a.si) >= 1.0 ? show_bulk(Volume::from_si(a.si), system, 3)
+                                 : show(Volume::from_si(a.si), system, 3);
+  }
+  if (is(a, 0, 1, 0)) return show(Mass::from_si(a.si), system, 3);
+  if (is(a, 0, 0, 1)) {
+    return std::abs(a.si) < 3600.0 ? fixed(a.si / 60.0, 1) + " min"
+                                   : show(Duration::from_si(a.si), 2);
+  }
+  if (is(a, -1, 0, 0)) return show(SpreadingRate::from_si(a.si), system, 2);
+  if (is(a, 2, 0, -1)) return show(WorkRate::from_si(a.si), system, 2);
+  if (is(a, 1, 0, -1)) return show(EdgeRate::from_si(a.si), system, 1);
+  if (is(a, 3, 0, -1)) return show(Flow::from_si(a.si), system, 1);
+  if (is(a, -3, 1, 0)) return show(Concentration::from_si(a.si), 1);
+  if (is(a, -2, 1, 0)) return fixed(a.si * 1000.0, 2) + " g/m²";
+  if (a.dimensions == Dimensions{0, 0, 0, 1})
+    return show(TemperatureDifference::from_si(a.si), system, 1);
+  return plain_number(a.si);
+}
+
+document::Section defaults_section(const Subject& s) {
+  document::Section section;
+  section.key = "defaults_used";
+  section.title = "Defaults used (nobody gave these; each can be set at its key)";
+  document::Table table;
+  table.columns = {{"key", "Key"}, {"value", "Value"}, {"source", "Source"}};
+  for (const trace::Used& used : s.plan.trace.used()) {
+    const sources::Kind kind = used.source.kind;
+    if (kind == sources::Kind::given || kind == sources::Kind::data_sheet) continue;
+    const bool bare = used.value.dimensions == Dimensions{} && !used.value.is_point;
+    std::string value = bare && used.key.find("share") != std::string::npos
+                            ? units::show(units::fraction(used.value.si), 1)
+                            : shown(used.value, s.units);
+    if (used.key == "crew.hours" || used.key == "crew.working_days" || used.key == "surfaces")
+      value = std::string(used.source.place);
+    std::string source = fmt::format("{}: {}", sources::name(kind), used.source.key);
+    if (!used.source.place.empty()) source += fmt::format(", {}", used.source.place);
+    Cell cell{value, Value(value), Role::assumed};
+    table.rows.push_back(
+        {{Cells::words(used.key), std::move(cell), Cells::words(std::move(source))}});
+  }
+  section.blocks.emplace_back(std::move(table));
+  return section;
+}
+
+}  // namespace basinwright::report

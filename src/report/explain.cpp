@@ -1,0 +1,136 @@
+#include <fmt/format.h>
+#include <algorithm>
+#include <set>
+
+#include "basinwright/report/pages.hpp"
+#include "sections.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Array;
+using document::Object;
+
+// Indentation shows the tree: each input stands under the number it goes into.
+constexpr int deepest_tree = 12;
+
+class Tree {
+ public:
+  Tree(const Subject& s, const std::vector<GivenPlace>& places) : s_(s), places_(places) {
+    table_.columns = {
+        {"", "Number"}, {"", "Value", document::Align::right}, {"", "How, and where from"}};
+  }
+
+  Value grow(const trace::Step& step, const std::string& name, int depth) {
+    std::string how = "= " + step.formula;
+    if (!step.note.empty()) how += " (" + step.note + ")";
+    add(depth, name, step.value, std::move(how));
+    Array inputs;
+    for (const trace::Input& input : step.inputs) inputs.push_back(input_of(input, depth + 1));
+    return Object{{"key", Value(step.key)},
+                  {"value_si", Value(step.value.si)},
+                  {"shown", Value(text(step.value))},
+                  {"formula", Value(step.formula)},
+                  {"note", Value(step.note)},
+                  {"inputs", Value(std::move(inputs))}};
+  }
+
+  [[nodiscard]] document::Table table() && { return std::move(table_); }
+
+ private:
+  [[nodiscard]] std::string text(const trace::Amount& amount) const {
+    return shown(amount, s_.units);
+  }
+
+  // No-break spaces keep the indentation through any format.
+  void add(int depth, const std::string& name, const trace::Amount& amount, std::string how) {
+    std::string pad;
+    for (int i = 0; i < depth; ++i) pad += "\u00a0\u00a0";
+    const Role role = depth == 0 ? Role::total : Role::plain;
+    table_.rows.push_back({{{pad + name, {}, role},
+                            {text(amount), {}, Role::quantity},
+                            {std::move(how), {}, Role::plain}}});
+  }
+
+  [[nodiscard]] std::string origin(const trace::Input& input) const {
+    if (!input.from.empty()) return "computed: " + input.from;
+    if (input.kind == sources::Kind::given) {
+      for (const GivenPlace& place : places_) {
+        if (place.pointer == input.source_place) return "given: " + place.place;
+      }
+      return "given: " + input.source_place;
+    }
+    std::string out = fmt::format("{}: {}", sources::name(input.kind), input.source_key);
+    if (!input.source_place.empty()) out += ", " + input.source_place;
+    return out;
+  }
+
+  Value input_of(const trace::Input& input, int depth) {
+    Object out{{"name", Value(input.name)},
+               {"value_si", Value(input.value.si)},
+               {"shown", Value(text(input.value))},
+               {"origin", Value(origin(input))}};
+    const trace::Step* below = s_.plan.trace.find(input.from);
+    if (below != nullptr && depth < deepest_tree && told_.insert(input.from).second) {
+      out.emplace_back("step", grow(*below, input.name, depth));
+    } else {
+      add(depth, input.name, input.value, origin(input));
+    }
+    return out;
+  }
+
+  const Subject& s_;
+  const std::vector<GivenPlace>& places_;
+  document::Table table_;
+  std::set<std::string> told_;
+};
+
+document::Document list_of(const Subject& s) {
+  document::Document d;
+  d.title = "What can be explained";
+  d.sections = {version_section()};
+  document::Table table;
+  table.key = "quantities";
+  table.columns = {
+      {"key", "Quantity"}, {"shown", "Value", document::Align::right}, {"formula", "Formula"}};
+  for (const trace::Step& step : s.plan.trace.steps()) {
+    table.rows.push_back({{Cells::words(step.key),
+                           Cells::words(shown(step.value, s.units)),
+                           Cells::words(step.formula)}});
+  }
+  document::Section section;
+  section.key = "explain";
+  section.blocks.emplace_back(std::move(table));
+  d.sections.push_back(std::move(section));
+  d.bottom_line = {"Ask for one: basinwright explain JOB QUANTITY", {}, Role::plain};
+  return d;
+}
+
+}  // namespace
+
+std::vector<std::string> explainable(const job::Plan& plan) {
+  std::vector<std::string> keys;
+  for (const trace::Step& step : plan.trace.steps()) keys.push_back(step.key);
+  return keys;
+}
+
+std::optional<document::Document> explain(const Subject& s,
+                                          std::string_view quantity,
+                                          const std::vector<GivenPlace>& places) {
+  if (quantity.empty()) return list_of(s);
+  const trace::Step* step = s.plan.trace.find(quantity);
+  if (step == nullptr) return {};
+  Tree tree(s, places);
+  Value value = tree.grow(*step, std::string(quantity), 0);
+  document::Document d;
+  d.title = "How " + std::string(quantity) + " came about";
+  document::Section section;
+  section.blocks.emplace_back(
+      document::Paragraph{"explain", "", std::move(value), Role::plain, false});
+  section.blocks.emplace_back(std::move(tree).table());
+  d.sections = {version_section(), std::move(section)};
+  d.bottom_line = {fmt::format("{} = {}", quantity, shown(step->value, s.units)), {}, Role::total};
+  return d;
+}
+
+}  // namespace basinwright::report

@@ -1,0 +1,110 @@
+#include <fmt/format.h>
+
+#include "basinwright/report/pages.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+std::string subtitle_of(const job::Job& job) {
+  std::string line;
+  const auto add = [&](const std::string& part) {
+    if (!part.empty()) line += (line.empty() ? "" : " · ") + part;
+  };
+  add(job.heading.number);
+  add(job.heading.client.name);
+  add(job.heading.client.address);
+  return line;
+}
+
+Cell bottom_line(const Subject& s) {
+  const job::Plan& plan = s.plan;
+  if (plan.route.stop) {
+    const auto& stop = *plan.route.stop;
+    return {
+        fmt::format("STOP at {}: {}", task(stop.step), report::stop(stop.why).why), {}, Role::stop};
+  }
+  const Cells cells(s.units, s.rates.currency);
+  std::string line = fmt::format("Total {}", plan.price ? cells.price(plan.price->total) : "open");
+  if (!plan.provisional.empty()) line += " (provisional)";
+  if (!plan.programme.feasible) {
+    return {line + fmt::format(" · no dates fit: {}", blocked(*plan.programme.blocked_by)),
+            {},
+            Role::stop};
+  }
+  line += fmt::format(" · {} kits · start {} · full again {}",
+                      plan.quantities.kits,
+                      dates::short_day(plan.programme.start.date()),
+                      Cells::moment(plan.programme.refill_done).text);
+  return {line, {}, Role::total};
+}
+
+}  // namespace
+
+std::string_view version() {
+  return BASINWRIGHT_VERSION;
+}
+
+std::vector<std::string> notices(const Subject& s) {
+  std::vector<std::string> out;
+  if (s.rates.demonstration) {
+    out.emplace_back(
+        "Demonstration rates: every price and data sheet on this page is invented. Give your own "
+        "book with --rates.");
+  }
+  for (const std::string& code : s.plan.provisional) {
+    out.push_back("Provisional: " + std::string(provisional(code)) + ".");
+  }
+  for (const std::string& item : s.plan.unpriced) {
+    out.push_back(
+        fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
+  }
+  if (!s.plan.stopped()) {
+    out.emplace_back("No weather has been read: the dates follow the calendar alone.");
+  }
+  return out;
+}
+
+document::Document jobsheet(const Subject& s) {
+  document::Document d;
+  d.title = "Job sheet";
+  d.subtitle = subtitle_of(s.job);
+  d.notices = notices(s);
+  d.sections = {
+      version_section(), heading_section(s), take_off_section(s, false), route_section(s)};
+  if (!s.plan.stopped()) {
+    for (auto&& section : {quantities_section(s),
+                           coats_section(s),
+                           purchases_section(s),
+                           consumables_section(s),
+                           protection_section(s),
+                           hire_section(s),
+                           waste_section(s),
+                           labour_section(s),
+                           price_section(s)}) {
+      d.sections.push_back(section);
+    }
+  }
+  d.sections.push_back(programme_section(s));
+  d.sections.push_back(cautions_section(s));
+  d.sections.push_back(defaults_section(s));
+  d.bottom_line = bottom_line(s);
+  return d;
+}
+
+document::Document takeoff(const Subject& s) {
+  document::Document d;
+  d.title = "Take-off";
+  d.subtitle = subtitle_of(s.job);
+  d.sections = {version_section(), heading_section(s), take_off_section(s, true)};
+  const Cells cells(s.units, s.rates.currency);
+  d.bottom_line = {fmt::format("Painted area {} · water {}",
+                               cells.area(s.plan.take_off.painted).text,
+                               cells.bulk(s.plan.take_off.total.water_volume).text),
+                   {},
+                   Role::total};
+  return d;
+}
+
+}  // namespace basinwright::report

@@ -1,0 +1,242 @@
+#include <fmt/format.h>
+#include <array>
+
+#include "basinwright/units/unit.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Row;
+using document::Section;
+using document::Table;
+
+Section section_of(std::string key, std::string title, Table table) {
+  Section section;
+  section.key = std::move(key);
+  section.title = std::move(title);
+  section.shown = !table.rows.empty();
+  section.blocks.emplace_back(std::move(table));
+  return section;
+}
+
+// Whole millilitres, grams or pieces as people say them.
+std::string amount(quote::Measure measure, std::int64_t n, units::System system) {
+  const auto value = static_cast<double>(n);
+  if (measure == quote::Measure::volume)
+    return units::show(units::millilitres(value), system, n % 1000 == 0 ? 0 : 2);
+  if (measure == quote::Measure::mass)
+    return units::show(units::grams(value), system, n % 1000 == 0 ? 0 : 2);
+  return std::to_string(n);
+}
+
+double in_key_unit(quote::Measure measure, std::int64_t n) {
+  return measure == quote::Measure::pieces ? static_cast<double>(n)
+                                           : static_cast<double>(n) / 1000.0;
+}
+
+const char* unit_of(quote::Measure measure) {
+  if (measure == quote::Measure::volume) return "L";
+  return measure == quote::Measure::mass ? "kg" : "pieces";
+}
+
+Cell packs_cell(const quote::Purchase& p, const Cells& c, units::System system) {
+  std::string text;
+  document::Array packs;
+  for (const quote::Bought& b : p.packs) {
+    text += fmt::format(
+        "{}{} × {}", text.empty() ? "" : " + ", b.count, amount(p.measure, b.size, system));
+    packs.push_back(document::Object{{"size", Value(in_key_unit(p.measure, b.size))},
+                                     {"count", Value(b.count)},
+                                     {"unit_price", c.money(b.unit_price).value},
+                                     {"total", c.money(b.total).value}});
+  }
+  if (p.unpriced) text = p.short_stock ? "stock does not reach" : "no price";
+  return {text, Value(std::move(packs)), p.unpriced ? Role::caution : Role::plain};
+}
+
+void total_row(Table& table, std::size_t columns, const Cells& c, money::Money sum) {
+  Row row;
+  row.machine = false;
+  row.role = Role::total;
+  row.cells.assign(columns, Cell{});
+  row.cells.front() = {"Sum", {}, Role::total};
+  row.cells.back() = c.money(sum);
+  table.rows.push_back(std::move(row));
+}
+
+Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
+  constexpr std::array per{"job",
+                           "day",
+                           "person",
+                           "painter",
+                           "m2 painted",
+                           "m2 abraded",
+                           "m2 etched",
+                           "m of edge",
+                           "coat session",
+                           "kit"};
+  Table table;
+  table.columns = {{"item", "Item"},
+                   {"count", "Count", Align::right},
+                   {"rule", "Rule"},
+                   {"total", "Price", Align::right}};
+  money::Money sum;
+  for (const quote::Counted& one : all) {
+    const std::string rule =
+        fmt::format("{:g} per {}", one.rule.rate, per[static_cast<std::size_t>(one.rule.per)]);
+    table.rows.push_back({{Cells::words(one.rule.item),
+                           Cells::count(one.count),
+                           Cells::words(rule),
+                           c.money(one.total)}});
+    sum += one.total;
+  }
+  if (!all.empty()) total_row(table, table.columns.size(), c, sum);
+  return table;
+}
+
+}  // namespace
+
+Section purchases_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.columns = {{"item", "Item"},
+                   {"need", "Need", Align::right},
+                   {"unit", "", Align::left, false},
+                   {"packs", "Packs"},
+                   {"left_over", "Left over", Align::right},
+                   {"supplier", "Supplier"},
+                   {"order_by", "Order by"},
+                   {"total", "Price", Align::right}};
+  money::Money sum;
+  for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
+    const quote::Purchase& p = s.plan.purchases[i];
+    Cell order_by = Cells::nothing("");
+    if (const auto& day = s.plan.order_by[i])
+      order_by = {dates::short_day(*day), Value(dates::iso(*day)), Role::plain};
+    table.rows.push_back({{Cells::words(p.item),
+                           {amount(p.measure, p.need, s.units),
+                            Value(in_key_unit(p.measure, p.need)),
+                            Role::quantity},
+                           Cells::words(unit_of(p.measure)),
+                           packs_cell(p, c, s.units),
+                           {p.unpriced ? "" : amount(p.measure, p.left_over, s.units),
+                            Value(in_key_unit(p.measure, p.left_over)),
+                            Role::quantity},
+                           p.supplier.empty() ? Cells::nothing("") : Cells::words(p.supplier),
+                           std::move(order_by),
+                           c.money(p.total)}});
+    sum += p.total;
+  }
+  total_row(table, table.columns.size(), c, sum);
+  return section_of("purchases", "Materials, whole packs", std::move(table));
+}
+
+Section consumables_section(const Subject& s) {
+  return section_of("consumables",
+                    "Consumables",
+                    counted_table(s.plan.consumables, Cells(s.units, s.rates.currency)));
+}
+Section protection_section(const Subject& s) {
+  return section_of("protection",
+                    "Protection",
+                    counted_table(s.plan.protection, Cells(s.units, s.rates.currency)));
+}
+
+Section hire_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.columns = {
+      {"item", "Item"}, {"days", "Days", Align::right}, {"total", "Price", Align::right}};
+  money::Money sum;
+  for (const quote::Hired& h : s.plan.hire) {
+    table.rows.push_back({{Cells::words(h.item), Cells::count(h.days), c.money(h.total)}});
+    sum += h.total;
+  }
+  if (!s.plan.hire.empty()) total_row(table, table.columns.size(), c, sum);
+  return section_of("hire", "Hire", std::move(table));
+}
+
+Section labour_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.columns = {{"task", "Task"},
+                   {"person_hours", "Person-hours", Align::right},
+                   {"crew_hours", "Crew hours", Align::right},
+                   {"total", "Wages", Align::right}};
+  money::Money sum;
+  for (const quote::LabourLine& line : s.plan.labour) {
+    table.rows.push_back({{Cells::coded(task(line.task), line.task),
+                           c.hours(line.person_hours, 2),
+                           c.hours(line.crew_hours, 2),
+                           c.money(line.total)}});
+    sum += line.total;
+  }
+  total_row(table, table.columns.size(), c, sum);
+  return section_of("labour", "Labour", std::move(table));
+}
+
+namespace {
+
+void add_branches(const Subject& s, const Cells& c, Section& section) {
+  if (s.plan.either.empty()) {
+    section.blocks.emplace_back(document::Facts{{{"either", "", Cells::nothing(""), false}}});
+    return;
+  }
+  Table either;
+  either.key = "either";
+  either.caption = "Until the test is made, one of these";
+  either.columns = {{"if", "If"}, {"total", "Total", Align::right}, {"refill_done", "Full again"}};
+  for (const job::Branch& b : s.plan.either) {
+    either.rows.push_back(
+        {{Cells::coded(std::string(branch(b.code)), b.code),
+          b.total ? c.money(*b.total) : Cells::nothing("open"),
+          b.refill_done ? Cells::moment(*b.refill_done) : Cells::nothing("no dates")}});
+  }
+  section.blocks.emplace_back(std::move(either));
+}
+
+}  // namespace
+
+Section price_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  const quote::Price& price = s.plan.price.value();
+  Section section;
+  section.key = "price";
+  section.title = fmt::format("Price, {}", s.rates.currency.name());
+  section.blocks.emplace_back(document::Facts{
+      {{"currency", "", Cells::words(std::string(s.rates.currency.name())), false}}});
+  Table lines;
+  lines.key = "lines";
+  lines.columns = {{"what", "What"}, {"amount", "Amount", Align::right}};
+  for (const quote::Line& line : price.lines)
+    lines.rows.push_back({{Cells::words(line.what), c.money(line.amount)}});
+  const auto sum = [&](std::string what, money::Money amount) {
+    lines.rows.push_back(
+        {{{std::move(what), {}, Role::total}, c.money(amount)}, Role::total, false});
+  };
+  sum("Net", price.net);
+  const std::string rate =
+      s.rates.tax ? units::fixed(static_cast<double>(s.rates.tax->rate.count) / 100.0, 2) + " %"
+                  : "";
+  sum(price.tax_name.empty() ? "Tax (none in the rate book)" : price.tax_name + " " + rate,
+      price.tax);
+  sum("Total", price.total);
+  section.blocks.emplace_back(std::move(lines));
+  section.blocks.emplace_back(document::Facts{{{"net", "Net", c.money(price.net), false},
+                                               {"tax", "Tax", c.money(price.tax), false},
+                                               {"total", "Total", c.money(price.total), false}}});
+  Table stages;
+  stages.key = "stages";
+  stages.caption = "Payments";
+  stages.columns = {{"event", "When"}, {"amount", "Amount", Align::right}};
+  for (const quote::Due& due : price.stages)
+    stages.rows.push_back({{Cells::words(due.event), c.money(due.amount)}});
+  section.blocks.emplace_back(std::move(stages));
+  add_branches(s, c, section);
+  return section;
+}
+
+}  // namespace basinwright::report

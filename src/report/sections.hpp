@@ -1,0 +1,31 @@
+// The parts of the job sheet, each a section of the page and a member of its JSON.
+#pragma once
+
+#include "basinwright/report/pages.hpp"
+#include "cells.hpp"
+
+namespace basinwright::report {
+
+[[nodiscard]] document::Section heading_section(const Subject& s);
+[[nodiscard]] document::Section version_section();
+[[nodiscard]] document::Section take_off_section(const Subject& s, bool whole);
+[[nodiscard]] document::Section route_section(const Subject& s);
+[[nodiscard]] document::Section quantities_section(const Subject& s);
+[[nodiscard]] document::Section coats_section(const Subject& s);
+[[nodiscard]] document::Section purchases_section(const Subject& s);
+[[nodiscard]] document::Section consumables_section(const Subject& s);
+[[nodiscard]] document::Section protection_section(const Subject& s);
+[[nodiscard]] document::Section hire_section(const Subject& s);
+[[nodiscard]] document::Section waste_section(const Subject& s);
+[[nodiscard]] document::Section labour_section(const Subject& s);
+[[nodiscard]] document::Section price_section(const Subject& s);
+[[nodiscard]] document::Section programme_section(const Subject& s);
+[[nodiscard]] document::Section cautions_section(const Subject& s);
+[[nodiscard]] document::Section defaults_section(const Subject& s);
+/// What every page rests on, said before any number.
+[[nodiscard]] std::vector<std::string> notices(const Subject& s);
+
+/// An amount of any dimension as people read it.
+[[nodiscard]] std::string shown(const trace::Amount& amount, units::System system);
+
+}  // namespace basinwright::report

@@ -1,0 +1,48 @@
+// Every sentence the pages use for a code, in one place.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "basinwright/sequence/programme.hpp"
+#include "basinwright/units/parse.hpp"
+
+namespace basinwright::report {
+
+/// What a hold point reads, and its limit.
+struct HoldWords {
+  std::string_view what;
+  std::string_view limit;
+};
+
+/// What stops a job, and what would clear it.
+struct StopWords {
+  std::string_view why;
+  std::string_view clear_by;
+};
+
+/// A caution with the source it rests on; `{}` in it takes the plan's figure.
+struct CautionWords {
+  std::string_view text;
+  std::string_view source;
+};
+
+// A code without words is a mistake of ours. @throws std::logic_error then
+[[nodiscard]] std::string_view reason(std::string_view code);
+[[nodiscard]] HoldWords hold(std::string_view code);
+[[nodiscard]] StopWords stop(std::string_view code);
+[[nodiscard]] std::string_view provisional(std::string_view code);
+[[nodiscard]] CautionWords caution(std::string_view code);
+[[nodiscard]] std::string_view waste(std::string_view code);
+[[nodiscard]] std::string_view destination(std::string_view code);
+[[nodiscard]] std::string_view branch(std::string_view code);
+
+/// "etch-walls" as a person says it: "Etch the walls".
+[[nodiscard]] std::string task(std::string_view name);
+
+/// What held a task, in a few words.
+[[nodiscard]] std::string held(const sequence::Held& held);
+/// Why there are no dates.
+[[nodiscard]] std::string blocked(const sequence::Blocked& blocked);
+
+}  // namespace basinwright::report

@@ -1,0 +1,208 @@
+#include "bookings.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace basinwright::sequence {
+namespace {
+
+using schedule::Slot;
+using By = Held::By;
+
+class Teller {
+ public:
+  Teller(const ProgrammeQuestion& q, const Instance& instance, const schedule::Answer& answer)
+      : q_(q), in_(instance), answer_(answer) {}
+
+  Programme tell() {
+    programme_.feasible = true;
+    programme_.split_coats = answer_.objective.splits;
+    for (const schedule::Booking& b : answer_.bookings) {
+      if (b.what == schedule::Booking::What::task) {
+        tell_task(b);
+      } else if (b.what == schedule::Booking::What::unit) {
+        tell_unit(b);
+      }
+    }
+    tell_tail();
+    count_days();
+    return std::move(programme_);
+  }
+
+ private:
+  [[nodiscard]] dates::Moment at(Slot s) const { return in_.timeline().moment(s); }
+
+  Booking& add(std::string task, std::string section, Slot start, Slot end) {
+    programme_.bookings.push_back(
+        {std::move(task), std::move(section), at(start), at(end), 0, {}, {}});
+    return programme_.bookings.back();
+  }
+
+  // Which slots somebody works in, by day.
+  void work_in(Booking& booking, Slot from, Slot to, bool only_open) {
+    for (Slot s = from; s < to; ++s) {
+      if (only_open && in_.open_work().between(s, s + 1) == 0) continue;
+      const dates::Date day = at(s).date();
+      if (booking.worked.empty() || booking.worked.back().date != day)
+        booking.worked.push_back({day, 0});
+      ++booking.worked.back().quarters;
+    }
+  }
+
+  // What stood between the earliest moment a task could start and its start.
+  void explain(Booking& booking, Slot earliest, Slot start, Held otherwise) {
+    if (start <= earliest) {
+      booking.held_by.push_back(std::move(otherwise));
+      return;
+    }
+    if (in_.open_work().between(earliest, start) > 0) {
+      booking.held_by.push_back({By::recoat_window, "", {}});
+      return;
+    }
+    bool closed = false;
+    for (Slot s = earliest; s < start; s += 4)
+      closed = closed || !q_.calendar.works_on(at(s).date());
+    booking.held_by.push_back({closed ? By::closed_day : By::working_hours, "", {}});
+  }
+
+  void tell_task(const schedule::Booking& b) {
+    const ChainEntry& entry = in_.chain()[b.index];
+    Booking& booking = add(entry.task, entry.section, b.start, b.end);
+    booking.people = entry.people;
+    if (entry.people > 0) work_in(booking, b.start, b.end, true);
+    const Slot lag = in_.problem().chain[b.index].lag_min;
+    const Slot earliest = std::max(before_ + lag, in_.problem().chain[b.index].release);
+    Held held{By::task, before_task_, {}};
+    if (before_task_.empty()) held = {By::start_date, "", {}};
+    if (lag > 0) held = {By::wait, before_task_, entry.wait};
+    if (entry.cement && in_.problem().chain[b.index].release >= b.start)
+      held = {By::new_cement, "", q_.cement_wait};
+    explain(booking, earliest, b.start, std::move(held));
+    if (lag > 0 && b.start > earliest)
+      booking.held_by.insert(booking.held_by.begin(), {By::wait, before_task_, entry.wait});
+    before_ = b.end;
+    before_task_ = entry.task;
+  }
+
+  void tell_unit(const schedule::Booking& b) {
+    const auto& units = in_.problem().units;
+    const std::string& coat = units.coats[b.index];
+    const std::string section = units.sections.size() > 1 ? units.sections[b.section] : "";
+    const std::int32_t vacuum = in_.vacuum_quarters(b.section);
+    if (vacuum > 0) {
+      Booking& cleaned = add("vacuum", section, b.start - vacuum, b.start);
+      cleaned.people = in_.find("vacuum")->people;
+      work_in(cleaned, b.start - vacuum, b.start, false);
+      cleaned.held_by.push_back({By::task, coat, {}});
+    }
+    Booking& booking = add(coat, section, b.start, b.end);
+    booking.people = in_.find(coat)->people;
+    work_in(booking, b.start, b.end, false);
+    hold_unit(booking, b);
+    before_ = b.end;
+    before_task_ = coat;
+    last_end_ = std::max(last_end_, b.end);
+  }
+
+  // The coat before it opens its window; without one, drying and the calendar decide.
+  void hold_unit(Booking& booking, const schedule::Booking& b) {
+    const auto& units = in_.problem().units;
+    if (b.index > 0) {
+      const schedule::Recoat& window = units.recoat[b.index - 1];
+      booking.held_by.push_back({By::recoat_window,
+                                 units.coats[b.index - 1],
+                                 units::hours(window.min / quarters_in_hour)});
+      return;
+    }
+    const auto& paint = in_.problem().calendars[units.calendar];
+    bool open = false;
+    for (Slot s = before_; s < b.start; ++s) open = open || paint[static_cast<std::size_t>(s)] != 0;
+    if (b.start <= before_) {
+      booking.held_by.push_back({By::task, before_task_, {}});
+    } else if (open) {
+      booking.held_by.push_back({By::recoat_window, "", {}});
+    } else {
+      booking.held_by.push_back({By::painting_hours, "", {}});
+    }
+  }
+
+  void tell_tail() {
+    const auto tail = in_.tail(last_end_);
+    if (!tail) return;
+    const std::string last = before_task_;
+    if (const Work* unmask = in_.find("unmask")) {
+      Booking& b = add("unmask", "", tail->unmask_start, tail->unmask_end);
+      b.people = unmask->people;
+      work_in(b, tail->unmask_start, tail->unmask_end, true);
+      explain(b, last_end_, tail->unmask_start, {By::task, last, {}});
+    }
+    const units::Duration cure = units::hours((tail->cure_end - last_end_) / quarters_in_hour);
+    programme_.cure = cure;
+    programme_.cure_by_temperature = in_.cure().known(last_end_, tail->cure_end);
+    add("cure", "", last_end_, tail->cure_end).held_by.push_back({By::task, last, {}});
+    if (const Work* refit = in_.find("refit")) {
+      Booking& b = add("refit", "", tail->refit_start, tail->refit_end);
+      b.people = refit->people;
+      work_in(b, tail->refit_start, tail->refit_end, true);
+      b.held_by.push_back({By::wait, "cure", cure});
+    }
+    tell_fill(*tail);
+  }
+
+  void tell_fill(const Tail& tail) {
+    Booking& fill = add("fill", "", tail.fill_start, tail.fill_start);
+    explain(fill, tail.refit_end, tail.fill_start, {By::task, "refit", {}});
+    fill.end = dates::Moment::of_quarters(fill.start.quarters() +
+                                          std::max(1, quarters_up(q_.water / q_.tap)));
+    programme_.fill_start = fill.start;
+    programme_.refill_done = fill.end;
+    const dates::Moment full = fill.end;
+    Booking& start_up = add("start-up", "", tail.fill_start, tail.fill_start);
+    start_up.start = full;
+    start_up.end = dates::Moment::of_quarters(
+        full.quarters() +
+        quarters_up(std::max(q_.waits.start_up.value, q_.system.quiet_start.value)));
+    start_up.held_by.push_back({By::task, "fill", {}});
+    const dates::Moment ready = start_up.end;
+    programme_.first_swim =
+        ready.date() + (ready.quarter() > 0 ? std::chrono::days{1} : std::chrono::days{0});
+    dates::Date day = programme_.first_swim;
+    while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
+    Booking& handover = add("handover", "", tail.fill_start, tail.fill_start);
+    handover.start = dates::Moment(day, q_.calendar.hours.from);
+    const Work* work = in_.find("handover");
+    const int quarters = work == nullptr ? 4 : std::max(1, quarters_up(work->person_hours));
+    handover.end = dates::Moment::of_quarters(handover.start.quarters() + quarters);
+    handover.people = 1;
+    handover.worked.push_back({day, quarters});
+    handover.held_by.push_back({By::wait, "start-up", q_.waits.start_up.value});
+  }
+
+  void count_days() {
+    std::ranges::stable_sort(programme_.bookings, {}, &Booking::start);
+    std::set<dates::Date> days;
+    for (const Booking& b : programme_.bookings) {
+      for (const Worked& w : b.worked) days.insert(w.date);
+    }
+    programme_.days_on_site = static_cast<int>(days.size());
+    if (!programme_.bookings.empty()) programme_.start = programme_.bookings.front().start;
+  }
+
+  const ProgrammeQuestion& q_;
+  const Instance& in_;
+  const schedule::Answer& answer_;
+  Programme programme_;
+  Slot before_ = 0;
+  Slot last_end_ = 0;
+  std::string before_task_;
+};
+
+}  // namespace
+
+Programme bookings_of(const ProgrammeQuestion& question,
+                      const Instance& instance,
+                      const schedule::Answer& answer) {
+  return Teller(question, instance, answer).tell();
+}
+
+}  // namespace basinwright::sequence

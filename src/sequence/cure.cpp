@@ -1,0 +1,39 @@
+#include "cure.hpp"
+
+#include <algorithm>
+
+#include "basinwright/units/unit.hpp"
+#include "quarters.hpp"
+
+namespace basinwright::sequence {
+
+Cure::Cure(const ProgrammeQuestion& q, const dates::Timeline& timeline) {
+  const double warm = 1.0 / (q.system.cure_warm.value.in(units::hours)*quarters_in_hour);
+  const double cold = 1.0 / (q.system.cure_cold.value.in(units::hours)*quarters_in_hour);
+  const units::Temperature low = q.waits.cure_cold_at.value;
+  const double span = (q.waits.cure_warm_at.value - low).in(units::kelvins);
+  double sum = 0.0;
+  std::int32_t unknown = 0;
+  for (std::int32_t s = 0; s <= timeline.size(); ++s) {
+    progress_.push_back(sum);
+    unknown_.push_back(unknown);
+    const auto& mean = q.temperatures[dates::month(timeline.date(s)) - 1];
+    if (!mean) ++unknown;
+    const double degrees = mean ? (*mean - low).in(units::kelvins) : 0.0;
+    sum += cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
+  }
+}
+
+std::int32_t Cure::done(std::int32_t end) const {
+  // The sum of a thousand small steps may fall a hair short of 1.
+  constexpr double slack = 1e-9;
+  const double wanted = progress_[static_cast<std::size_t>(end)] + 1.0 - slack;
+  const auto it = std::lower_bound(progress_.begin(), progress_.end(), wanted);
+  return it == progress_.end() ? -1 : static_cast<std::int32_t>(it - progress_.begin());
+}
+
+bool Cure::known(std::int32_t end, std::int32_t done) const {
+  return unknown_[static_cast<std::size_t>(end)] == unknown_[static_cast<std::size_t>(done)];
+}
+
+}  // namespace basinwright::sequence

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "basinwright/sequence/programme.hpp"
+
+namespace basinwright::sequence {
+
+/// When a coat that was finished at a slot has cured.
+///
+/// Each quarter counts 1/warm at or above the warm mean, 1/cold at or below the cold one, in
+/// proportion between, so that finishing later never cures earlier. A month whose mean nobody gave
+/// counts as cold.
+class Cure {
+ public:
+  Cure(const ProgrammeQuestion& question, const dates::Timeline& timeline);
+  /// First slot at which the cure is complete; -1 beyond the horizon.
+  [[nodiscard]] std::int32_t done(std::int32_t end) const;
+  /// Whether every day from `end` to there has a known temperature.
+  [[nodiscard]] bool known(std::int32_t end, std::int32_t done) const;
+
+ private:
+  std::vector<double> progress_;       ///< Sum before each slot.
+  std::vector<std::int32_t> unknown_;  ///< Quarters without a temperature before each slot.
+};
+
+}  // namespace basinwright::sequence

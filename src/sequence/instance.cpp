@@ -1,0 +1,209 @@
+#include "instance.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
+
+namespace basinwright::sequence {
+namespace {
+
+using schedule::Kind;
+using schedule::Slot;
+
+constexpr std::size_t work_calendar = 0;
+constexpr std::size_t paint_calendar = 1;
+
+std::int32_t crew_quarters(const Work& work) {
+  return std::max(1, quarters_up(work.person_hours / std::max(1, work.people)));
+}
+
+bool is_etch(std::string_view task) {
+  return task == "etch-walls" || task == "etch-floor" || task == "neutralise";
+}
+bool is_paint(std::string_view task) {
+  return task == "prime" || (task.starts_with("coat-"));
+}
+// Placed after the solver: behind the last coat, or on the morning of each coat.
+bool is_outside_chain(std::string_view task) {
+  constexpr std::array outside{"vacuum", "unmask", "refit", "fill", "start-up", "handover"};
+  return is_paint(task) || std::ranges::find(outside, task) != outside.end();
+}
+
+}  // namespace
+
+Instance::Instance(const ProgrammeQuestion& question, int days)
+    : q_(question),
+      timeline_(question.start, days, question.calendar.clock_changes),
+      work_slots_(dates::work_slots(timeline_, question.calendar, quarters_up(question.clean_up))),
+      open_work_(work_slots_),
+      cure_(question, timeline_) {
+  problem_.horizon = timeline_.size();
+  for (Slot s = 0; s < problem_.horizon; ++s) problem_.date_of.push_back(timeline_.day(s));
+  std::int32_t ready = 0;
+  for (std::size_t s = 0; s < q_.sections.size(); ++s) ready = std::max(ready, vacuum_quarters(s));
+  problem_.calendars = {work_slots_, dates::painting_slots(timeline_, q_.calendar, ready)};
+  build_chain();
+  build_units();
+  weigh();
+  build_finish();
+}
+
+const Work* Instance::find(std::string_view task) const {
+  const auto it = std::ranges::find(q_.work, task, &Work::task);
+  return it == q_.work.end() ? nullptr : &*it;
+}
+
+std::int32_t Instance::vacuum_quarters(std::size_t section) const {
+  const std::string name = q_.sections.size() > 1 ? std::to_string(section + 1) : "";
+  for (const Work& work : q_.work) {
+    if (work.task == "vacuum" && work.section == name) return crew_quarters(work);
+  }
+  return 0;
+}
+
+void Instance::add_task(const Work& work, schedule::Task task) {
+  task.name = work.task;
+  task.calendar = work_calendar;
+  if (!task.lag_max) task.lag_min = lag_;
+  chain_.push_back({work.task,
+                    work.section,
+                    work.people,
+                    units::hours(lag_ / quarters_in_hour),
+                    task.release > 0});
+  problem_.chain.push_back(std::move(task));
+  lag_ = 0;
+}
+
+void Instance::build_chain() {
+  bool etched = false;
+  for (const Work& work : q_.work) {
+    if (is_outside_chain(work.task)) continue;
+    if (is_etch(work.task)) {
+      if (!etched) add_etch();
+      etched = true;
+      continue;
+    }
+    if (work.task == "drain") {
+      const Slot slots = std::max(1, quarters_up(q_.water / q_.drain_pump));
+      add_task(work, {.kind = Kind::unattended, .slots = slots});
+      chain_.back().people = 0;
+      continue;
+    }
+    if (work.task == "dryness-test") {
+      lag_ = quarters_up(q_.waits.dry.value);
+      add_task(work, {.kind = Kind::unattended, .slots = quarters_up(q_.waits.dryness_test.value)});
+      chain_.back().people = 0;
+      continue;
+    }
+    add_task(work, {.kind = Kind::attended, .slots = crew_quarters(work)});
+    if (work.task == "chlorine-wash") lag_ = quarters_up(q_.waits.after_chlorine.value);
+    if (work.task == "repair") {
+      lag_ = quarters_up(std::max(q_.waits.filler_cure.value, q_.repair_cement_wait));
+    }
+  }
+}
+
+// Walls to last rinse in one shift; a shell too large for that is etched by sections.
+void Instance::add_etch() {
+  std::vector<const Work*> parts;
+  for (const Work& work : q_.work) {
+    if (is_etch(work.task)) parts.push_back(&work);
+  }
+  const std::int32_t shift =
+      q_.calendar.hours.to - q_.calendar.hours.from - quarters_up(q_.clean_up);
+  const auto slots_of = [&](const Work& work, int groups) {
+    return std::max(1, quarters_up(work.person_hours / std::max(1, work.people) / groups));
+  };
+  int groups = 1;
+  const auto group_slots = [&] {
+    std::int32_t sum = 0;
+    for (const Work* work : parts) sum += slots_of(*work, groups);
+    return sum;
+  };
+  constexpr int most_groups = 60;
+  while (group_slots() > shift && groups < most_groups) ++groups;
+  for (int g = 1; g <= groups; ++g) {
+    bool first = true;
+    for (const Work* part : parts) {
+      Work work = *part;
+      if (groups > 1) work.section = std::to_string(g);
+      schedule::Task task{.kind = Kind::one_shift, .slots = slots_of(work, groups)};
+      if (first && g == 1) task.release = quarters_up(q_.cement_wait);
+      if (!first) task.lag_max = 0;
+      add_task(work, std::move(task));
+      if (g == 1 && work.task != "neutralise") problem_.anchor.task = problem_.chain.size() - 1;
+      first = false;
+    }
+  }
+  problem_.anchor.limit = quarters_down(q_.waits.coat_within.value);
+}
+
+void Instance::build_units() {
+  schedule::Units& units = problem_.units;
+  units.calendar = paint_calendar;
+  units.sections = q_.sections;
+  for (const Work& work : q_.work) {
+    if (!is_paint(work.task)) continue;
+    if (units.coats.empty() || units.coats.back() != work.task) {
+      units.coats.push_back(work.task);
+      units.slots.emplace_back();
+    }
+    units.slots.back().push_back(crew_quarters(work));
+  }
+  const std::int32_t reserve = quarters_up(q_.waits.recoat_reserve.value);
+  for (std::size_t c = 0; c + 1 < units.coats.size(); ++c) {
+    const bool primer = units.coats[c] == "prime";
+    const auto least = primer ? q_.system.primer.window_min.value : q_.system.recoat_min.value;
+    const auto most = primer ? q_.system.primer.window_max.value : q_.system.recoat_max.value;
+    units.recoat.push_back({quarters_up(least) + reserve, quarters_down(most) - reserve});
+  }
+}
+
+void Instance::weigh() {
+  for (Slot s = 0; s < problem_.horizon; ++s) {
+    problem_.cost_of.push_back(q_.weight_of_quarter[dates::weekday(timeline_.date(s))]);
+  }
+  problem_.attendance = q_.weight_of_attendance;
+}
+
+std::optional<Tail> Instance::tail(std::int32_t end) const {
+  Tail t;
+  const Work* unmask = find("unmask");
+  const Work* refit = find("refit");
+  t.unmask_start = unmask == nullptr ? end : open_work_.next(end);
+  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(end, crew_quarters(*unmask));
+  t.cure_end = cure_.done(end);
+  if (t.unmask_start < 0 || t.unmask_end < 0 || t.cure_end < 0) return {};
+  t.refit_start = open_work_.next(t.cure_end);
+  t.refit_end =
+      refit == nullptr ? t.refit_start : open_work_.end_of(t.cure_end, crew_quarters(*refit));
+  if (t.refit_start < 0 || t.refit_end < 0) return {};
+  t.fill_start = open_work_.next(t.refit_end);
+  if (t.fill_start < 0) return {};
+  return t;
+}
+
+void Instance::build_finish() {
+  problem_.finish.resize(static_cast<std::size_t>(problem_.horizon) + 1);
+  const auto& paint = problem_.calendars[paint_calendar];
+  for (Slot e = 1; e <= problem_.horizon; ++e) {
+    if (paint[static_cast<std::size_t>(e) - 1] == 0) continue;
+    const auto after = tail(e);
+    if (!after) continue;
+    std::int64_t cost = 0;
+    std::int32_t day = timeline_.day(e - 1);
+    for (const auto& [from, to] : {std::pair(after->unmask_start, after->unmask_end),
+                                   std::pair(after->refit_start, after->refit_end)}) {
+      for (Slot s = from; s < to; ++s) {
+        if (work_slots_[static_cast<std::size_t>(s)] == 0) continue;
+        cost += problem_.cost_of[static_cast<std::size_t>(s)];
+        if (timeline_.day(s) != day) cost += problem_.attendance;
+        day = timeline_.day(s);
+      }
+    }
+    problem_.finish[static_cast<std::size_t>(e)] = schedule::Finish{after->fill_start, cost};
+  }
+}
+
+}  // namespace basinwright::sequence

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "basinwright/schedule/problem.hpp"
+#include "basinwright/sequence/programme.hpp"
+#include "cure.hpp"
+#include "quarters.hpp"
+
+namespace basinwright::sequence {
+
+/// The work after the last coat for one end of it.
+struct Tail {
+  std::int32_t unmask_start = 0, unmask_end = 0;
+  std::int32_t cure_end = 0;
+  std::int32_t refit_start = 0, refit_end = 0;
+  std::int32_t fill_start = 0;
+};
+
+/// What a chain task of the problem stands for.
+struct ChainEntry {
+  std::string task;
+  std::string section;
+  int people = 0;
+  units::Duration wait;  ///< The lag before it.
+  bool cement = false;   ///< Held by young cement.
+};
+
+/// The job as the general problem, and what is needed to read the answer back.
+class Instance {
+ public:
+  Instance(const ProgrammeQuestion& question, int days);
+
+  [[nodiscard]] const schedule::Problem& problem() const { return problem_; }
+  [[nodiscard]] const dates::Timeline& timeline() const { return timeline_; }
+  [[nodiscard]] const std::vector<ChainEntry>& chain() const { return chain_; }
+  [[nodiscard]] const OpenSlots& open_work() const { return open_work_; }
+  [[nodiscard]] const Cure& cure() const { return cure_; }
+  /// The tail after a last coat that ends at a slot; nothing when it leaves the horizon.
+  [[nodiscard]] std::optional<Tail> tail(std::int32_t end) const;
+  /// Quarters to vacuum a section before each coat.
+  [[nodiscard]] std::int32_t vacuum_quarters(std::size_t section) const;
+  [[nodiscard]] int unmask_people() const { return unmask_people_; }
+  /// Person-hours of a task's first entry; none when the route has no such task.
+  [[nodiscard]] const Work* find(std::string_view task) const;
+
+ private:
+  void build_chain();
+  void add_etch();
+  void add_task(const Work& work, schedule::Task task);
+  void build_units();
+  void build_finish();
+  void weigh();
+
+  const ProgrammeQuestion& q_;
+  dates::Timeline timeline_;
+  std::vector<char> work_slots_;
+  OpenSlots open_work_;
+  Cure cure_;
+  schedule::Problem problem_;
+  std::vector<ChainEntry> chain_;
+  std::int32_t lag_ = 0;  ///< Before the next task of the chain.
+  int unmask_people_ = 0;
+};
+
+}  // namespace basinwright::sequence

@@ -1,0 +1,59 @@
+#pragma once
+
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
+#include "basinwright/units/unit.hpp"
+
+namespace basinwright::sequence {
+
+inline constexpr double quarters_in_hour = 4.0;
+
+/// Whole quarters that hold a time: rounded up, a hair (1e-6 of a quarter) forgiven.
+[[nodiscard]] inline std::int32_t quarters_up(units::Duration time) {
+  return static_cast<std::int32_t>(std::ceil(time.in(units::hours)*quarters_in_hour - 1e-6));
+}
+/// Whole quarters inside a time.
+[[nodiscard]] inline std::int32_t quarters_down(units::Duration time) {
+  return static_cast<std::int32_t>(std::floor(time.in(units::hours)*quarters_in_hour + 1e-6));
+}
+
+/// Open slots by rank: where a resumable task of p slots ends that may start at a slot.
+class OpenSlots {
+ public:
+  explicit OpenSlots(const std::vector<char>& open) {
+    rank_.reserve(open.size() + 1);
+    for (std::size_t s = 0; s < open.size(); ++s) {
+      rank_.push_back(static_cast<std::int32_t>(position_.size()));
+      if (open[s] != 0) position_.push_back(static_cast<std::int32_t>(s));
+    }
+    rank_.push_back(static_cast<std::int32_t>(position_.size()));
+  }
+  /// First open slot at or after s; -1 when there is none.
+  [[nodiscard]] std::int32_t next(std::int32_t s) const { return at(rank(s)); }
+  /// End of p open slots from the first at or after s; -1 when they do not all fit.
+  [[nodiscard]] std::int32_t end_of(std::int32_t s, std::int32_t p) const {
+    if (p <= 0) return s;
+    const std::int32_t last = at(rank(s) + p - 1);
+    return last < 0 ? -1 : last + 1;
+  }
+  /// Open slots in [from, to).
+  [[nodiscard]] std::int32_t between(std::int32_t from, std::int32_t to) const {
+    return rank(to) - rank(from);
+  }
+
+ private:
+  [[nodiscard]] std::int32_t rank(std::int32_t s) const {
+    const auto last = static_cast<std::int32_t>(rank_.size()) - 1;
+    return rank_[static_cast<std::size_t>(s < 0 ? 0 : (s > last ? last : s))];
+  }
+  [[nodiscard]] std::int32_t at(std::int32_t k) const {
+    return k < static_cast<std::int32_t>(position_.size()) ? position_[static_cast<std::size_t>(k)]
+                                                           : -1;
+  }
+  std::vector<std::int32_t> rank_;
+  std::vector<std::int32_t> position_;
+};
+
+}  // namespace basinwright::sequence

@@ -1,0 +1,100 @@
+#include <array>
+
+#include "names.hpp"
+
+namespace basinwright::units {
+namespace {
+
+constexpr std::array kinds{
+    Kind::length, Kind::area, Kind::volume, Kind::mass, Kind::duration, Kind::degree, Kind::share};
+
+char lower(char c) {
+  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+bool digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+bool letter(char c) {
+  return lower(c) >= 'a' && lower(c) <= 'z';
+}
+
+/// Bytes of an exponent `2` or `3` as people type it, or 0.
+std::size_t exponent_length(std::string_view text, char exponent) {
+  if (text.starts_with(exponent)) return 1;
+  if (text.size() > 1 && text[0] == '^' && text[1] == exponent) return 2;
+  return text.starts_with(exponent == '2' ? "\u00B2" : "\u00B3") ? 2 : 0;
+}
+
+std::size_t blanks_length(std::string_view text) {
+  std::size_t sum = 0;
+  while (const std::size_t one = blank_length(text.substr(sum))) sum += one;
+  return sum;
+}
+
+/// Bytes of `text` that spell `spelling`, or 0.
+std::size_t spelled_length(std::string_view text, std::string_view spelling, bool exact) {
+  std::size_t at = 0;
+  for (const char c : spelling) {
+    const std::string_view rest = text.substr(at);
+    if (c == ' ') {
+      at += blanks_length(rest);
+      continue;
+    }
+    std::size_t step = 0;
+    if (digit(c)) {
+      step = exponent_length(rest, c);
+    } else if (!rest.empty()) {
+      step = (exact ? rest[0] == c : lower(rest[0]) == lower(c)) ? 1 : 0;
+    }
+    if (step == 0) return 0;
+    at += step;
+  }
+  return at;
+}
+
+/// Whether a name may end before `rest`: not inside a word, an exponent or a foreign sign.
+bool ends_as_word(std::string_view name, std::string_view rest) {
+  if (rest.empty() || blank_length(rest) > 0) return true;
+  const char next = rest.front();
+  if (letter(name.back()) && letter(next)) return false;
+  if (digit(next)) return !digit(name.back());
+  const bool mark =
+      static_cast<unsigned char>(next) >= 0x80 || next == '^' || next == '\'' || next == '"';
+  return !mark && !letter(next);
+}
+
+}  // namespace
+
+NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
+  NameMatch best;
+  const auto consider = [&](const UnitName& name, Kind kind, std::string_view spelling) {
+    const bool strict = spelling.starts_with('=');
+    if (strict) spelling.remove_prefix(1);
+    const std::size_t length = spelled_length(text, spelling, strict && letters == Case::as_listed);
+    const bool nearer = length == best.length && kind == wanted && best.kind != wanted;
+    if (length == 0 || (length <= best.length && !nearer)) return;
+    if (ends_as_word(text.substr(0, length), text.substr(length))) best = {&name, kind, length};
+  };
+  for (const Kind kind : kinds) {
+    for (const UnitName& name : names_of(kind)) {
+      std::string_view rest = name.spellings;
+      while (!rest.empty()) {
+        const std::size_t bar = rest.find('|');
+        consider(name, kind, rest.substr(0, bar));
+        rest.remove_prefix(bar == std::string_view::npos ? rest.size() : bar + 1);
+      }
+    }
+  }
+  return best;
+}
+
+std::size_t blank_length(std::string_view text) {
+  if (text.empty()) return 0;
+  if (text.front() == ' ' || text.front() == '\t') return 1;
+  if (text.starts_with("\u00A0")) return 2;
+  return text.starts_with("\u202F") || text.starts_with("\u2009") ? 3 : 0;
+}
+
+}  // namespace basinwright::units

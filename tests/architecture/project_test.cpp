@@ -1,0 +1,71 @@
+// The project itself, held against every rule. The rules are the house's own: DEVELOPERS.md.
+#include "broken_tree.hpp"
+#include "includes.hpp"
+#include "pure.hpp"
+#include "rooms.hpp"
+#include "sizes.hpp"
+#include "source_keys.hpp"
+#include "standalone.hpp"
+#include "test_names.hpp"
+
+using namespace architecture;
+
+namespace {
+const fs::path project = BASINWRIGHT_SOURCE_DIR;
+}
+
+TEST_CASE("the checks see the project") {
+  CHECK(rooms_of(project).rooms.contains("units"));
+  CHECK(room_code(project).size() > 20);
+}
+
+TEST_CASE("every arrow goes down and none in circles") {
+  const Rooms rooms = rooms_of(project);
+  require_none(rooms.findings);
+  require_none(wrong_arrows(rooms));
+  require_none(cycles(rooms));
+}
+
+TEST_CASE("every room is listed, well named and more than one file") {
+  require_none(wrong_rooms(project, rooms_of(project)));
+}
+
+TEST_CASE("every include follows an arrow") {
+  require_none(wrong_includes(project, rooms_of(project)));
+}
+
+TEST_CASE("libraries from outside stay in their rooms") {
+  require_none(wrong_libraries(project));
+}
+
+TEST_CASE("every public header compiles alone") {
+  require_none(dependent_headers(project, BASINWRIGHT_CXX));
+}
+
+TEST_CASE("files keep below their ceiling") {
+  require_none(long_files(project));
+}
+
+TEST_CASE("functions keep below their ceiling") {
+  require_none(long_functions(project));
+}
+
+TEST_CASE("the build file and main stay thin") {
+  require_none(thick_entries(project));
+}
+
+TEST_CASE("the top level holds what it should") {
+  require_none(wrong_top_level(project));
+}
+
+TEST_CASE("no clock, environment or locale below cli") {
+  require_none(impure_calls(project));
+}
+
+TEST_CASE("every source key is explained") {
+  require_none(unexplained_sources(project));
+}
+
+TEST_CASE("every test name can be asked for") {
+  require_none(wrong_test_names(project));
+}

@@ -1,0 +1,87 @@
+// Checks on what code says: impure calls, source keys, headers alone, names of tests.
+#include "broken_tree.hpp"
+#include "pure.hpp"
+#include "source_keys.hpp"
+#include "standalone.hpp"
+#include "test_names.hpp"
+
+using namespace architecture;
+
+TEST_CASE("clocks, environment and locale below cli are found") {
+  const BrokenTree tree;
+  tree.write("src/cli/main.cpp", "auto e = std::getenv(\"HOME\");\n");
+  tree.write(
+      "src/weather/solar.cpp",
+      "// getenv\nauto s = \"strtod\";\nauto a = solar_time(x) + hour.time(0) + p->time(&x);\n"
+      "Hour time(int x);\nauto b = weather::time(0) + time(field);\nauto locale = 1;\n");
+  require_none(impure_calls(tree.root()));
+  for (const std::string call : {"std::getenv(\"TZ\")",
+                                 "std::chrono::system_clock::now()",
+                                 "std::time(nullptr)",
+                                 "time(0)",
+                                 "::time(0)",
+                                 "localtime(&t)",
+                                 "setlocale(LC_ALL, \"\")",
+                                 "std::locale()",
+                                 "strtod(s, 0)",
+                                 "std::stod(s)",
+                                 "1 + time(nullptr)"}) {
+    tree.write("src/weather/gate.cpp", "\nauto x = " + call + ";\n");
+    require_one(impure_calls(tree.root()), "src/weather/gate.cpp:2: uses ");
+  }
+  tree.write("src/weather/gate.cpp", "");
+  tree.write("include/basinwright/weather/gate.hpp", "inline auto x() { return time(0); }\n");
+  require_one(impure_calls(tree.root()), "gate.hpp:1: uses time");
+}
+
+TEST_CASE("source keys without an explanation are found") {
+  const BrokenTree tree;
+  tree.write("docs/sources.md",
+             "# Sources\n\n- `etch-ratios`: common practice, what it gives\n\n## `water-density`\n"
+             "text with `loose-key`: not a line of its own\n- text `late-key`: no\n");
+  tree.write("src/chemistry/a.cpp",
+             "S a{1, {Kind::published, \"etch-ratios\", \"x\"}};\n"
+             "S b{1, {sources::Kind::from_memory,\n  \"water-density\", \"x\"}};\n"
+             "S c{1, {Kind::data_sheet, \"kit\", \"x\"}};\n// Kind::assumed, \"comment\"\n"
+             "case Kind::assumed: return \"assumed\";\n");
+  require_none(unexplained_sources(tree.root()));
+  for (const std::string kind : {"published", "common_practice", "from_memory", "assumed"}) {
+    for (const std::string key : {"missing", "loose-key", "late-key"}) {
+      tree.write("src/chemistry/b.cpp", "\nS d{1, {Kind::" + kind + ",\n \"" + key + "\"}};\n");
+      require_one(unexplained_sources(tree.root()),
+                  "src/chemistry/b.cpp:2: source key \"" + key + "\" is not in docs/sources.md");
+    }
+  }
+  tree.write("src/chemistry/b.cpp", "S d{.kind = Kind::assumed, .key = \"named\"};\n");
+  require_one(unexplained_sources(tree.root()), "source key \"named\"");
+  tree.write("src/chemistry/b.cpp", "S d{Kind::assumed, ledger, \"x\"};\n");
+  require_one(unexplained_sources(tree.root()), "the key after the kind is no literal");
+  fs::remove(tree.root() / "src/chemistry/b.cpp");
+  fs::remove(tree.root() / "docs/sources.md");
+  CHECK(unexplained_sources(tree.root()).size() == 2);
+}
+
+TEST_CASE("headers that lean on others are all found") {
+  const BrokenTree tree;
+  tree.write("include/basinwright/a/good.hpp",
+             "#pragma once\n#include <string>\ninline std::string f() { return {}; }\n");
+  require_none(dependent_headers(tree.root(), BASINWRIGHT_CXX));
+  tree.write("include/basinwright/a/leans.hpp", "#pragma once\ninline std::string g();\n");
+  require_one(dependent_headers(tree.root(), BASINWRIGHT_CXX),
+              "include/basinwright/a/leans.hpp: does not compile alone");
+  tree.write("include/basinwright/a/open.hpp", "inline int h() { return 1; }\n");
+  for (const char* name : {"b", "c", "d", "e"}) {
+    tree.write("include/basinwright/" + std::string(name) + "/x.hpp", "#error no\n");
+  }
+  CHECK(dependent_headers(tree.root(), BASINWRIGHT_CXX).size() == 6);
+}
+
+TEST_CASE("test names that a runner would misread are found") {
+  const BrokenTree tree;
+  tree.write("tests/a/a_test.cpp", "TEST_CASE(\"all, (fine) - 1.5\") {}\n");
+  require_none(wrong_test_names(tree.root()));
+  for (const std::string name : {"a;b", "a\\\\b", "a [b]", "a*", "é", ""}) {
+    tree.write("tests/a/b_test.cpp", "\nTEST_CASE(\"" + name + "\") {}\n");
+    require_one(wrong_test_names(tree.root()), "tests/a/b_test.cpp:2: test name");
+  }
+}
