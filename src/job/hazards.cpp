@@ -44,7 +44,7 @@ std::vector<Caution> cautions_of(const Job& job, const Plan& plan) {
   }
   for (const char* always : {"empty-shell-floats",
                              "falls",
-                             "noise-heat-slips",
+                             "noise-heat-and-slips",
                              "wash-water",
                              "first-aid",
                              "chalking",

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "basinwright/units/unit.hpp"
+#include "coats.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -36,8 +37,7 @@ coverage::Cut cut_over_mornings(const Job& job,
   const Duration quarter = units::minutes(15);
   const auto& system = plan.system;
   const Duration reserve = rates.waits.recoat_reserve.value;
-  const int coats =
-      job.coating.coats.value_or(static_cast<int>(std::lround(system.least_coats.value)));
+  const int coats = coats_of(job, system);
   const bool primed = plan.route.primed > units::Area();
   Duration lost = earlier_by(system.recoat_max.value, reserve) * std::max(0, coats - 1);
   if (primed) lost += earlier_by(system.primer.window_max.value, reserve);

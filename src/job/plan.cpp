@@ -6,6 +6,7 @@
 
 #include "basinwright/units/unit.hpp"
 #include "bodies.hpp"
+#include "coats.hpp"
 #include "hazards.hpp"
 #include "mornings.hpp"
 #include "pricing.hpp"
@@ -54,10 +55,14 @@ class Planner {
   Plan plan(bool strip_untested) {
     plan_.take_off = take_off_all(job_, plan_.trace);
     const auto parts = parts_of(job_, plan_.take_off, start_);
-    preparation::Question findings{{}, job_.condition, rates_.thresholds, strip_untested};
+    plan_.system = system_of(job_, rates_);
+    preparation::Question findings;
+    findings.condition = job_.condition;
+    findings.thresholds = rates_.thresholds;
+    findings.coats = coats_of(job_, plan_.system);
+    findings.strip_untested = strip_untested;
     for (const Part& part : parts) findings.regions.push_back(part.region);
     plan_.route = preparation::route(findings, plan_.trace);
-    plan_.system = system_of(job_, rates_);
     plan_.provisional = plan_.route.provisional;
     if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
     use_defaults();
@@ -107,7 +112,6 @@ class Planner {
   void estimate(const std::vector<Part>& parts) {
     sequence::WorkQuestion q{.route = plan_.route,
                              .cut = plan_.quantities.cut,
-                             .coats = static_cast<int>(plan_.quantities.coats.size()),
                              .edge = plan_.take_off.total.perimeter,
                              .painted = plan_.take_off.painted};
     q.crew = {static_cast<int>(std::lround(job_.crew.people.value)),

@@ -50,7 +50,7 @@ std::optional<dates::Date> last_order_day(const RateBook& rates,
   const auto use = std::ranges::find(plan.programme.bookings, task, &sequence::Booking::task);
   if (supplier == rates.suppliers.end() || !supplier->lead) return {};
   if (use == plan.programme.bookings.end()) return {};
-  const auto lead = static_cast<int>(std::ceil(supplier->lead->in(units::days) - 1e-9));
+  const auto lead = static_cast<int>(std::ceil(supplier->lead->in(units::days)-1e-9));
   return use->start.date() - std::chrono::days{lead};
 }
 

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "basinwright/units/unit.hpp"
+#include "coats.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -106,8 +107,7 @@ class Needs {
                   {{"area", need.area, trace::From{"route.bare_share"}}, {"cover", primer.cover}});
     }
     if (route().thin_first_coat) trace_.use("coating.thinner", system.thinner_per_kit);
-    const int coats =
-        q_.job.coating.coats.value_or(static_cast<int>(std::lround(system.least_coats.value)));
+    const int coats = coats_of(q_.job, system);
     if (!q_.job.coating.coats) trace_.use("coating.coats", system.least_coats);
     out_.coats =
         coverage::coats({q_.plan.take_off.painted, coats, route().thin_first_coat}, system, trace_);

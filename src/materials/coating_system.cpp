@@ -3,7 +3,9 @@
 namespace basinwright::materials {
 
 Sourced<units::Area> CoatingSystem::expected_cover() const {
-  return {(cover_low.value + cover_high.value) / 2.0, cover_low.source};
+  sources::Source source = cover_low.source;
+  if (source.kind == sources::Kind::assumed) source.place = "cover of a kit, middle of its range";
+  return {(cover_low.value + cover_high.value) / 2.0, source};
 }
 
 }  // namespace basinwright::materials

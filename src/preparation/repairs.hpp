@@ -10,7 +10,7 @@ namespace basinwright::preparation {
 struct Repairs {
   units::Volume filler;
   units::Volume mortar;
-  units::Area area; ///< Worked over: a hand's width along cracks, the divots themselves.
+  units::Area area;  ///< Worked over: a hand's width along cracks, the divots themselves.
 };
 
 /// Filler for cracks opened to a V down to their root and for shallow divots, mortar for deep ones

@@ -1,6 +1,7 @@
 #include "basinwright/preparation/route.hpp"
 
 #include <algorithm>
+#include <string>
 
 #include "repairs.hpp"
 #include "stops.hpp"
@@ -100,6 +101,7 @@ class Builder {
   }
 
   void opening_steps() {
+    add("set-out", "set-out", total_);
     add("drain", "empty-and-isolated", total_);
     if (route_.coating_untested) {
       add("coating-test", "coating-unknown", total_, {{"acetone-test"}});
@@ -179,6 +181,9 @@ class Builder {
         route_.thin_first_coat ? "first-coat-thinned" : "first-coat",
         total_,
         {{"conditions"}});
+    for (int c = 2; c <= q_.coats; ++c) {
+      add("coat-" + std::to_string(c), "next-coat", total_, {{"conditions"}});
+    }
   }
 
   void closing_steps() {

@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <cmath>
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
@@ -21,28 +22,37 @@ std::string plain_number(double v) {
 
 }  // namespace
 
-std::string shown(const trace::Amount& a, units::System system) {
+std::string shown(const trace::Amount& a, std::string_view name, units::System system) {
   using namespace units;
+  if (a.is_share) return show(fraction(a.si), 2);
   if (a.is_point) return show(Temperature::from_si(a.si), system, 1);
-  if (is(a, 1, 0, 0)) return show(Length::from_si(a.si), system, 3);
+  if (is(a, 1, 0, 0)) {
+    // A volume on an area has the dimension of a length; its name tells the two apart.
+    if (name.ends_with("rate")) return show_application(ApplicationRate::from_si(a.si), system, 3);
+    const bool fine = a.si != 0.0 && std::abs(a.si) < 0.01;
+    return fine ? show_in(Length::from_si(a.si), millimetres, 2)
+                : show(Length::from_si(a.si), system, 3);
+  }
   if (is(a, 2, 0, 0)) return show(Area::from_si(a.si), system, 3);
   if (is(a, 3, 0, 0)) {
-    return std::abs(a.si) >= 1.0 ? show_bulk(Volume::from_si(a.si), system, 3)
-                                 : show(Volume::from_si(a.si), system, 3);
+    const Volume v = Volume::from_si(a.si);
+    return std::abs(a.si) >= 1.0 ? show_bulk(v, system, 3) : show(v, system, 3);
   }
   if (is(a, 0, 1, 0)) return show(Mass::from_si(a.si), system, 3);
   if (is(a, 0, 0, 1)) {
-    return std::abs(a.si) < 3600.0 ? fixed(a.si / 60.0, 1) + " min"
-                                   : show(Duration::from_si(a.si), 2);
+    const bool short_time = std::abs(a.si) < hours(1).si();
+    return short_time ? fixed(a.si / minutes(1).si(), 0) + " min"
+                      : show(Duration::from_si(a.si), 2);
   }
   if (is(a, -1, 0, 0)) return show(SpreadingRate::from_si(a.si), system, 2);
-  if (is(a, 2, 0, -1)) return show(WorkRate::from_si(a.si), system, 2);
+  if (is(a, 2, 0, -1)) return show(WorkRate::from_si(a.si), system, 1);
   if (is(a, 1, 0, -1)) return show(EdgeRate::from_si(a.si), system, 1);
   if (is(a, 3, 0, -1)) return show(Flow::from_si(a.si), system, 1);
   if (is(a, -3, 1, 0)) return show(Concentration::from_si(a.si), 1);
-  if (is(a, -2, 1, 0)) return fixed(a.si * 1000.0, 2) + " g/m²";
-  if (a.dimensions == Dimensions{0, 0, 0, 1})
+  if (is(a, -2, 1, 0)) return "1 kg per " + show(square_metres(1.0 / a.si), system, 1);
+  if (a.dimensions == Dimensions{0, 0, 0, 1}) {
     return show(TemperatureDifference::from_si(a.si), system, 1);
+  }
   return plain_number(a.si);
 }
 
@@ -55,10 +65,7 @@ document::Section defaults_section(const Subject& s) {
   for (const trace::Used& used : s.plan.trace.used()) {
     const sources::Kind kind = used.source.kind;
     if (kind == sources::Kind::given || kind == sources::Kind::data_sheet) continue;
-    const bool bare = used.value.dimensions == Dimensions{} && !used.value.is_point;
-    std::string value = bare && used.key.find("share") != std::string::npos
-                            ? units::show(units::fraction(used.value.si), 1)
-                            : shown(used.value, s.units);
+    std::string value = shown(used.value, used.key, s.units);
     if (used.key == "crew.hours" || used.key == "crew.working_days" || used.key == "surfaces")
       value = std::string(used.source.place);
     std::string source = fmt::format("{}: {}", sources::name(kind), used.source.key);

@@ -29,7 +29,7 @@ class Tree {
     for (const trace::Input& input : step.inputs) inputs.push_back(input_of(input, depth + 1));
     return Object{{"key", Value(step.key)},
                   {"value_si", Value(step.value.si)},
-                  {"shown", Value(text(step.value))},
+                  {"shown", Value(text(step.value, step.key))},
                   {"formula", Value(step.formula)},
                   {"note", Value(step.note)},
                   {"inputs", Value(std::move(inputs))}};
@@ -38,8 +38,8 @@ class Tree {
   [[nodiscard]] document::Table table() && { return std::move(table_); }
 
  private:
-  [[nodiscard]] std::string text(const trace::Amount& amount) const {
-    return shown(amount, s_.units);
+  [[nodiscard]] std::string text(const trace::Amount& amount, std::string_view name) const {
+    return shown(amount, name, s_.units);
   }
 
   // No-break spaces keep the indentation through any format.
@@ -48,7 +48,7 @@ class Tree {
     for (int i = 0; i < depth; ++i) pad += "\u00a0\u00a0";
     const Role role = depth == 0 ? Role::total : Role::plain;
     table_.rows.push_back({{{pad + name, {}, role},
-                            {text(amount), {}, Role::quantity},
+                            {text(amount, name), {}, Role::quantity},
                             {std::move(how), {}, Role::plain}}});
   }
 
@@ -68,7 +68,7 @@ class Tree {
   Value input_of(const trace::Input& input, int depth) {
     Object out{{"name", Value(input.name)},
                {"value_si", Value(input.value.si)},
-               {"shown", Value(text(input.value))},
+               {"shown", Value(text(input.value, input.name))},
                {"origin", Value(origin(input))}};
     const trace::Step* below = s_.plan.trace.find(input.from);
     if (below != nullptr && depth < deepest_tree && told_.insert(input.from).second) {
@@ -95,7 +95,7 @@ document::Document list_of(const Subject& s) {
       {"key", "Quantity"}, {"shown", "Value", document::Align::right}, {"formula", "Formula"}};
   for (const trace::Step& step : s.plan.trace.steps()) {
     table.rows.push_back({{Cells::words(step.key),
-                           Cells::words(shown(step.value, s.units)),
+                           Cells::words(shown(step.value, step.key, s.units)),
                            Cells::words(step.formula)}});
   }
   document::Section section;
@@ -129,7 +129,8 @@ std::optional<document::Document> explain(const Subject& s,
       document::Paragraph{"explain", "", std::move(value), Role::plain, false});
   section.blocks.emplace_back(std::move(tree).table());
   d.sections = {version_section(), std::move(section)};
-  d.bottom_line = {fmt::format("{} = {}", quantity, shown(step->value, s.units)), {}, Role::total};
+  d.bottom_line = {
+      fmt::format("{} = {}", quantity, shown(step->value, step->key, s.units)), {}, Role::total};
   return d;
 }
 

@@ -33,10 +33,10 @@ Cell bottom_line(const Subject& s) {
             {},
             Role::stop};
   }
-  line += fmt::format(" · {} kits · start {} · full again {}",
+  line += fmt::format(" · {} kits · start {} · full {}",
                       plan.quantities.kits,
                       dates::short_day(plan.programme.start.date()),
-                      Cells::moment(plan.programme.refill_done).text);
+                      dates::short_day(plan.programme.refill_done.date()));
   return {line, {}, Role::total};
 }
 

@@ -25,10 +25,10 @@ Section section_of(std::string key, std::string title, Table table) {
 // Whole millilitres, grams or pieces as people say them.
 std::string amount(quote::Measure measure, std::int64_t n, units::System system) {
   const auto value = static_cast<double>(n);
+  const int decimals = n % 1000 == 0 ? 0 : (n % 100 == 0 ? 1 : 2);
   if (measure == quote::Measure::volume)
-    return units::show(units::millilitres(value), system, n % 1000 == 0 ? 0 : 2);
-  if (measure == quote::Measure::mass)
-    return units::show(units::grams(value), system, n % 1000 == 0 ? 0 : 2);
+    return units::show(units::millilitres(value), system, decimals);
+  if (measure == quote::Measure::mass) return units::show(units::grams(value), system, decimals);
   return std::to_string(n);
 }
 

@@ -65,11 +65,8 @@ void add_etch(const job::Quantities& q, const Cells& c, Facts& facts) {
   add(facts, "etch.acid_l", "Etch: acid", c.litres(q.etch->acid));
   add(facts, "etch.water_l", "Etch: water, put in first", c.litres(q.etch->water));
   add(facts, "etch.solution_l", "Etch: solution", c.litres(q.etch->solution));
-  add(facts,
-      "etch.wall_solution_l",
-      "  of it on the walls, first",
-      c.litres(q.etch->wall_solution));
-  add(facts, "etch.floor_solution_l", "  of it on the floor", c.litres(q.etch->floor_solution));
+  add(facts, "etch.wall_solution_l", "Etch: on the walls, first", c.litres(q.etch->wall_solution));
+  add(facts, "etch.floor_solution_l", "Etch: on the floor", c.litres(q.etch->floor_solution));
   for (const chemistry::EtchMix& m : q.etch->mixes) {
     const std::string where = m.where == "all" ? "" : " (" + m.where + ")";
     std::string text = fmt::format(
@@ -86,7 +83,10 @@ void add_etch(const job::Quantities& q, const Cells& c, Facts& facts) {
       "neutralise.surface_kg",
       "Bicarbonate, surface wash",
       c.mass(q.neutralise->surface.bicarbonate));
-  add(facts, "neutralise.water_l", "  in warm water", c.litres(q.neutralise->surface.water));
+  add(facts,
+      "neutralise.water_l",
+      "Bicarbonate: warm water",
+      c.litres(q.neutralise->surface.water));
   Cell sump = c.mass(q.neutralise->sump_worst);
   sump.text = "up to " + sump.text + " (no acid spent); then by the measured pH";
   add(facts, "neutralise.sump_worst_kg", "Bicarbonate, sump", std::move(sump));

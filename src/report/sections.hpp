@@ -26,6 +26,8 @@ namespace basinwright::report {
 [[nodiscard]] std::vector<std::string> notices(const Subject& s);
 
 /// An amount of any dimension as people read it.
-[[nodiscard]] std::string shown(const trace::Amount& amount, units::System system);
+[[nodiscard]] std::string shown(const trace::Amount& amount,
+                                std::string_view name,
+                                units::System system);
 
 }  // namespace basinwright::report

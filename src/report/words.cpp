@@ -20,9 +20,14 @@ const auto& look_up(const Table& table, std::string_view code) {
   return it->second;
 }
 
-constexpr std::array<Entry, 28> reasons{{
+constexpr std::array<Entry, 30> reasons{{
+    {"set-out",
+     "Auto-fill, pump, heater and lights off and locked, fittings bagged, fence up, run-off turned "
+     "away."},
+    {"next-coat", "Inside the recoat window, section by section."},
     {"empty-and-isolated",
-     "Pump, heater and lights off and locked, lines plugged, relief valve open, shell empty."},
+     "At the outfall's limit of flow and chlorine; relief valve open, lines blown out and "
+     "plugged."},
     {"coating-unknown",
      "Nobody knows yet that the old coat is epoxy, and epoxy holds on nothing else."},
     {"algae", "Algae left on weakens the start and eats up every later chemical."},
@@ -65,10 +70,10 @@ constexpr std::array<std::pair<std::string_view, HoldWords>, 8> holds{{
     {"no-gloss", {"the surface against the light", "no gloss left anywhere"}},
     {"lead-test", {"lead test of the old paint", "clear, before any abrading or blasting"}},
     {"surface-ph",
-     {"surface pH after the last rinse, two readings per 46 m2 or part",
+     {"surface pH after the last rinse, two readings per 46 m² (500 ft²) or part",
       "within 1 unit of the rinse water"}},
     {"plastic-sheet",
-     {"plastic sheets taped down for 16 to 24 h, one per 46 m2",
+     {"plastic sheets taped down for 16 to 24 h, one per 46 m² (500 ft²)",
       "no water under them, no dark patch"}},
     {"conditions",
      {"air, shell, humidity, dew point and its margin", "inside the data sheet's limits"}},
@@ -165,7 +170,7 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 18> cautions{{
       "secured "
       "ladder.",
       "29 CFR 1926.501 and 1926.1053"}},
-    {"noise-heat-slips",
+    {"noise-heat-and-slips",
      {"Ear protection at the grinder, non-slip boots on wet floors, water, shade and breaks in "
       "heat.",
       "common practice"}},
@@ -220,7 +225,8 @@ constexpr std::array<Entry, 2> branches{{
     {"strip", "it does not, and the old coat is stripped"},
 }};
 
-constexpr std::array<Entry, 24> tasks{{
+constexpr std::array<Entry, 25> tasks{{
+    {"set-out", "Set out, isolate"},
     {"drain", "Drain"},
     {"coating-test", "Test the old coat"},
     {"strip", "Strip the old coat"},
@@ -290,6 +296,10 @@ std::string held(const sequence::Held& held) {
       return "start date";
     case By::task:
       return held.task.empty() ? "" : fmt::format("after {}", before);
+    case By::before:
+      return fmt::format("right before {}", before);
+    case By::fewer_days:
+      return "fewer days on site, nothing later by it";
     case By::wait:
       return fmt::format("{} after {}", wait, before);
     case By::working_hours:

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "basinwright/sequence/programme.hpp"
+#include "basinwright/job/plan.hpp"
 #include "basinwright/units/parse.hpp"
 
 namespace basinwright::report {

@@ -27,12 +27,12 @@ struct Node {
 
 struct State {
   Slot t = 0;
-  Slot wet = 0;       // the chain's end, until the first unit is done
-  Slot deadline = 0;  // of first coats
+  Slot wet = 0;                // the chain's end, until the first unit is done
+  Slot deadline = 0;           // of first coats
   std::int32_t last_date = 0;  // of work, if it is the date of t
   int recleaned = 0;
   std::vector<Slot> pending;
-  std::vector<Slot> done;       // per section: coats done
+  std::vector<Slot> done;                // per section: coats done
   std::vector<Slot> start, end, rework;  // of the last coat; rework end or no_slot
   std::vector<std::int32_t> date;        // per coat: of the last section done
   friend auto operator<=>(const State&, const State&) = default;
@@ -81,10 +81,10 @@ class Search {
     }
     auto pa = path(nodes_, a.parent);
     auto pb = path(nodes_, b.parent);
-    pa.emplace_back(a.booking.start, static_cast<int>(a.booking.what), a.booking.index,
-                    a.booking.section);
-    pb.emplace_back(b.booking.start, static_cast<int>(b.booking.what), b.booking.index,
-                    b.booking.section);
+    pa.emplace_back(
+        a.booking.start, static_cast<int>(a.booking.what), a.booking.index, a.booking.section);
+    pb.emplace_back(
+        b.booking.start, static_cast<int>(b.booking.what), b.booking.index, b.booking.section);
     return pa < pb;
   }
 
@@ -196,11 +196,13 @@ class Search {
           if (w.end == no_slot || w.end > h_) {
             continue;
           }
-          Node n{{Booking::What::task, i, 0, w.start, w.end}, node,
+          Node n{{Booking::What::task, i, 0, w.start, w.end},
+                 node,
                  node >= 0 ? nodes_[static_cast<std::size_t>(node)].value : base_value_};
           const std::int32_t last = w.dates > 0 ? date(w.end - 1) : state.last_date;
           n.value.cost += w.labour + attendance(state.last_date, w.start, w.dates);
-          ChainState to{w.end, last == date(w.end) ? last : no_date,
+          ChainState to{w.end,
+                        last == date(w.end) ? last : no_date,
                         i == p_.anchor.task ? w.end : state.anchor};
           offer(next, to, n);
         }
@@ -257,8 +259,7 @@ class Search {
     if (root) {
       auto it = labels_.find(s);
       Node at_root = n;
-      if (it == labels_.end() ||
-          (at_root.value < value_of(it->second)) ||
+      if (it == labels_.end() || (at_root.value < value_of(it->second)) ||
           (at_root.value == value_of(it->second) &&
            path(nodes_, n.parent) < path(nodes_, it->second))) {
         labels_[s] = n.parent;
@@ -289,14 +290,13 @@ class Search {
     }
   }
   void expand(const State& s, int node) {
-    const bool all = std::all_of(s.done.begin(), s.done.end(),
-                                 [&](Slot d) { return at(d) == coats_; });
+    const bool all =
+        std::all_of(s.done.begin(), s.done.end(), [&](Slot d) { return at(d) == coats_; });
     if (all || coats_ == 0) {
       terminal(s, node);
       return;
     }
-    const bool bare =
-        std::all_of(s.done.begin(), s.done.end(), [](Slot d) { return d == 0; });
+    const bool bare = std::all_of(s.done.begin(), s.done.end(), [](Slot d) { return d == 0; });
     if (bare && p_.anchor.reclean && !s.recleaned) {
       reclean(s, node);
     }

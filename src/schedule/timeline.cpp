@@ -16,8 +16,8 @@ Openings::Openings(const Calendar& calendar, const Problem& problem, Slot horizo
     if (run_[at(slot)] == 0) {
       continue;
     }
-    const bool new_date = slot_of_.empty() || problem.date_of[at(slot_of_.back())] !=
-                                                  problem.date_of[at(slot)];
+    const bool new_date =
+        slot_of_.empty() || problem.date_of[at(slot_of_.back())] != problem.date_of[at(slot)];
     dates_.push_back((dates_.empty() ? 0 : dates_.back()) + (new_date ? 1 : 0));
     labour_.push_back(labour_.back() + problem.cost_of[at(slot)]);
     slot_of_.push_back(slot);

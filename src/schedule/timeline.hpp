@@ -10,7 +10,9 @@ namespace basinwright::schedule {
 
 inline constexpr Slot no_slot = -1;
 
-inline std::size_t at(Slot slot) { return static_cast<std::size_t>(slot); }
+inline std::size_t at(Slot slot) {
+  return static_cast<std::size_t>(slot);
+}
 
 /// Work on a calendar from its first worked slot to the end of its last.
 struct Stretch {

@@ -12,7 +12,9 @@ namespace {
 
 using What = Booking::What;
 
-std::size_t n(Slot slot) { return static_cast<std::size_t>(slot); }
+std::size_t n(Slot slot) {
+  return static_cast<std::size_t>(slot);
+}
 
 struct Span {
   Slot start = 0;
@@ -74,9 +76,8 @@ class Checker {
       case What::unit:
         return fmt::format("{} on {}", p_.units.coats[b.index], p_.units.sections[b.section]);
       case What::rework:
-        return fmt::format("rework after {} on {}",
-                           p_.units.coats[b.index],
-                           p_.units.sections[b.section]);
+        return fmt::format(
+            "rework after {} on {}", p_.units.coats[b.index], p_.units.sections[b.section]);
       case What::reclean:
         break;
     }
@@ -153,7 +154,10 @@ class Checker {
       for (const DoneReclean& done : p_.facts->recleans) free = std::max(free, done.end);
     }
     for (const Booking& b : a_.bookings) {
-      require(b.start >= free, "{} starts at {}, before the crew is free at {}", name(b), b.start,
+      require(b.start >= free,
+              "{} starts at {}, before the crew is free at {}",
+              name(b),
+              b.start,
               free);
       free = std::max(free, b.end);
     }
@@ -296,11 +300,10 @@ class Checker {
   }
 
   bool is_fact(std::size_t coat, std::size_t section) const {
-    return p_.facts && std::any_of(p_.facts->units.begin(),
-                                   p_.facts->units.end(),
-                                   [&](const DoneUnit& done) {
-                                     return done.coat == coat && done.section == section;
-                                   });
+    return p_.facts &&
+           std::any_of(p_.facts->units.begin(), p_.facts->units.end(), [&](const DoneUnit& done) {
+             return done.coat == coat && done.section == section;
+           });
   }
   void unit(std::size_t coat, std::size_t section) {
     if (is_fact(coat, section) || units_[coat][section].empty()) {

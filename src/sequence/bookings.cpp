@@ -56,7 +56,7 @@ class Teller {
       return;
     }
     if (in_.open_work().between(earliest, start) > 0) {
-      booking.held_by.push_back({By::recoat_window, "", {}});
+      booking.held_by.push_back({By::fewer_days, "", {}});
       return;
     }
     bool closed = false;
@@ -77,7 +77,11 @@ class Teller {
     if (lag > 0) held = {By::wait, before_task_, entry.wait};
     if (entry.cement && in_.problem().chain[b.index].release >= b.start)
       held = {By::new_cement, "", q_.cement_wait};
-    explain(booking, earliest, b.start, std::move(held));
+    if (before_task_.empty() && lag == 0 && !entry.cement) {
+      booking.held_by.push_back(std::move(held));
+    } else {
+      explain(booking, earliest, b.start, std::move(held));
+    }
     if (lag > 0 && b.start > earliest)
       booking.held_by.insert(booking.held_by.begin(), {By::wait, before_task_, entry.wait});
     before_ = b.end;
@@ -93,7 +97,7 @@ class Teller {
       Booking& cleaned = add("vacuum", section, b.start - vacuum, b.start);
       cleaned.people = in_.find("vacuum")->people;
       work_in(cleaned, b.start - vacuum, b.start, false);
-      cleaned.held_by.push_back({By::task, coat, {}});
+      cleaned.held_by.push_back({By::before, coat, {}});
     }
     Booking& booking = add(coat, section, b.start, b.end);
     booking.people = in_.find(coat)->people;
@@ -144,7 +148,7 @@ class Teller {
       Booking& b = add("refit", "", tail->refit_start, tail->refit_end);
       b.people = refit->people;
       work_in(b, tail->refit_start, tail->refit_end, true);
-      b.held_by.push_back({By::wait, "cure", cure});
+      explain(b, tail->cure_end, tail->refit_start, {By::task, "cure", {}});
     }
     tell_fill(*tail);
   }
@@ -175,7 +179,7 @@ class Teller {
     handover.end = dates::Moment::of_quarters(handover.start.quarters() + quarters);
     handover.people = 1;
     handover.worked.push_back({day, quarters});
-    handover.held_by.push_back({By::wait, "start-up", q_.waits.start_up.value});
+    handover.held_by.push_back({By::task, "start-up", {}});
   }
 
   void count_days() {

@@ -21,7 +21,8 @@ class Estimator {
  private:
   void place(const preparation::Step& step) {
     const std::string& t = step.task;
-    if (t == "drain") return fixed(t, p_.set_out, "productivity.set_out");
+    if (t == "set-out") return fixed(t, p_.set_out, "productivity.set_out");
+    if (t == "drain") return add({t, "", Duration(), 0, 1});
     if (t == "coating-test") return fixed(t, p_.coating_test, "productivity.coating_test");
     if (t == "chlorine-wash") return by_area(step, p_.chlorine_wash, "productivity.chlorine_wash");
     if (t == "degrease") return by_area(step, p_.degrease, "productivity.degrease");
@@ -37,7 +38,7 @@ class Estimator {
     if (t == "dryness-test") return fixed(t, p_.dryness_test, "productivity.dryness_test");
     if (t == "mask") return mask();
     if (t == "prime") return paint("prime", p_.prime, "productivity.prime", step.area);
-    if (t == "coat-1") return coats();
+    if (t.starts_with("coat-")) return paint(t, p_.coat, "productivity.coat", step.area);
     if (t == "unmask") return by_area(step, p_.unmask, "productivity.unmask");
     if (t == "refit") return fixed(t, p_.refit, "productivity.refit");
     if (t == "fill") return fixed(t, p_.fill, "productivity.fill");
@@ -94,12 +95,6 @@ class Estimator {
                 {{"area", area, trace::From{"takeoff.painted_area_m2"}},
                  {"texture", q_.pebble_factor, {sources::Kind::given, "", "/surfaces"}},
                  {"rate", rate}});
-  }
-
-  void coats() {
-    for (int c = 1; c <= q_.coats; ++c) {
-      paint("coat-" + std::to_string(c), p_.coat, "productivity.coat", q_.painted);
-    }
   }
 
   void add(Work work) { work_.push_back(std::move(work)); }

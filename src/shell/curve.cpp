@@ -7,7 +7,9 @@ namespace basinwright::shell::geometry {
 
 namespace {
 
-double parameter(const EllipseArc& arc, double u) { return arc.t0 + u * (arc.t1 - arc.t0); }
+double parameter(const EllipseArc& arc, double u) {
+  return arc.t0 + u * (arc.t1 - arc.t0);
+}
 
 double angle_from_middle(double bulge, double u) {
   return 2.0 * std::atan(bulge * (2.0 * u - 1.0));
@@ -17,7 +19,9 @@ double share_of_angle(double bulge, double angle) {
   return 0.5 * (std::tan(angle / 2.0) / bulge + 1.0);
 }
 
-double clamped(double u) { return std::clamp(u, 0.0, 1.0); }
+double clamped(double u) {
+  return std::clamp(u, 0.0, 1.0);
+}
 
 // Parameter on the arc of the point in the direction `d` from the centre (right of travel for a
 // positive bulge); outside [0, 1] when the direction misses the arc.
@@ -65,8 +69,7 @@ Vec Piece::at(double u) const {
   if (ellipse) return ellipse->frame.at(parameter(*ellipse, u));
   if (bulge == 0.0) return from + u * (to - from);
   const double weight = (1.0 - bulge * bulge) / (1.0 + bulge * bulge);
-  const Vec control =
-      weight * middle(from, to) + bulge / (1.0 + bulge * bulge) * right(to - from);
+  const Vec control = weight * middle(from, to) + bulge / (1.0 + bulge * bulge) * right(to - from);
   const double v = 1.0 - u;
   const double total = v * v + 2.0 * u * v * weight + u * u;
   return (1.0 / total) * (v * v * from + 2.0 * u * v * control + u * u * to);
@@ -134,8 +137,8 @@ Piece Piece::part(double u0, double u1) const {
     piece.ellipse->t0 = parameter(*ellipse, u0);
     piece.ellipse->t1 = parameter(*ellipse, u1);
   } else if (bulge != 0.0) {
-    piece.bulge = std::tan(
-        0.5 * (std::atan(bulge * (2.0 * u1 - 1.0)) - std::atan(bulge * (2.0 * u0 - 1.0))));
+    piece.bulge =
+        std::tan(0.5 * (std::atan(bulge * (2.0 * u1 - 1.0)) - std::atan(bulge * (2.0 * u0 - 1.0))));
   }
   return piece;
 }

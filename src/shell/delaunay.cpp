@@ -12,7 +12,9 @@ namespace {
 using Points = std::vector<Vec>;
 using Edge = std::pair<int, int>;
 
-Vec at(const Points& points, int i) { return points[static_cast<std::size_t>(i)]; }
+Vec at(const Points& points, int i) {
+  return points[static_cast<std::size_t>(i)];
+}
 
 double orientation(const Points& p, int a, int b, int c) {
   return cross(at(p, b) - at(p, a), at(p, c) - at(p, a));

@@ -19,7 +19,8 @@ struct Triangulation {
 /// at the lowest index among them.
 ///
 /// A sweep builds some triangulation, then edges are flipped while the opposite corner lies inside
-/// the circle. Flips lower the lifted surface or, at a tie, the least index of the edge, so they end.
+/// the circle. Flips lower the lifted surface or, at a tie, the least index of the edge, so they
+/// end.
 [[nodiscard]] Triangulation delaunay(const std::vector<Vec>& points);
 
 }  // namespace basinwright::shell::geometry

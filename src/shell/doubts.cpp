@@ -95,9 +95,8 @@ void doubt_outline(const Survey& survey, Findings& findings) {
     aspect = std::max({aspect, ratio, 1.0 / ratio});
   }
   if (aspect <= limits::usual_aspect.value) return;
-  findings.warn("unusual-proportions",
-                "/outline",
-                "the pool is more than ten times as long as it is wide");
+  findings.warn(
+      "unusual-proportions", "/outline", "the pool is more than ten times as long as it is wide");
 }
 
 }  // namespace basinwright::shell

@@ -7,8 +7,8 @@ namespace basinwright::shell {
 
 namespace {
 
-using geometry::Piece;
 using geometry::HalfPlane;
+using geometry::Piece;
 using geometry::Vec;
 
 constexpr double flush = 1e-9;

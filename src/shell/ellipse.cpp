@@ -54,8 +54,7 @@ Carlson carlson(double x, double y, double z) {
   const double fz = -fx - fy;
   const double e2 = fx * fy - fz * fz;
   const double e3 = fx * fy * fz;
-  const double rf =
-      (1.0 + (e2 / 24.0 - 0.1 - 3.0 * e3 / 44.0) * e2 + e3 / 14.0) / std::sqrt(mean);
+  const double rf = (1.0 + (e2 / 24.0 - 0.1 - 3.0 * e3 / 44.0) * e2 + e3 / 14.0) / std::sqrt(mean);
   return {rf, rd};
 }
 

@@ -20,9 +20,15 @@ constexpr Source cove_given{Kind::given, "cove_radius", "pool"};
 constexpr Source lean_given{Kind::given, "wall_lean", "pool"};
 constexpr Source depth_given{Kind::given, "floor", "pool"};
 
-Length metres(double value) { return Length::from_si(value); }
-Area area(double value) { return Area::from_si(value); }
-Volume volume(double value) { return Volume::from_si(value); }
+Length metres(double value) {
+  return Length::from_si(value);
+}
+Area area(double value) {
+  return Area::from_si(value);
+}
+Volume volume(double value) {
+  return Volume::from_si(value);
+}
 
 /// A sum recorded part by part: "takeoff.floor_area.1", "takeoff.floor_area.2" ...
 template <class Q>
@@ -87,10 +93,10 @@ void explain_uprights(const Survey& survey, Face face, Chain<Area>& chain) {
                  {"mean_depth", metres(height + survey.model.band), depth_given},
                  {"band", metres(survey.model.band), band_given}});
     } else {
-      chain.add(area(length * height),
-                "length * mean_height",
-                {{"length", metres(length), by_green},
-                 {"mean_height", metres(height), depth_given}});
+      chain.add(
+          area(length * height),
+          "length * mean_height",
+          {{"length", metres(length), by_green}, {"mean_height", metres(height), depth_given}});
     }
   }
 }

@@ -15,11 +15,11 @@ namespace basinwright::shell {
 struct Footprint {
   geometry::Loop loop;
   double depth = 0.0;
-  bool sinks = false;      ///< A pit.
+  bool sinks = false;  ///< A pit.
   std::size_t feature = 0;
-  std::string where;       ///< Pointer to the measurement that gives the footprint its reach.
+  std::string where;  ///< Pointer to the measurement that gives the footprint its reach.
   std::string depth_where;
-  int parent = -1;         ///< The smallest block round it; -1 the floor.
+  int parent = -1;  ///< The smallest block round it; -1 the floor.
   double area = 0.0;
   geometry::Box box;
 };
@@ -33,8 +33,8 @@ struct Ground {
 
 /// The footprints of all features; those with a bad measurement are left out.
 [[nodiscard]] std::vector<Footprint> footprints_of(const std::vector<Feature>& features,
-                                           const Ground& ground,
-                                           Findings& findings);
+                                                   const Ground& ground,
+                                                   Findings& findings);
 
 /// One maker a kind.
 struct FeaturePlace {
@@ -58,8 +58,8 @@ struct FeaturePlace {
                                                 const FeaturePlace& place,
                                                 Findings& findings);
 [[nodiscard]] std::vector<Footprint> footprints(const Pit& feature,
-                                                    const FeaturePlace& place,
-                                                    Findings& findings);
+                                                const FeaturePlace& place,
+                                                Findings& findings);
 
 /// Refuses footprints outside the outline and those that overlap without nesting; finds parents.
 void nest(std::vector<Footprint>& footprints, const geometry::Loop& outline, Findings& findings);

@@ -48,7 +48,9 @@ bool Findings::has(std::string_view code) const {
   return std::ranges::any_of(all_, [&](const Fault& f) { return f.code == code; });
 }
 
-std::vector<Fault> Findings::faults() const { return all_; }
+std::vector<Fault> Findings::faults() const {
+  return all_;
+}
 
 std::vector<Fault> Findings::warnings() const {
   std::vector<Fault> found;
@@ -60,10 +62,16 @@ std::string at_index(std::string_view where, std::size_t index) {
   return fmt::format("{}/{}", where, index);
 }
 
-std::string in_metres(double metres) { return fmt::format("{:.3f} m", metres); }
+std::string in_metres(double metres) {
+  return fmt::format("{:.3f} m", metres);
+}
 
-std::string in_millimetres(double metres) { return fmt::format("{:.0f} mm", metres * 1000.0); }
+std::string in_millimetres(double metres) {
+  return fmt::format("{:.0f} mm", metres * 1000.0);
+}
 
-std::string in_degrees(double degrees) { return fmt::format("{:.0f} degrees", degrees); }
+std::string in_degrees(double degrees) {
+  return fmt::format("{:.0f} degrees", degrees);
+}
 
 }  // namespace basinwright::shell

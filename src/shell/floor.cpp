@@ -77,9 +77,8 @@ bool hopper_fine(const HopperFloor& floor, Findings& findings) {
     const auto& o = floor.outer;
     const auto& i = floor.inner;
     if (i[0] < o[0] || i[1] < o[1] || i[2] > o[2] || i[3] > o[3]) {
-      findings.refuse("hopper-not-nested",
-                      "/floor/inner",
-                      "the inner rectangle reaches beyond the outer one");
+      findings.refuse(
+          "hopper-not-nested", "/floor/inner", "the inner rectangle reaches beyond the outer one");
     }
   }
   return findings.refusals() == before;
@@ -104,8 +103,8 @@ void add_face(std::vector<Cell>& cells,
   const double from = dot(axis, polygon[0]);
   const double to = dot(axis, polygon[2]);
   if (to - from < no_width) return;
-  cells.push_back({sides_of(polygon), ramp(axis, from, floor.base_depth.si(), to,
-                                           floor.depth.si())});
+  cells.push_back(
+      {sides_of(polygon), ramp(axis, from, floor.base_depth.si(), to, floor.depth.si())});
 }
 
 }  // namespace

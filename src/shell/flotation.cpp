@@ -35,8 +35,8 @@ double positive_integral(const Piece& piece, const Plane& height) {
   if (height.level()) return height.constant > 0.0 ? piece.integral(height) : 0.0;
   const double slope = geometry::norm(height.gradient);
   double sum = 0.0;
-  for (const Piece& part : geometry::clip(
-           piece, {(1.0 / slope) * height.gradient, -height.constant / slope})) {
+  for (const Piece& part :
+       geometry::clip(piece, {(1.0 / slope) * height.gradient, -height.constant / slope})) {
     sum += part.integral(height);
   }
   return sum;
@@ -99,14 +99,17 @@ std::optional<double> depth_displacing(const Box& box, double volume) {
   return 0.5 * (displaces_more + displaces_less);
 }
 
-void explain(const Box& box, double depth, const Flotation& f, const FlotationBasis& basis,
+void explain(const Box& box,
+             double depth,
+             const Flotation& f,
+             const FlotationBasis& basis,
              trace::Trace& trace) {
-  trace.note("flotation.shell",
-             f.shell,
-             "concrete * volume",
-             {{"concrete", basis.concrete},
-              {"volume", units::Volume::from_si(box.concrete()), by_green}},
-             "features left out");
+  trace.note(
+      "flotation.shell",
+      f.shell,
+      "concrete * volume",
+      {{"concrete", basis.concrete}, {"volume", units::Volume::from_si(box.concrete()), by_green}},
+      "features left out");
   trace.note("flotation.displaced",
              f.displaced,
              "water * volume",
@@ -148,8 +151,8 @@ std::optional<Flotation> flotation(const Pool& pool,
   Flotation f;
   f.shell = basis.concrete.value * units::Volume::from_si(box.concrete());
   f.displaced = basis.water.value * units::Volume::from_si(box.outside_below(depth));
-  f.factor = f.displaced.si() > 0.0 ? f.shell / f.displaced
-                                    : std::numeric_limits<double>::infinity();
+  f.factor =
+      f.displaced.si() > 0.0 ? f.shell / f.displaced : std::numeric_limits<double>::infinity();
   f.verdict = flotation_verdict(f.factor);
   f.head = Length::from_si(std::max(0.0, box.lowest() - depth));
   if (const auto neutral = depth_displacing(box, (f.shell / basis.water.value).si())) {

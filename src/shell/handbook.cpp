@@ -13,10 +13,10 @@ using sources::Sourced;
 constexpr Source rectangle_rule{Kind::common_practice, "pool-volume-shortcuts", "rectangle"};
 constexpr Source round_rule{Kind::common_practice, "pool-volume-shortcuts", "circle and ellipse"};
 // 6.7 gallons to the cubic foot of the box round it, where a full box takes 7.5.
-constexpr Sourced<double> oval_share{
-    6.7 / 7.5, {Kind::common_practice, "pool-volume-shortcuts", "oval"}};
-constexpr Sourced<double> kidney_share{
-    0.45, {Kind::common_practice, "pool-volume-shortcuts", "kidney"}};
+constexpr Sourced<double> oval_share{6.7 / 7.5,
+                                     {Kind::common_practice, "pool-volume-shortcuts", "oval"}};
+constexpr Sourced<double> kidney_share{0.45,
+                                       {Kind::common_practice, "pool-volume-shortcuts", "kidney"}};
 constexpr double quarter_pi = std::numbers::pi / 4.0;
 
 struct Rule {
@@ -32,7 +32,8 @@ std::vector<Rule> rules_of(const RoundedRectangle& s) {
   return {{"length x width x mean depth", rectangle_rule, s.length * s.width}};
 }
 std::vector<Rule> rules_of(const Circle& s) {
-  return {{"pi/4 x diameter squared x mean depth", round_rule, quarter_pi * s.diameter * s.diameter}};
+  return {
+      {"pi/4 x diameter squared x mean depth", round_rule, quarter_pi * s.diameter * s.diameter}};
 }
 std::vector<Rule> rules_of(const Ellipse& s) {
   return {{"pi/4 x length x width x mean depth", round_rule, quarter_pi * s.length * s.width}};

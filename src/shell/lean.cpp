@@ -216,8 +216,7 @@ class Walls {
     std::ranges::sort(changes);
     double from = 0.0;
     for (const double to : changes) {
-      geometry::for_nodes(
-          from, to, [&](double u, double weight) { add_ray(make(u), weight); });
+      geometry::for_nodes(from, to, [&](double u, double weight) { add_ray(make(u), weight); });
       from = to;
     }
     return reached;
@@ -235,9 +234,8 @@ class Walls {
     weight *= model_.lean;
     sums_.depth_volume +=
         weight * simpson(shown.from, shown.to, [&](double z) { return z * width(z); });
-    sums_.volume += weight * simpson(water, shown.to, [&](double z) {
-                      return (z - model_.water) * width(z);
-                    });
+    sums_.volume +=
+        weight * simpson(water, shown.to, [&](double z) { return (z - model_.water) * width(z); });
     for (const Course::Stretch& stretch : course.stretches) {
       const double a = std::max(stretch.span.from, shown.from);
       const double b = std::min(stretch.span.to, shown.to);

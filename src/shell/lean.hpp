@@ -8,11 +8,11 @@ namespace basinwright::shell {
 /// What leaning walls and the floor between them come to.
 struct LeanSums {
   double floor = 0.0;
-  double toe = 0.0;          ///< Plan area of the floor between the walls.
+  double toe = 0.0;  ///< Plan area of the floor between the walls.
   double wall = 0.0;
-  double volume = 0.0;       ///< Below the water line.
-  double depth_volume = 0.0; ///< Below the rim.
-  bool meet = false;         ///< Some straight wall, or all of them, never reach the floor.
+  double volume = 0.0;        ///< Below the water line.
+  double depth_volume = 0.0;  ///< Below the rim.
+  bool meet = false;          ///< Some straight wall, or all of them, never reach the floor.
 };
 
 /// Sums over the whole pool, or over the part in the given half-planes.

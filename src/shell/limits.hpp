@@ -14,8 +14,8 @@ using units::Length;
 /// Square metres under which a path encloses nothing.
 inline constexpr double least_area = 1e-4;
 
-inline constexpr Sourced<Length> tape_misfit{
-    units::millimetres(20.0), {Kind::common_practice, "tape-survey", "third tape"}};
+inline constexpr Sourced<Length> tape_misfit{units::millimetres(20.0),
+                                             {Kind::common_practice, "tape-survey", "third tape"}};
 /// Degrees at a two-tape point: outside them a small error of the tape moves the point far.
 inline constexpr Sourced<double> least_tape_angle{
     25.0, {Kind::common_practice, "tape-survey", "angle between tapes"}};

@@ -8,7 +8,9 @@ namespace basinwright::shell::geometry {
 
 namespace {
 
-bool same(Vec a, Vec b) { return a.x == b.x && a.y == b.y; }
+bool same(Vec a, Vec b) {
+  return a.x == b.x && a.y == b.y;
+}
 
 Piece bridge(Vec from, Vec to) {
   Piece line;

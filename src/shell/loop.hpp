@@ -31,8 +31,8 @@ using Loop = std::vector<Piece>;
 /// Whether the point is within `gap` of the boundary.
 [[nodiscard]] bool near_boundary(const Loop& loop, Vec p, double gap);
 
-/// Whether all of the curve runs along one piece of the loop's boundary, within `gap` of it. A short
-/// piece beside a corner is near the boundary but does not run along it.
+/// Whether all of the curve runs along one piece of the loop's boundary, within `gap` of it. A
+/// short piece beside a corner is near the boundary but does not run along it.
 [[nodiscard]] bool lies_along(const Piece& curve, const Loop& loop, double gap);
 
 /// Least value of a linear height over the region and a place where it is taken.

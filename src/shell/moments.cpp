@@ -7,27 +7,22 @@ ArcFactors arc_factors(double t) {
   if (t < 0.3) {
     const double q = t * t;
     const double h = half * half;
-    return {t / 12.0 *
-                (1.0 +
-                 q * (1.0 / 30.0 +
-                      q * (1.0 / 840.0 + q * (1.0 / 25200.0 + q * 1.25260541927174e-6)))),
-            q / 240.0 *
-                (1.0 + q * (5.0 / 84.0 +
-                            q * (1.0 / 360.0 +
-                                 q * (1.12734487734488e-4 + q * 4.18507858983862e-6)))),
-            half / 6.0 *
-                (1.0 + h * (7.0 / 30.0 +
-                            h * (31.0 / 840.0 +
-                                 h * (127.0 / 25200.0 + h * 73.0 / 114048.0)))),
-            t == 0.0 ? 1.0 : half / std::sin(half)};
+    return {
+        t / 12.0 *
+            (1.0 +
+             q * (1.0 / 30.0 + q * (1.0 / 840.0 + q * (1.0 / 25200.0 + q * 1.25260541927174e-6)))),
+        q / 240.0 *
+            (1.0 + q * (5.0 / 84.0 +
+                        q * (1.0 / 360.0 + q * (1.12734487734488e-4 + q * 4.18507858983862e-6)))),
+        half / 6.0 *
+            (1.0 +
+             h * (7.0 / 30.0 + h * (31.0 / 840.0 + h * (127.0 / 25200.0 + h * 73.0 / 114048.0)))),
+        t == 0.0 ? 1.0 : half / std::sin(half)};
   }
   const double s = std::sin(half);
   const double c = std::cos(half);
   const double area = (t - std::sin(t)) / (8.0 * s * s);
-  return {area,
-          1.0 / 12.0 - area * c / s / 2.0,
-          (s - half * c) / (2.0 * s * s),
-          half / s};
+  return {area, 1.0 / 12.0 - area * c / s / 2.0, (s - half * c) / (2.0 * s * s), half / s};
 }
 
 Moments edge_moments(Vec from, Vec to, double bulge) {

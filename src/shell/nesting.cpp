@@ -9,8 +9,8 @@ namespace basinwright::shell {
 namespace {
 
 using geometry::contact;
-using geometry::Piece;
 using geometry::Loop;
+using geometry::Piece;
 
 constexpr double flush = 1e-9;
 
@@ -71,9 +71,8 @@ Range floor_under(const Footprint& f, const std::vector<Cell>& cells) {
     const Loop part = geometry::clip(f.loop, cell.sides);
     if (part.empty() || geometry::moments(part).area < flush) continue;
     range.low = std::min(range.low, geometry::lowest(part, cell.depth).value);
-    range.high = std::max(
-        range.high,
-        -geometry::lowest(part, geometry::level_plane(0.0) - cell.depth).value);
+    range.high = std::max(range.high,
+                          -geometry::lowest(part, geometry::level_plane(0.0) - cell.depth).value);
   }
   return range;
 }
@@ -85,9 +84,14 @@ void nest(std::vector<Footprint>& footprints, const Loop& outline, Findings& fin
   for (std::size_t j = 0; j < footprints.size(); ++j) {
     for (std::size_t i = 0; i < j; ++i) {
       switch (relation(footprints[i], footprints[j])) {
-        case Relation::apart: break;
-        case Relation::first_in_second: adopt(footprints, i, j); break;
-        case Relation::second_in_first: adopt(footprints, j, i); break;
+        case Relation::apart:
+          break;
+        case Relation::first_in_second:
+          adopt(footprints, i, j);
+          break;
+        case Relation::second_in_first:
+          adopt(footprints, j, i);
+          break;
         case Relation::overlapping:
           findings.refuse("blocks-overlap",
                           footprints[j].where,

@@ -12,7 +12,9 @@ using geometry::Vec;
 
 constexpr std::string_view outline_at = "/outline";
 
-double quarter_turn() { return std::numbers::sqrt2 - 1.0; }  // tan(pi / 8)
+double quarter_turn() {
+  return std::numbers::sqrt2 - 1.0;
+}  // tan(pi / 8)
 
 Corner corner(double x, double y, double bulge = 0.0) {
   return {{x, y}, bulge, std::string(outline_at)};
@@ -81,8 +83,14 @@ Corners corners_of(const RoundedRectangle& shape, Findings& findings) {
     return {};
   }
   const double q = quarter_turn();
-  Corners corners{corner(r, 0), corner(l - r, 0, q), corner(l, r), corner(l, w - r, q),
-                  corner(l - r, w), corner(r, w, q), corner(0, w - r), corner(0, r, q)};
+  Corners corners{corner(r, 0),
+                  corner(l - r, 0, q),
+                  corner(l, r),
+                  corner(l, w - r, q),
+                  corner(l - r, w),
+                  corner(r, w, q),
+                  corner(0, w - r),
+                  corner(0, r, q)};
   drop_empty_edges(corners);
   return corners;
 }
@@ -105,8 +113,12 @@ Corners corners_of(const LShape& shape, Findings& findings) {
         "notch-too-large", "/outline/notch_width", "the notch is as wide as the pool or wider");
   }
   if (nl >= l || nw >= w) return {};
-  return {corner(0, 0), corner(l, 0), corner(l, w - nw), corner(l - nl, w - nw),
-          corner(l - nl, w), corner(0, w)};
+  return {corner(0, 0),
+          corner(l, 0),
+          corner(l, w - nw),
+          corner(l - nl, w - nw),
+          corner(l - nl, w),
+          corner(0, w)};
 }
 
 Corners corners_of(const Circle& shape, Findings& findings) {

@@ -11,9 +11,9 @@ namespace basinwright::shell {
 
 /// An outline as measured and settled, before it is placed.
 struct Plot {
-  Corners corners;                                ///< Empty for an ellipse.
+  Corners corners;  ///< Empty for an ellipse.
   std::optional<geometry::EllipseFrame> ellipse;
-  bool turned = false;                            ///< It was given clockwise.
+  bool turned = false;  ///< It was given clockwise.
 };
 
 /// Checks every measurement and makes the settled outline; nothing when any is refused.

@@ -9,8 +9,8 @@ namespace basinwright::shell {
 
 namespace {
 
-using geometry::Piece;
 using geometry::Loop;
+using geometry::Piece;
 using geometry::Vec;
 
 void add_edge(Loop& loop, const Corner& corner, Vec to, int wall) {
@@ -23,8 +23,8 @@ void add_edge(Loop& loop, const Corner& corner, Vec to, int wall) {
     loop.push_back(edge);
     return;
   }
-  const Vec top = geometry::middle(edge.from, to) +
-                  0.5 * corner.bulge * geometry::right(to - corner.at);
+  const Vec top =
+      geometry::middle(edge.from, to) + 0.5 * corner.bulge * geometry::right(to - corner.at);
   const double half = std::tan(0.5 * std::atan(corner.bulge));
   edge.to = top;
   edge.bulge = half;
@@ -73,8 +73,10 @@ Loop loop_of(const Corners& corners) {
 Settled settle(Corners& corners, const std::string& where, Findings& findings) {
   const bool bent = std::ranges::any_of(corners, [](const Corner& c) { return c.bulge != 0.0; });
   if (corners.size() < (bent ? 2U : 3U)) {
-    findings.refuse("too-few-points", where, "a closed path needs at least three points, or two "
-                                             "with an arc between them");
+    findings.refuse("too-few-points",
+                    where,
+                    "a closed path needs at least three points, or two "
+                    "with an arc between them");
     return Settled::refused;
   }
   if (!refuse_short_edges(corners, findings)) return Settled::refused;

@@ -66,7 +66,8 @@ void add_edge(Sketch& sketch, const Model& model, const Cell& cell, std::size_t 
     const Vec p = piece.at(0.5);
     const bool open = geometry::contains(model.outline(), p) &&
                       !geometry::near_boundary(model.outline(), p, geometry::contact);
-    if (open && changes_plane(model, piece)) sketch.break_lines.push_back(line_of(piece, cell.depth, model.ground.origin));
+    if (open && changes_plane(model, piece))
+      sketch.break_lines.push_back(line_of(piece, cell.depth, model.ground.origin));
   }
 }
 
@@ -74,8 +75,8 @@ bool same_place(const FloorLine& a, const FloorLine& b) {
   const auto close = [](Length p, Length q) { return units::abs(p - q).si() < 1e-6; };
   const bool forth = close(a.from_x, b.from_x) && close(a.from_y, b.from_y) &&
                      close(a.to_x, b.to_x) && close(a.to_y, b.to_y);
-  const bool back = close(a.from_x, b.to_x) && close(a.from_y, b.to_y) &&
-                    close(a.to_x, b.from_x) && close(a.to_y, b.from_y);
+  const bool back = close(a.from_x, b.to_x) && close(a.from_y, b.to_y) && close(a.to_x, b.from_x) &&
+                    close(a.to_y, b.from_y);
   return forth || back;
 }
 

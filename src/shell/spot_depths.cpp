@@ -134,13 +134,13 @@ std::vector<Cell> cells_of(const SpotDepthsFloor& floor, Vec origin, Findings& f
   for (const SpotDepth& p : floor.points) points.push_back(Vec{p.x.si(), p.y.si()} - origin);
   if (!refuse_duplicates(points, findings)) return {};
   const Spots spots{points, floor};
-  const auto triangles = floor.triangles.empty() ? found_triangles(spots, findings)
-                                                 : given_triangles(spots, findings);
+  const auto triangles =
+      floor.triangles.empty() ? found_triangles(spots, findings) : given_triangles(spots, findings);
   std::vector<Cell> cells;
   cells.reserve(triangles.size());
   for (const Triangle& t : triangles) {
-    cells.push_back({sides_of({spots.at(t[0]), spots.at(t[1]), spots.at(t[2])}),
-                     plane_through(spots, t)});
+    cells.push_back(
+        {sides_of({spots.at(t[0]), spots.at(t[1]), spots.at(t[2])}), plane_through(spots, t)});
   }
   return cells;
 }

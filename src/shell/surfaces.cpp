@@ -10,9 +10,9 @@ namespace basinwright::shell {
 namespace {
 
 using geometry::contact;
-using geometry::Piece;
 using geometry::HalfPlane;
 using geometry::Loop;
+using geometry::Piece;
 using geometry::Plane;
 using geometry::Vec;
 
@@ -56,12 +56,8 @@ void add_walls(Surfaces& made, const Model& model) {
     for (const Piece& piece : geometry::split(edge, cuts)) {
       const int foot = against_wall(model, piece);
       const Plane depth = depth_beside(model, piece, foot, -1.0);
-      made.uprights.push_back({Face::wall,
-                               piece,
-                               depth - geometry::level_plane(model.band),
-                               foot < 0,
-                               depth,
-                               foot});
+      made.uprights.push_back(
+          {Face::wall, piece, depth - geometry::level_plane(model.band), foot < 0, depth, foot});
     }
   }
 }
@@ -138,10 +134,18 @@ void add_tops(Surfaces& made, const Model& model) {
 
 void add(Sums& sums, Face face, double area) {
   switch (face) {
-    case Face::floor: sums.floor += area; break;
-    case Face::tread: sums.tread += area; break;
-    case Face::wall: sums.wall += area; break;
-    case Face::riser: sums.riser += area; break;
+    case Face::floor:
+      sums.floor += area;
+      break;
+    case Face::tread:
+      sums.tread += area;
+      break;
+    case Face::wall:
+      sums.wall += area;
+      break;
+    case Face::riser:
+      sums.riser += area;
+      break;
   }
 }
 

@@ -22,9 +22,9 @@ struct Upright {
   Face face = Face::wall;
   geometry::Piece curve;
   geometry::Plane height;
-  bool coved = false;       ///< An outline wall that meets the floor itself.
-  geometry::Plane floor;    ///< Depth of the floor at its foot.
-  int footprint = -1;       ///< What stands against a wall; -1 the floor.
+  bool coved = false;     ///< An outline wall that meets the floor itself.
+  geometry::Plane floor;  ///< Depth of the floor at its foot.
+  int footprint = -1;     ///< What stands against a wall; -1 the floor.
 };
 
 struct Surfaces {
@@ -40,8 +40,8 @@ struct Sums {
   double tread = 0.0;
   double wall = 0.0;
   double riser = 0.0;
-  double volume = 0.0;       ///< Below the water line.
-  double depth_volume = 0.0; ///< Below the rim.
+  double volume = 0.0;        ///< Below the water line.
+  double depth_volume = 0.0;  ///< Below the rim.
   double cove_length = 0.0;
   /// Right-angle convention: (pi/2 - 2) r and -(1 - pi/4) r^2 a metre.
   [[nodiscard]] double cove_change(double radius) const;

@@ -73,8 +73,7 @@ bool tied_to_walls(const Feature& feature) {
 }
 
 void note_turning(const Pool& pool, const Plot& plot, Findings& findings) {
-  const bool numbered =
-      !pool.checks.empty() || std::ranges::any_of(pool.features, tied_to_walls);
+  const bool numbered = !pool.checks.empty() || std::ranges::any_of(pool.features, tied_to_walls);
   if (!plot.turned || !numbered) return;
   findings.warn("clockwise-outline",
                 "/outline/points",

@@ -14,7 +14,7 @@ struct Survey {
   Surfaces surfaces;
   double shallowest = 0.0;  ///< Floor depths, features left out.
   double deepest = 0.0;
-  LeanSums lean;            ///< Of the whole pool, when its walls lean.
+  LeanSums lean;  ///< Of the whole pool, when its walls lean.
 };
 
 /// Checks everything that can be checked; nothing when anything is refused.

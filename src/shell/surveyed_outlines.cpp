@@ -34,9 +34,9 @@ bool kidney_closes(const MeasuredKidney& k, Findings& findings) {
 
 // The point below the line of centres at the given distances from both.
 Vec below_centres(const MeasuredKidney& k, double from_first, double from_second) {
-  const double along = (from_first * from_first - from_second * from_second +
-                        k.centres * k.centres) /
-                       (2.0 * k.centres);
+  const double along =
+      (from_first * from_first - from_second * from_second + k.centres * k.centres) /
+      (2.0 * k.centres);
   return {k.r1 + along, -std::sqrt(std::max(0.0, from_first * from_first - along * along))};
 }
 
@@ -98,8 +98,7 @@ bool stations_fine(const Offsets& shape, Findings& findings) {
           "stations-not-ascending", here + "/0", "stations must follow each other along the line");
     }
     if (s.far < s.near) {
-      findings.refuse(
-          "offsets-reversed", here + "/2", "the far side is nearer than the near side");
+      findings.refuse("offsets-reversed", here + "/2", "the far side is nearer than the near side");
     }
   }
   return findings.refusals() == before;

@@ -7,9 +7,15 @@ namespace basinwright::shell {
 
 namespace {
 
-Area area(double value) { return Area::from_si(value); }
-Volume volume(double value) { return Volume::from_si(value); }
-Length metres(double value) { return Length::from_si(value); }
+Area area(double value) {
+  return Area::from_si(value);
+}
+Volume volume(double value) {
+  return Volume::from_si(value);
+}
+Length metres(double value) {
+  return Length::from_si(value);
+}
 
 void measure_upright(const Survey& survey, TakeOff& t) {
   const Model& model = survey.model;
@@ -52,8 +58,7 @@ TakeOff measure(const Survey& survey) {
   } else {
     measure_upright(survey, t);
   }
-  t.painted_area =
-      t.floor_area + t.wall_area + t.tread_area + t.riser_area + t.cove_area_change;
+  t.painted_area = t.floor_area + t.wall_area + t.tread_area + t.riser_area + t.cove_area_change;
   return t;
 }
 

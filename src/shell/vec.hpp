@@ -21,16 +21,32 @@ struct Vec {
   friend Vec operator*(double k, Vec a) { return {k * a.x, k * a.y}; }
 };
 
-inline double dot(Vec a, Vec b) { return a.x * b.x + a.y * b.y; }
-inline double cross(Vec a, Vec b) { return a.x * b.y - a.y * b.x; }
-inline double norm(Vec a) { return std::sqrt(dot(a, a)); }
-inline Vec unit(Vec a) { return (1.0 / norm(a)) * a; }
+inline double dot(Vec a, Vec b) {
+  return a.x * b.x + a.y * b.y;
+}
+inline double cross(Vec a, Vec b) {
+  return a.x * b.y - a.y * b.x;
+}
+inline double norm(Vec a) {
+  return std::sqrt(dot(a, a));
+}
+inline Vec unit(Vec a) {
+  return (1.0 / norm(a)) * a;
+}
 /// To the left of the direction: inwards from a counter-clockwise outline.
-inline Vec left(Vec a) { return {-a.y, a.x}; }
-inline Vec right(Vec a) { return {a.y, -a.x}; }
-inline Vec middle(Vec a, Vec b) { return 0.5 * (a + b); }
+inline Vec left(Vec a) {
+  return {-a.y, a.x};
+}
+inline Vec right(Vec a) {
+  return {a.y, -a.x};
+}
+inline Vec middle(Vec a, Vec b) {
+  return 0.5 * (a + b);
+}
 /// Turned by the angle of a unit vector against x.
-inline Vec turned(Vec a, Vec by) { return {by.x * a.x - by.y * a.y, by.y * a.x + by.x * a.y}; }
+inline Vec turned(Vec a, Vec by) {
+  return {by.x * a.x - by.y * a.y, by.y * a.x + by.x * a.y};
+}
 /// Unit vector at an angle from x; exact for quarter turns.
 inline Vec from_degrees(double degrees) {
   const double rest = std::remainder(degrees, 360.0);
@@ -69,6 +85,8 @@ struct Plane {
   }
 };
 
-inline Plane level_plane(double height) { return {height, {}}; }
+inline Plane level_plane(double height) {
+  return {height, {}};
+}
 
 }  // namespace basinwright::shell::geometry

@@ -102,6 +102,9 @@ TEST_CASE("an include without an arrow is found") {
 TEST_CASE("private headers of another room are found") {
   const BrokenTree tree;
   write_sound(tree);
+  tree.write("src/shell/made.hpp.in", "");
+  tree.write("src/shell/pool.cpp", "#include \"made.hpp\"\n");
+  require_none(include_findings(tree));
   tree.write("src/units/scan.hpp", "#pragma once\n");
   tree.write("src/shell/pool.cpp", "#include \"../units/scan.hpp\"\n");
   require_one(include_findings(tree), "not beside it");

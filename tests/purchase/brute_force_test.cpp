@@ -213,6 +213,20 @@ TEST_CASE("needs apart share one stock as the definition says") {
   CHECK(tied > 300);
 }
 
+TEST_CASE("ties between shared baskets are broken as the definition says") {
+  // Prices in step with the sizes: cost, waste and packs are often equal, and the counts decide.
+  Cases cases(4);
+  for (int round = 0; round < 1500; ++round) {
+    std::vector<Pack> packs = cases.packs(4, 1, false);
+    for (Pack& pack : packs) {
+      pack.price = money::Money::of_minor(pack.size);
+      pack.stock = cases.number(1, 2);
+    }
+    const std::vector<std::int64_t> needs{cases.number(1, 9), cases.number(1, 9)};
+    same(purchase::cheapest({needs, true, false}, packs), exhaustive(needs, ordered(packs)), packs);
+  }
+}
+
 TEST_CASE("one batch is the best of the batches") {
   Cases cases(3);
   for (int round = 0; round < 1500; ++round) {

@@ -1,3 +1,4 @@
+#include <cmath>
 #include <string>
 #include <variant>
 #include <vector>
@@ -61,6 +62,11 @@ TEST_CASE("lengths") {
        {"2 yd", 1.8288},    {"1 mi", 1609.344},      {"2 km", 2000},          {"9.2 metres", 9.2},
        {"9.2 Meters", 9.2}, {"9.2\u00A0m", 9.2},     {"-1.5 m", -1.5}},
       parse_length);
+}
+
+TEST_CASE("zero has no sign") {
+  CHECK_FALSE(std::signbit(si(parse_length("-0 m"))));
+  CHECK_FALSE(std::signbit(si(parse_area("-0.0 m2"))));
 }
 
 TEST_CASE("lengths in several parts") {

@@ -88,12 +88,13 @@ struct Question {
   std::vector<Region> regions;
   Condition condition;
   Thresholds thresholds;
+  int coats = 2;                ///< Coats of the coating, the primer not counted.
   bool strip_untested = false;  ///< Take an untested coating as one that failed its test.
 };
 
-/// The route for what was found. A stopped route ends with the step that stops it. Order: drain,
-/// coating test, chlorine wash, degrease, loose paint, repair, abrade, dust, pressure clean, etch,
-/// neutralise, dry, test, vacuum, mask, prime, coats.
+/// The route for what was found. A stopped route ends with the step that stops it. Order: set out,
+/// drain, coating test, chlorine wash, degrease, loose paint, repair, abrade, dust, pressure clean,
+/// etch, neutralise, dry, test, vacuum, mask, prime, coats.
 /// @source cp "preparation", mil-hdbk-1110 4.2.4, 5.14
 [[nodiscard]] Route route(const Question& question, trace::Trace& trace);
 

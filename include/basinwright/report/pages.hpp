@@ -34,8 +34,8 @@ inline constexpr int format_version = 1;
 
 /// A place a given value was read from.
 struct GivenPlace {
-  std::string pointer; ///< Below the job file, or `rates:` and below the rate book.
-  std::string place;   ///< file:line:column
+  std::string pointer;  ///< Below the job file, or `rates:` and below the rate book.
+  std::string place;    ///< file:line:column
 };
 
 /// How a number was reached: formula, inputs, sources. Without a quantity, what can be asked.

@@ -52,6 +52,8 @@ struct Held {
   enum class By {
     start_date,      ///< The job's first day.
     task,            ///< The task before it.
+    before,          ///< Done right before the task named.
+    fewer_days,      ///< Placed later: fewer days on site, and nothing gets later by it.
     wait,            ///< A wait after the task before it: drying, filler cure, coating cure.
     working_hours,   ///< Night, or the day's work is done.
     closed_day,      ///< Weekend, or a day nobody works.

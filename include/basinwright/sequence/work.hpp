@@ -32,7 +32,6 @@ struct Work {
 struct WorkQuestion {
   const preparation::Route& route;
   const coverage::Cut& cut;
-  int coats = 2;
   units::Length edge;  ///< Metres to mask.
   units::Area painted;
   Crew crew;

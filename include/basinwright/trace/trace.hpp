@@ -18,20 +18,21 @@ struct Amount {
   double si = 0.0;
   units::Dimensions dimensions;
   bool is_point = false;  ///< A temperature on a scale, not a difference.
+  bool is_share = false;  ///< A share of a whole.
 };
 
 [[nodiscard]] constexpr Amount amount(double number) {
-  return {number, {}, false};
+  return {number, {}, false, false};
 }
 [[nodiscard]] constexpr Amount amount(units::Fraction f) {
-  return {f.share(), {}, false};
+  return {f.share(), {}, false, true};
 }
 [[nodiscard]] constexpr Amount amount(units::Temperature t) {
-  return {t.si(), {0, 0, 0, 1}, true};
+  return {t.si(), {0, 0, 0, 1}, true, false};
 }
 template <int L, int M, int T, int K>
 [[nodiscard]] constexpr Amount amount(units::Quantity<L, M, T, K> q) {
-  return {q.si(), units::Quantity<L, M, T, K>::dimensions, false};
+  return {q.si(), units::Quantity<L, M, T, K>::dimensions, false, false};
 }
 
 /// Names another recorded step as the origin of an operand.
