@@ -6,7 +6,7 @@
 namespace basinwright::money {
 namespace {
 
-// ISO 4217:2015 table A.1: every code whose minor unit is not a hundredth.
+// ISO 4217 table A.1 (list one of 25 June 2024): every code whose minor unit is not a hundredth.
 constexpr std::array<std::string_view, 17> no_decimals{"BIF",
                                                        "CLP",
                                                        "DJF",

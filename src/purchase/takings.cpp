@@ -72,6 +72,7 @@ std::vector<std::vector<Taking>> list_takings(const std::vector<std::int64_t>& n
   const CoverTable table(others, needs.empty() ? 0 : std::ranges::max(needs));
   Lister lister(items, scarce, table);
   std::vector<std::vector<Taking>> out;
+  out.reserve(needs.size());
   for (const std::int64_t need : needs) out.push_back(lister.all(need));
   return out;
 }

@@ -10,11 +10,12 @@ namespace {
 
 using units::Duration;
 
-// Seconds are whole enough for a wage and keep the product exact.
+// Microseconds keep the product exact and are far below a minor unit of any wage.
 money::Money wage(Duration time, const money::Money& hour) {
-  constexpr std::int64_t seconds_in_hour = 3600;
+  constexpr std::int64_t microseconds_in_hour = 3'600'000'000;
+  const double microseconds = time.in(units::hours) * static_cast<double>(microseconds_in_hour);
   return money::scaled(
-      hour, std::llround(time.in(units::seconds)), seconds_in_hour, money::Rounding::half_away);
+      hour, std::llround(microseconds), microseconds_in_hour, money::Rounding::half_away);
 }
 
 LabourLine& line_for(std::vector<LabourLine>& lines, const std::string& task) {

@@ -10,7 +10,7 @@ namespace {
 
 bool is_object(const Node& root, Context& context, std::string message) {
   if (root.kind == Node::Kind::object) return true;
-  context.report("wrong-type", root, "", std::move(message));
+  context.report(codes::wrong_type, root, "", std::move(message));
   return false;
 }
 
@@ -29,33 +29,54 @@ void read_pools(View& top, job::Job& job) {
   }
   const Node* pool = top.node("pool");
   if (pool != nullptr && pool->kind == Node::Kind::list && pool->items.empty()) {
-    top.context().report("missing-key", *pool, "/pool", "The list of pools is empty");
+    top.context().report(codes::empty_list, *pool, "/pool", "The list of pools is empty");
   }
 }
 
-// A surface may be a part of the shell or a section by its name.
-void check_places(View& top, const job::Job& job) {
-  std::vector<std::string_view> known{"all", "walls", "floor", "steps"};
-  for (const auto& section : job.coating.sections) known.emplace_back(section.name);
-  for (View& view : top.objects("surfaces")) {
-    const Node* at = view.raw().find("where");
-    if (at == nullptr || at->kind != Node::Kind::text) continue;
-    if (std::ranges::find(known, at->text) != known.end()) continue;
-    const std::string_view near = diagnostics::nearest(at->text, known);
-    view.context().report("not-a-choice",
-                          *at,
-                          view.pointer("where"),
-                          "\"" + at->text + "\" is neither a part of the shell nor a section",
-                          near.empty() ? "Write all, walls, floor, steps, or the name of a section."
-                                       : "Did you mean \"" + std::string(near) + "\"?");
+// Words that name a place on the shell: a part of it, or a section by its name.
+class Places {
+ public:
+  Places(const job::Job& job, Context& context) : context_(context) {
+    for (const auto& section : job.coating.sections) known_.emplace_back(section.name);
+  }
+
+  void check(const Node& at, std::string pointer) {
+    if (at.kind != Node::Kind::text || std::ranges::find(known_, at.text) != known_.end()) return;
+    const std::string_view near = diagnostics::nearest(at.text, known_);
+    context_.report(codes::not_a_choice,
+                    at,
+                    std::move(pointer),
+                    "\"" + at.text + "\" is neither a part of the shell nor a section",
+                    near.empty() ? "Write all, walls, floor, steps, or the name of a section."
+                                 : "Did you mean \"" + std::string(near) + "\"?");
+  }
+
+ private:
+  std::vector<std::string_view> known_{"all", "walls", "floor", "steps"};
+  Context& context_;
+};
+
+void check_places(const Node& root, const job::Job& job, Context& context) {
+  Places places(job, context);
+  const auto items_at = [&](std::string_view pointer) {
+    const Node* list = node_at(root, pointer);
+    return list == nullptr ? std::span<const Node>() : std::span<const Node>(list->items);
+  };
+  const auto surfaces = items_at("/surfaces");
+  for (std::size_t i = 0; i < surfaces.size(); ++i) {
+    const Node* where = surfaces[i].find("where");
+    if (where != nullptr) places.check(*where, "/surfaces/" + std::to_string(i) + "/where");
+  }
+  const auto slip_resistant = items_at("/coating/slip_resistant");
+  for (std::size_t i = 0; i < slip_resistant.size(); ++i) {
+    places.check(slip_resistant[i], "/coating/slip_resistant/" + std::to_string(i));
   }
 }
 
-job::Job read_all(View& top, const Node& root) {
+job::Job read_all(View& top) {
   job::Job job;
-  Context& context = top.context();
   static_cast<void>(top.whole("basinwright"));
-  if (top.choice("units").value_or(0) == 1) job.units = context.system = units::System::us;
+  if (top.choice("units").value_or(0) == 1) job.units = top.context().system = units::System::us;
   read_heading(top, job);
   read_site(top, job);
   read_pools(top, job);
@@ -66,9 +87,8 @@ job::Job read_all(View& top, const Node& root) {
   read_calendar(top, job);
   read_refill(top, job);
   read_terms(top, job);
-  check_places(top, job);
+  check_places(top.raw(), job, top.context());
   top.finish();
-  for (const job::Body& body : job.bodies) check_geometry(body.pool, body.pointer, root, context);
   return job;
 }
 
@@ -83,7 +103,7 @@ std::optional<job::Job> read_job(const Input& input, diagnostics::Problems& prob
     Context context{source, found};
     if (is_object(root, context, "A job file is a JSON object")) {
       View top(root, job_fields(), "", context);
-      job = read_all(top, root);
+      job = read_all(top);
       job->places = context.places;
     }
   }
@@ -101,10 +121,7 @@ std::optional<shell::Pool> read_pool(const Input& input, diagnostics::Problems& 
     Context context{source, found};
     if (is_object(root, context, "A pool is a JSON object")) {
       View view(root, pool_fields(), "", context);
-      if (auto body = read_body(view, {})) {
-        check_geometry(body->pool, "", root, context);
-        pool = std::move(body->pool);
-      }
+      if (auto body = read_body(view, {})) pool = std::move(body->pool);
     }
   }
   if (found.has_errors()) pool.reset();
@@ -117,8 +134,8 @@ diagnostics::Position place_of(const Input& input, std::string_view pointer) {
   diagnostics::Problems ignored;
   Node root;
   if (!parse_json(source, root, ignored)) return {input.name, 0, 0, 1};
-  const Node& at = nearest_node(root, pointer);
-  return source.at(at.begin, at.end);
+  const Node* at = node_at(root, pointer);
+  return at == nullptr ? diagnostics::Position{input.name, 0, 0, 1} : source.at(at->begin, at->end);
 }
 
 }  // namespace basinwright::readers

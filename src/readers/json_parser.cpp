@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <cctype>
-#include <exception>
 #include <nlohmann/json.hpp>
 #include <string>
 
@@ -34,7 +33,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   bool string(string_t& value) override {
     const Span span = next_token();
     if (value.size() > limits_.text) {
-      return refuse("too-large", span, "This text is longer than 64 KiB", "Shorten it.");
+      return refuse(codes::too_large, span, "This text is longer than 64 KiB", "Shorten it.");
     }
     Node node;
     node.text = std::move(value);
@@ -43,17 +42,8 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
 
   bool key(string_t& value) override {
     const Span span = next_token();
-    const Node& object = *open_.back();
-    const auto same = std::ranges::find(object.members, value, &Member::key);
-    if (same != object.members.end()) {
-      diagnostics::Diagnostic d{"repeated-key",
-                                diagnostics::Severity::error,
-                                source_.at(span.begin, span.end),
-                                {},
-                                "The key \"" + value + "\" stands twice in this object",
-                                "Keep one of the two.",
-                                {source_.at(same->key_begin, same->key_end)}};
-      problems_.add(std::move(d));
+    if (value.size() > limits_.text) {
+      return refuse(codes::too_large, span, "This key is longer than 64 KiB", "Shorten it.");
     }
     pending_key_ = {std::move(value), span.begin, span.end, {}};
     return true;
@@ -61,30 +51,38 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
 
   bool start_object(std::size_t) override { return open(Node::Kind::object); }
   bool start_array(std::size_t) override { return open(Node::Kind::list); }
-  bool end_object() override { return close(); }
+  bool end_object() override {
+    find_repeated_keys(*open_.back());
+    return close();
+  }
   bool end_array() override { return close(); }
 
   bool parse_error(std::size_t position,
                    const std::string& last_token,
                    const Json::exception& error) override {
-    std::size_t at = position == 0 ? 0 : position - 1;
     if (error.id == 406) {
-      return refuse("number-range",
+      return refuse(codes::number_range,
                     next_token(),
                     "This number is too large to be a measure",
                     "Write a number that a tape, scale or price could give.");
     }
-    if (at > bytes_.size()) at = bytes_.size();
-    refuse("syntax", {at, at + 1}, reason(error.what(), at), hint(last_token, at));
-    return false;
+    const std::size_t at = std::min(position == 0 ? 0 : position - 1, bytes_.size());
+    const Span wrong = wrong_bytes(last_token, at);
+    return refuse(codes::syntax, wrong, reason(error.what(), at), hint(wrong.begin));
   }
 
   Node root;
 
  private:
-  struct Span {
-    std::size_t begin, end;
-  };
+  // The token before the byte at which the lexer stopped, when that is what it stopped at.
+  Span wrong_bytes(const std::string& last_token, std::size_t at) const {
+    const std::size_t end = std::min(at + 1, bytes_.size());
+    const bool whole = last_token.size() <= end && bytes_.substr(0, end).ends_with(last_token);
+    const bool quoted = last_token.starts_with('"');
+    const bool closed = quoted && last_token.size() > 1 && last_token.ends_with('"');
+    if (!whole || last_token.empty() || (quoted && !closed)) return {at, end};
+    return {end - last_token.size(), end};
+  }
 
   // The lexer's complaint in a few words of our own.
   std::string reason(std::string_view what, std::size_t at) const {
@@ -95,24 +93,28 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (says("ill-formed UTF-8")) return "This is not valid UTF-8";
     if (says("control character")) return "A line break or control character stands in a text";
     if (says("missing closing quote")) return "The closing quotation mark is missing";
-    if (says("invalid number")) return "This is not a JSON number";
     if (says("escape") || says("'\\u'") || says("surrogate")) return "This escape is not JSON";
-    if (says("invalid literal")) return "This word is not JSON (true, false, null)";
     if (says("expected end of input")) return "Something stands after the end of the JSON";
     if (says("object key")) return "A key in quotation marks belongs here";
     if (says("object separator")) return "A colon belongs between a key and its value";
+    if (says("invalid number")) return "This is not a JSON number";
+    if (says("invalid literal")) return "This is neither a number nor a text in quotation marks";
     if (says("while parsing object")) return "A comma or } belongs here";
     if (says("while parsing array")) return "A comma or ] belongs here";
     return "This is not JSON";
   }
 
-  std::string hint(const std::string& last_token, std::size_t at) const {
-    const bool closes = at < bytes_.size() && (bytes_[at] == '}' || bytes_[at] == ']');
-    if (closes && last_token.find(',') != std::string::npos) return "Take out the last comma.";
-    if (bytes_.substr(at).starts_with("//") || bytes_.substr(at).starts_with("/*")) {
+  std::string hint(std::size_t at) const {
+    const std::string_view rest = bytes_.substr(at);
+    const std::size_t before = bytes_.substr(0, at).find_last_not_of(" \t\r\n");
+    const bool after_comma = before != std::string_view::npos && bytes_[before] == ',';
+    if (after_comma && (rest.starts_with('}') || rest.starts_with(']'))) {
+      return "Take out the last comma.";
+    }
+    if (rest.starts_with("//") || rest.starts_with("/*")) {
       return "JSON has no comments; put the remark into \"notes\".";
     }
-    if (at < bytes_.size() && bytes_[at] == '\'') return "Texts stand in double quotation marks.";
+    if (rest.starts_with('\'')) return "Texts stand in double quotation marks.";
     return {};
   }
 
@@ -146,7 +148,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   bool number() {
     const Span span = next_token();
     if (span.end - span.begin > limits_.number) {
-      return refuse("too-large", span, "This number has more than 64 characters", "Round it.");
+      return refuse(codes::too_large, span, "This number has more than 64 characters", "Round it.");
     }
     Node node;
     node.text = std::string(bytes_.substr(span.begin, span.end - span.begin));
@@ -157,7 +159,18 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     node.kind = kind;
     node.begin = span.begin;
     node.end = span.end;
+    if (is_full(span)) return false;
     place(std::move(node));
+    return true;
+  }
+
+  // Past the limit, work that grows with the square of a length would take hours.
+  bool is_full(Span span) {
+    if (open_.empty()) return false;
+    if (std::max(open_.back()->items.size(), open_.back()->members.size()) < limits_.items) {
+      return false;
+    }
+    refuse(codes::too_large, span, "This list or object has more than 10,000 entries", "");
     return true;
   }
 
@@ -172,8 +185,9 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   bool open(Node::Kind kind) {
     const Span span = next_token();
     if (open_.size() >= limits_.depth) {
-      return refuse("too-deep", span, "Lists and objects are nested more than 64 deep", "");
+      return refuse(codes::too_deep, span, "Lists and objects are nested more than 64 deep", "");
     }
+    if (is_full(span)) return false;
     Node node;
     node.kind = kind;
     node.begin = span.begin;
@@ -188,14 +202,26 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     return true;
   }
 
-  bool refuse(std::string code, Span span, std::string message, std::string hint_words) {
-    problems_.add({std::move(code),
-                   diagnostics::Severity::error,
-                   source_.at(span.begin, span.end),
-                   {},
-                   std::move(message),
-                   std::move(hint_words),
-                   {}});
+  void find_repeated_keys(const Node& object) {
+    std::vector<const Member*> members;
+    for (const Member& m : object.members) members.push_back(&m);
+    std::ranges::stable_sort(members, {}, &Member::key);
+    for (std::size_t i = 1; i < members.size(); ++i) {
+      if (members[i]->key != members[i - 1]->key) continue;
+      tell(source_,
+           problems_,
+           {.code = codes::repeated_key,
+            .at = members[i]->key_span(),
+            .message = "The key \"" + members[i]->key + "\" stands twice in this object",
+            .hint = "Keep one of the two.",
+            .other = members[i - 1]->key_span()});
+    }
+  }
+
+  bool refuse(Code code, Span span, std::string message, std::string hint_words) {
+    tell(source_,
+         problems_,
+         {.code = code, .at = span, .message = std::move(message), .hint = std::move(hint_words)});
     return false;
   }
 
@@ -216,25 +242,22 @@ bool parse_json(const SourceText& source,
                 const JsonLimits& limits) {
   const std::string& bytes = source.bytes();
   if (bytes.size() > limits.bytes) {
-    problems.add({"too-large",
-                  diagnostics::Severity::error,
-                  {source.file(), 0, 0, 1},
-                  {},
-                  "The file is larger than " + std::to_string(limits.bytes >> 20U) + " MiB",
-                  "",
-                  {}});
+    tell(source,
+         problems,
+         {.code = codes::too_large,
+          .at = {0, 0},
+          .message = "The file is larger than " + std::to_string(limits.bytes >> 20U) + " MiB"});
     return false;
   }
   // The library takes a NUL for the end of its input and would accept what stands before it.
   const std::size_t nul = bytes.find('\0');
   if (nul != std::string::npos) {
-    problems.add({"syntax",
-                  diagnostics::Severity::error,
-                  source.at(nul, nul + 1),
-                  {},
-                  "A NUL byte stands in the file",
-                  "Save it as UTF-8 text.",
-                  {}});
+    tell(source,
+         problems,
+         {.code = codes::syntax,
+          .at = {nul, nul + 1},
+          .message = "A NUL byte stands in the file",
+          .hint = "Save it as UTF-8 text."});
     return false;
   }
   TreeBuilder builder(source, problems, limits);

@@ -9,13 +9,21 @@
 
 namespace basinwright::readers {
 
+/// A limit of a row in the unit people would say it in.
+[[nodiscard]] std::string limit_words(const Field& field, double si);
+
 /// Code and message for a value outside its row's limits.
-[[nodiscard]] std::pair<std::string, std::string> outside(const Field& field, double si);
+[[nodiscard]] std::pair<Code, std::string> outside(const Field& field, double si);
 
 /// The position of a word among a row's choices; reports a word that is none of them.
 [[nodiscard]] std::optional<std::size_t> choice_of(const Field& field,
                                                    const Node& at,
                                                    std::string pointer,
                                                    Context& context);
+
+/// The day that a text names; reports a text that is none.
+[[nodiscard]] std::optional<dates::Date> date_of(const Node& at,
+                                                 std::string pointer,
+                                                 Context& context);
 
 }  // namespace basinwright::readers

@@ -2,13 +2,21 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "basinwright/diagnostics/diagnostic.hpp"
+#include "codes.hpp"
 
 namespace basinwright::readers {
+
+/// The bytes [begin, end).
+struct Span {
+  std::size_t begin = 0;
+  std::size_t end = 0;
+};
 
 /// A text file in memory, with the starts of its lines.
 class SourceText {
@@ -16,14 +24,35 @@ class SourceText {
   SourceText(std::string file, std::string bytes);
   [[nodiscard]] const std::string& file() const { return file_; }
   [[nodiscard]] const std::string& bytes() const { return bytes_; }
-  /// The place of the bytes [begin, end), columns in Unicode scalars.
+  /// The place of the bytes [begin, end), columns in Unicode scalars. The underline ends with the
+  /// line.
   [[nodiscard]] diagnostics::Position at(std::size_t begin, std::size_t end) const;
 
  private:
+  [[nodiscard]] std::size_t scalars_before(std::size_t offset) const;
+
   std::string file_;
   std::string bytes_;
   std::vector<std::size_t> line_starts_;
+  std::vector<std::size_t> scalars_;  ///< Before each block of bytes: long lines stay cheap.
 };
+
+/// One problem about to be told.
+struct Complaint {
+  Code code;
+  Span at;
+  std::string pointer = {};
+  std::string message = {};
+  std::string hint = {};
+  std::optional<Span> other = {};  ///< What it clashes with.
+  diagnostics::Severity severity = diagnostics::Severity::error;
+};
+
+/// A file with more problems than this is another kind of file; the rest is left unsaid.
+inline constexpr std::size_t most_problems = 1000;
+
+/// Adds the problem in its place, or says once that there are too many.
+void tell(const SourceText& source, diagnostics::Problems& problems, Complaint complaint);
 
 struct Member;
 
@@ -38,7 +67,9 @@ struct Node {
   std::size_t begin = 0;
   std::size_t end = 0;
 
+  /// The first member of that name.
   [[nodiscard]] const Node* find(std::string_view key) const;
+  [[nodiscard]] Span span() const { return {begin, end}; }
 };
 
 struct Member {
@@ -46,6 +77,8 @@ struct Member {
   std::size_t key_begin = 0;
   std::size_t key_end = 0;
   Node value;
+
+  [[nodiscard]] Span key_span() const { return {key_begin, key_end}; }
 };
 
 /// What a file may hold at most; more is refused rather than risked.
@@ -54,11 +87,12 @@ struct JsonLimits {
   std::size_t depth = 64;
   std::size_t text = 64U << 10U;
   std::size_t number = 64;
+  std::size_t items = 10'000;  ///< In one list or object.
 };
 
 /// Parses strict JSON (RFC 8259; a byte order mark is allowed). Syntax errors, repeated keys and
 /// breaches of the limits go to `problems`.
-/// @return true when the tree is whole (it may still have repeated keys, the last one dropped)
+/// @return true when the tree is whole (it may still have repeated keys, of which the first counts)
 [[nodiscard]] bool parse_json(const SourceText& source,
                               Node& root,
                               diagnostics::Problems& problems,
@@ -66,5 +100,14 @@ struct JsonLimits {
 
 /// "a text", "a number", "a list" ... for messages.
 [[nodiscard]] std::string_view words(Node::Kind kind);
+
+/// A key as a part of a JSON Pointer (RFC 6901): ~ and / are escaped.
+[[nodiscard]] std::string pointer_part(std::string_view key);
+
+/// The node at a JSON Pointer; nothing when there is none.
+[[nodiscard]] const Node* node_at(const Node& root, std::string_view pointer);
+
+/// The node at a JSON Pointer, or the nearest one above it.
+[[nodiscard]] const Node& nearest_node(const Node& root, std::string_view pointer);
 
 }  // namespace basinwright::readers

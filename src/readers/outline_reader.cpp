@@ -25,27 +25,29 @@ class Lengths {
 std::optional<OutlineShape> offsets(View& view) {
   shell::Offsets shape;
   shape.curve = view.choice("curve").value_or(0) == 1 ? shell::Curve::arcs : shell::Curve::straight;
+  bool whole = true;
   for (View& s : view.tuples("stations")) {
     Lengths get(s);
     shape.stations.push_back({get("distance"), get("near"), get("far")});
-    if (!get.whole()) return {};
+    whole = whole && get.whole();
   }
-  return shape;
+  return whole ? std::optional<OutlineShape>(shape) : std::nullopt;
 }
 
 std::optional<OutlineShape> two_tape(View& view) {
   shell::TwoTape shape;
   Lengths base(view);
   shape.baseline = base("baseline");
+  bool whole = base.whole();
   for (View& p : view.tuples("points")) {
     Lengths get(p);
     const Length a = get("from_a");
     const Length b = get("from_b");
     const auto side = p.whole("side");
-    if (!get.whole() || !side) return {};
-    shape.points.push_back({a, b, *side < 0 ? -1 : 1, p.number("bulge").value_or(0.0)});
+    shape.points.push_back({a, b, side.value_or(0), p.number("bulge").value_or(0.0)});
+    whole = whole && get.whole() && side.has_value();
   }
-  return base.whole() ? std::optional<OutlineShape>(shape) : std::nullopt;
+  return whole ? std::optional<OutlineShape>(shape) : std::nullopt;
 }
 
 std::optional<OutlineShape> from_lengths(std::string_view kind, View& view) {
@@ -86,14 +88,15 @@ std::optional<shell::Place> placed(View& view) {
 
 std::optional<std::vector<shell::PathPoint>> path_points(View& view, std::string_view key) {
   std::vector<shell::PathPoint> points;
+  bool whole = true;
   for (View& p : view.tuples(key)) {
     Lengths get(p);
     const Length x = get("x");
     const Length y = get("y");
-    if (!get.whole()) return {};
     points.push_back({x, y, p.number("bulge").value_or(0.0)});
+    whole = whole && get.whole();
   }
-  return points;
+  return whole ? std::optional(std::move(points)) : std::nullopt;
 }
 
 std::optional<shell::Outline> outline_of(View& pool) {

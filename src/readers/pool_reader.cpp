@@ -1,5 +1,6 @@
 #include "pool_reader.hpp"
 
+#include "basinwright/shell/outline.hpp"
 #include "outline_reader.hpp"
 
 namespace basinwright::readers {
@@ -9,38 +10,41 @@ using shell::Length;
 
 std::optional<shell::BreaksFloor> breaks(View& view) {
   shell::BreaksFloor floor;
+  bool whole = true;
   for (View& p : view.tuples("points")) {
     const auto distance = p.measure<Length>("distance");
     const auto depth = p.measure<Length>("depth");
-    if (!distance || !depth) return {};
-    floor.points.push_back({*distance, *depth});
+    whole = whole && distance && depth;
+    if (whole) floor.points.push_back({*distance, *depth});
   }
   floor.axis_deg = view.number("axis_deg").value_or(0.0);
   if (auto origin = view.tuple("origin")) {
     floor.origin_x = origin->measure<Length>("x").value_or(Length());
     floor.origin_y = origin->measure<Length>("y").value_or(Length());
   }
-  return floor;
+  return whole ? std::optional(std::move(floor)) : std::nullopt;
 }
 
 bool box(View& view, std::string_view key, std::array<Length, 4>& out) {
   auto corners = view.tuple(key);
   if (!corners) return false;
   constexpr std::array keys{"x0", "y0", "x1", "y1"};
+  bool whole = true;
   for (std::size_t i = 0; i < keys.size(); ++i) {
     const auto value = corners->measure<Length>(keys[i]);
-    if (!value) return false;
-    out[i] = *value;
+    whole = whole && value;
+    out[i] = value.value_or(Length());
   }
-  return true;
+  return whole;
 }
 
 std::optional<shell::HopperFloor> hopper(View& view) {
   shell::HopperFloor floor;
   const auto base = view.measure<Length>("base_depth");
   const auto depth = view.measure<Length>("depth");
-  const bool boxes = box(view, "outer", floor.outer) && box(view, "inner", floor.inner);
-  if (!base || !depth || !boxes) return {};
+  const bool outer = box(view, "outer", floor.outer);
+  const bool inner = box(view, "inner", floor.inner);
+  if (!base || !depth || !outer || !inner) return {};
   floor.base_depth = *base;
   floor.depth = *depth;
   return floor;
@@ -48,22 +52,22 @@ std::optional<shell::HopperFloor> hopper(View& view) {
 
 std::optional<shell::SpotDepthsFloor> spots(View& view) {
   shell::SpotDepthsFloor floor;
+  bool whole = true;
   for (View& p : view.tuples("points")) {
     const auto x = p.measure<Length>("x");
     const auto y = p.measure<Length>("y");
     const auto depth = p.measure<Length>("depth");
-    if (!x || !y || !depth) return {};
-    floor.points.push_back({*x, *y, *depth});
+    whole = whole && x && y && depth;
+    if (whole) floor.points.push_back({*x, *y, *depth});
   }
-  if (!view.has("triangles")) return floor;
   for (View& t : view.tuples("triangles")) {
     const auto a = t.whole("a");
     const auto b = t.whole("b");
     const auto c = t.whole("c");
-    if (!a || !b || !c) return {};
-    floor.triangles.push_back({*a, *b, *c});
+    whole = whole && a && b && c;
+    if (whole) floor.triangles.push_back({*a, *b, *c});
   }
-  return floor;
+  return whole ? std::optional(std::move(floor)) : std::nullopt;
 }
 
 std::optional<shell::Floor> floor_of(View& pool) {
@@ -133,76 +137,88 @@ void adjustments(View& pool, job::Body& body) {
   }
 }
 
-}  // namespace
-
-std::optional<job::Body> read_body(View& view, const job::Job& defaults) {
-  job::Body body;
-  body.pointer = view.pointer();
-  shell::Pool& pool = body.pool;
-  const std::size_t before = view.context().problems.size();
-  pool.name = view.text("name").value_or("pool");
-  auto outline = outline_of(view);
-  auto floor = floor_of(view);
-  for (auto& [kind, feature] : view.variants("features")) {
-    auto read = feature_of(kind, feature);
-    feature.finish();
-    if (read) pool.features.push_back(std::move(*read));
+// What the geometry refuses or doubts, each at its own value.
+void tell_faults(const std::vector<shell::Fault>& faults, View& pool) {
+  Context& context = pool.context();
+  for (const shell::Fault& fault : faults) {
+    const Span at = nearest_node(pool.raw(), fault.where).span();
+    context.tell({.code = Code{fault.code},
+                  .at = at,
+                  .pointer = pool.pointer() + fault.where,
+                  .message = fault.message,
+                  .hint = fault.hint,
+                  .severity = fault.warning ? diagnostics::Severity::warning
+                                            : diagnostics::Severity::error});
   }
+}
+
+void check_outline(const shell::Outline& outline, View& pool) {
+  const auto path = shell::outline_path(outline);
+  if (const auto* faults = std::get_if<std::vector<shell::Fault>>(&path)) {
+    tell_faults(*faults, pool);
+  }
+}
+
+void check_adjustments(const job::Body& body, units::Area painted, View& pool) {
+  for (const job::Adjustment& a : body.adjust) painted += a.area;
+  if (body.adjust.empty() || painted > units::Area()) return;
+  pool.context().report(codes::out_of_range,
+                        *pool.node("adjust"),
+                        pool.pointer("adjust"),
+                        "More is taken off than the shell has to paint");
+}
+
+void check_geometry(const job::Body& body, View& pool) {
+  trace::Trace silent;
+  const auto result = shell::take_off(body.pool, silent);
+  if (const auto* measured = std::get_if<shell::Measured>(&result)) {
+    tell_faults(measured->warnings, pool);
+    check_adjustments(body, measured->take_off.painted_area, pool);
+  } else {
+    tell_faults(std::get<std::vector<shell::Fault>>(result), pool);
+  }
+}
+
+void read_heights(View& view, const job::Job& defaults, shell::Pool& pool) {
   pool.rim_to_paint = view.measure<Length>("rim_to_paint").value_or(Length());
   pool.rim_to_water = view.measure<Length>("rim_to_water").value_or(defaults.rim_to_water.value);
   pool.cove_radius = view.measure<Length>("cove_radius").value_or(Length());
   pool.wall_lean = view.number("wall_lean").value_or(0.0);
   pool.tape_tolerance =
       view.measure<units::Fraction>("tape_tolerance").value_or(defaults.tape_tolerance.value);
-  pool.checks = tape_checks(view);
   pool.wall_thickness = view.measure<Length>("wall_thickness");
   pool.slab_thickness = view.measure<Length>("slab_thickness");
+}
+
+}  // namespace
+
+std::optional<job::Body> read_body(View& view, const job::Job& defaults) {
+  const auto problems = [&] { return view.context().problems.size(); };
+  job::Body body;
+  body.pointer = view.pointer();
+  shell::Pool& pool = body.pool;
+  const std::size_t before = problems();
+  auto outline = outline_of(view);
+  const bool clear_outline = outline && problems() == before;
+  pool.name = view.text("name").value_or("pool");
+  auto floor = floor_of(view);
+  for (auto& [kind, feature] : view.variants("features")) {
+    auto read = feature_of(kind, feature);
+    feature.finish();
+    if (read) pool.features.push_back(std::move(*read));
+  }
+  read_heights(view, defaults, pool);
+  pool.checks = tape_checks(view);
   adjustments(view, body);
   view.finish();
-  if (outline) pool.outline = std::move(*outline);
-  if (floor) pool.floor = std::move(*floor);
-  if (!outline || !floor || view.context().problems.size() != before) return {};
+  if (!outline || !floor || problems() != before) {
+    if (clear_outline) check_outline(*outline, view);
+    return {};
+  }
+  pool.outline = std::move(*outline);
+  pool.floor = std::move(*floor);
+  check_geometry(body, view);
   return body;
-}
-
-const Node& nearest_node(const Node& root, std::string_view pointer) {
-  const Node* at = &root;
-  while (!pointer.empty()) {
-    pointer.remove_prefix(1);
-    const std::size_t slash = std::min(pointer.find('/'), pointer.size());
-    const std::string_view part = pointer.substr(0, slash);
-    pointer.remove_prefix(slash);
-    const Node* next = at->find(part);
-    if (next == nullptr && at->kind == Node::Kind::list) {
-      std::size_t index = 0;
-      for (const char c : part) index = index * 10 + static_cast<std::size_t>(c - '0');
-      if (index < at->items.size()) next = &at->items[index];
-    }
-    if (next == nullptr) break;
-    at = next;
-  }
-  return *at;
-}
-
-void check_geometry(const shell::Pool& pool,
-                    const std::string& pointer,
-                    const Node& root,
-                    Context& context) {
-  trace::Trace silent;
-  const auto result = shell::take_off(pool, silent);
-  const auto* faults = std::get_if<std::vector<shell::Fault>>(&result);
-  if (faults == nullptr) faults = &std::get<shell::Measured>(result).warnings;
-  for (const shell::Fault& fault : *faults) {
-    const Node& at = nearest_node(root, pointer + fault.where);
-    context.problems.add(
-        {fault.code,
-         fault.warning ? diagnostics::Severity::warning : diagnostics::Severity::error,
-         context.source.at(at.begin, at.end),
-         pointer + fault.where,
-         fault.message,
-         fault.hint,
-         {}});
-  }
 }
 
 }  // namespace basinwright::readers

@@ -75,7 +75,13 @@ inline constexpr std::array time_range{Field{.key = "least",
 inline constexpr Field between(std::string_view key, std::string_view doc) {
   return {.key = key, .type = Type::tuple, .doc = doc, .fallback = usual, .fields = time_range};
 }
-inline constexpr std::array pot_life{time("time", "From the start of mixing", usual),
+inline constexpr std::array pot_life{Field{.key = "time",
+                                           .type = Type::duration,
+                                           .doc = "From the start of mixing",
+                                           .low = 0,
+                                           .high = 86400.0 * 400,
+                                           .above_low = true,
+                                           .fallback = usual},
                                      heat("at", "Temperature of that time")};
 inline constexpr std::array limits{
     heat("air_min", "Lowest air temperature"),
@@ -139,8 +145,48 @@ inline constexpr std::array system_keys{
     yes_no("strong_etch", "Whether the sheet asks for neat or 1 : 1 acid", "false"),
     yes_no("planned_rework", "Whether a recoat window may be missed on purpose", "false")};
 
+inline constexpr Field price(std::string_view key,
+                             std::string_view doc,
+                             std::string_view fallback) {
+  return {.key = key, .type = Type::money, .doc = doc, .low = 0, .high = 1e9, .fallback = fallback};
+}
+inline constexpr std::array pack{
+    Field{.key = "size",
+          .type = Type::pack_size,
+          .doc = "What a pack holds: a volume, a mass or a number of pieces",
+          .required = true},
+    Field{.key = "price",
+          .type = Type::money,
+          .doc = "Of a pack, without tax",
+          .low = 0,
+          .high = 1e9,
+          .required = true},
+    Field{.key = "stock",
+          .type = Type::whole,
+          .doc = "Packs to be had",
+          .low = 0,
+          .high = 1e6,
+          .fallback = "as many as wanted"},
+    words("supplier", "Who sells it"),
+    words("batch", "Batch of Part A")};
+inline constexpr Field own_packs{
+    .key = "packs",
+    .type = Type::list,
+    .doc = "How it is sold, when it does not stand among all packs",
+    .fallback = "as in packs",
+    .element = Type::object,
+    .fields = pack};
+
 inline constexpr std::array acid{
-    share("strength", "Hydrogen chloride by mass, as on the label", "31.45 %"),
+    own_packs,
+    // Water takes up no more hydrogen chloride than that at room temperature.
+    Field{.key = "strength",
+          .type = Type::fraction,
+          .doc = "Hydrogen chloride by mass, as on the label",
+          .low = 0,
+          .high = 0.42,
+          .above_low = true,
+          .fallback = "31.45 %"},
     Field{.key = "rate",
           .type = Type::application_rate,
           .doc = "Solution an area",
@@ -155,7 +201,15 @@ inline constexpr std::array acid{
           .low = 1,
           .high = 3,
           .fallback = "1.2, assumed"}};
-inline constexpr std::array hypochlorite{Field{.key = "trade_percent",
+inline constexpr std::array hypochlorite{own_packs,
+                                         Field{.key = "strength",
+                                               .type = Type::fraction,
+                                               .doc = "Trade percentage, as on the label",
+                                               .low = 0,
+                                               .high = 0.25,
+                                               .above_low = true,
+                                               .fallback = "trade_percent"},
+                                         Field{.key = "trade_percent",
                                                .type = Type::number,
                                                .doc = "Grams of available chlorine in 100 mL",
                                                .low = 0,
@@ -176,7 +230,8 @@ inline constexpr std::array hypochlorite{Field{.key = "trade_percent",
                                                .high = 0.1,
                                                .above_low = true,
                                                .fallback = "0.5 L/m2, assumed"}};
-inline constexpr std::array degreaser{volume("concentrate", "In a mix", "0.5 L"),
+inline constexpr std::array degreaser{own_packs,
+                                      volume("concentrate", "In a mix", "0.5 L"),
                                       volume("water", "In a mix", "20 L"),
                                       Field{.key = "cover",
                                             .type = Type::spreading_rate,
@@ -186,6 +241,7 @@ inline constexpr std::array degreaser{volume("concentrate", "In a mix", "0.5 L")
                                             .above_low = true,
                                             .fallback = "4.5 m2/L, assumed"}};
 inline constexpr std::array bicarbonate{
+    own_packs,
     area("area_per_kg", "Surface that a kilogram neutralises in all", "18 m2, from 5 kg per 90 m2"),
     Field{.key = "mix",
           .type = Type::concentration,
@@ -214,30 +270,5 @@ inline constexpr std::array chemicals{Field{.key = "acid",
                                             .doc = "For the neutralising wash",
                                             .fallback = "usual",
                                             .fields = bicarbonate}};
-
-inline constexpr Field price(std::string_view key,
-                             std::string_view doc,
-                             std::string_view fallback) {
-  return {.key = key, .type = Type::money, .doc = doc, .low = 0, .high = 1e9, .fallback = fallback};
-}
-inline constexpr std::array pack{
-    Field{.key = "size",
-          .type = Type::pack_size,
-          .doc = "What a pack holds: a volume, a mass or a number of pieces",
-          .required = true},
-    Field{.key = "price",
-          .type = Type::money,
-          .doc = "Of a pack, without tax",
-          .low = 0,
-          .high = 1e9,
-          .required = true},
-    Field{.key = "stock",
-          .type = Type::whole,
-          .doc = "Packs to be had",
-          .low = 0,
-          .high = 1e6,
-          .fallback = "as many as wanted"},
-    words("supplier", "Who sells it"),
-    words("batch", "Batch of Part A")};
 
 }  // namespace basinwright::readers::tables

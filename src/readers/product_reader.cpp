@@ -1,8 +1,9 @@
 #include "product_reader.hpp"
 
-#include <cmath>
+#include <string_view>
 
 #include "basinwright/units/unit.hpp"
+#include "pack_reader.hpp"
 
 namespace basinwright::readers {
 namespace {
@@ -15,16 +16,26 @@ void read_range(View& view,
                 std::string_view key,
                 sources::Sourced<Q>& least,
                 sources::Sourced<Q>& most) {
+  const std::size_t before = view.context().problems.size();
   auto range = view.tuple(key);
   if (!range) return;
   range->set("least", least);
   range->set("most", most);
-  if (least.value > most.value) {
-    view.context().report("facts-clash",
-                          *view.node(key),
-                          view.pointer(key),
-                          "The least is more than the most",
-                          "Write the smaller value first.");
+  if (view.context().problems.size() == before && least.value > most.value) {
+    range->clash("most", "least", "The least is more than the most", "Write the smaller first.");
+  }
+}
+
+struct Edge {
+  std::string_view key;
+  units::Temperature value;
+};
+
+// Two limits, each of which may rest on its default.
+void check_order(View& view, const Edge& low, const Edge& high) {
+  const bool given = view.has(low.key) || view.has(high.key);
+  if (given && low.value > high.value) {
+    view.clash(low.key, high.key, "The lowest is above the highest");
   }
 }
 
@@ -40,6 +51,8 @@ void read_limits(View& view, materials::Limits& limits) {
   at->set("humidity_max", limits.humidity_max);
   at->set("rain_free_after", limits.rain_free_after);
   at->set("dry_before", limits.dry_before);
+  check_order(*at, {"air_min", limits.air_min.value}, {"air_max", limits.air_max.value});
+  check_order(*at, {"shell_min", limits.shell_min.value}, {"shell_max", limits.shell_max.value});
   at->finish();
 }
 
@@ -52,34 +65,15 @@ void read_primer(View& view, materials::Primer& primer) {
   at->finish();
 }
 
-// Millilitres, grams or pieces, whole: what the pack choice counts in.
-std::optional<std::int64_t> pack_size(View& view) {
-  const Node* at = view.node("size");
-  if (at == nullptr) return {};
-  const auto whole = [&](double count) -> std::optional<std::int64_t> {
-    if (count < 1.0 || count > 1e9 || std::abs(count - std::round(count)) > 1e-3) {
-      view.context().report("out-of-range",
-                            *at,
-                            view.pointer("size"),
-                            "A pack holds a whole number of millilitres, grams or pieces");
-      return {};
-    }
-    return static_cast<std::int64_t>(std::llround(count));
-  };
-  if (at->kind == Node::Kind::number) {
-    const auto number = units::parse_number(at->text);
-    if (const double* pieces = std::get_if<double>(&number)) return whole(*pieces);
+// The label's percentage, which for bleach means grams in 100 mL.
+void read_strength(View& bleach, sources::Sourced<double>& trade_percent) {
+  sources::Sourced<units::Fraction> strength;
+  bleach.set("strength", strength);
+  if (strength.value == units::Fraction()) return;
+  if (bleach.has("trade_percent")) {
+    bleach.clash("strength", "trade_percent", "The strength is given twice", "Keep one of the two.");
   }
-  const auto volume = units::parse_volume(at->text);
-  if (const auto* v = std::get_if<units::Volume>(&volume)) return whole(v->in(units::millilitres));
-  const auto mass = units::parse_mass(at->text);
-  if (const auto* m = std::get_if<units::Mass>(&mass)) return whole(m->in(units::grams));
-  view.context().report("not-a-measure",
-                        *at,
-                        view.pointer("size"),
-                        "\"" + at->text + "\" is no volume, mass or number of pieces",
-                        "Write \"20 L\", \"25 kg\" or a bare number of pieces.");
-  return {};
+  trade_percent = {strength.value.in_percent(), strength.source};
 }
 
 }  // namespace
@@ -91,7 +85,7 @@ std::optional<money::Money> read_money(View& view,
   if (!text) return {};
   auto amount = money::parse(*text, currency);
   if (!amount) {
-    view.context().report("not-an-amount",
+    view.context().report(codes::not_an_amount,
                           *view.node(key),
                           view.pointer(key),
                           "\"" + *text + "\" is no amount in " + std::string(currency.name()),
@@ -130,24 +124,29 @@ CoatingSystem read_system(const std::string& name, View& view) {
   return system;
 }
 
-void read_chemicals(View& view, job::Chemicals& c) {
+void read_chemicals(View& view, job::RateBook& book) {
+  job::Chemicals& c = book.chemicals;
   if (auto acid = view.object("acid")) {
     acid->set("strength", c.acid);
     acid->set("rate", c.etch.solution);
     acid->set("wall_share", c.etch.wall_share);
     acid->set_number("pebble_factor", c.etch.pebble_factor);
+    read_own_packs(*acid, "acid", book);
     acid->finish();
   }
   if (auto bleach = view.object("hypochlorite")) {
     bleach->set_number("trade_percent", c.hypochlorite_trade_percent);
+    read_strength(*bleach, c.hypochlorite_trade_percent);
     bleach->set("wash_strength", c.chlorine_wash.strength);
     bleach->set("rate", c.chlorine_wash.rate);
+    read_own_packs(*bleach, "hypochlorite", book);
     bleach->finish();
   }
   if (auto degreaser = view.object("degreaser")) {
     degreaser->set("concentrate", c.degrease.concentrate);
     degreaser->set("water", c.degrease.water);
     degreaser->set("cover", c.degrease.cover);
+    read_own_packs(*degreaser, "degreaser", book);
     degreaser->finish();
   }
   if (auto soda = view.object("bicarbonate")) {
@@ -157,30 +156,10 @@ void read_chemicals(View& view, job::Chemicals& c) {
       c.neutralise.bicarbonate = {units::kilograms(1) / per_kilogram.value, per_kilogram.source};
     }
     soda->set("mix", c.neutralise.mix);
+    read_own_packs(*soda, "bicarbonate", book);
     soda->finish();
   }
   view.finish();
-}
-
-job::Item read_item(const std::string& name,
-                    std::vector<View>& packs,
-                    const money::Currency& currency) {
-  job::Item item{name, {}};
-  for (View& view : packs) {
-    purchase::Pack pack;
-    const auto size = pack_size(view);
-    const auto price = read_money(view, "price", currency);
-    if (const auto stock = view.whole("stock")) pack.stock = *stock;
-    pack.supplier = view.text("supplier").value_or("");
-    pack.batch = view.text("batch").value_or("");
-    view.finish();
-    if (!size || !price) continue;
-    pack.size = *size;
-    pack.price = *price;
-    pack.id = std::to_string(*size);
-    item.packs.push_back(std::move(pack));
-  }
-  return item;
 }
 
 }  // namespace basinwright::readers

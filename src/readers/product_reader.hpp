@@ -7,11 +7,8 @@ namespace basinwright::readers {
 
 /// A data sheet of `coating_systems`.
 [[nodiscard]] materials::CoatingSystem read_system(const std::string& name, View& view);
-void read_chemicals(View& view, job::Chemicals& chemicals);
-/// The packs of one item; amounts are read in the book's currency.
-[[nodiscard]] job::Item read_item(const std::string& name,
-                                  std::vector<View>& packs,
-                                  const money::Currency& currency);
+/// Strengths and rates of the chemicals, and packs that stand with them; after `packs`.
+void read_chemicals(View& view, job::RateBook& book);
 /// An amount at a key, in the book's currency; reports decimals the currency does not have.
 [[nodiscard]] std::optional<money::Money> read_money(View& view,
                                                      std::string_view key,

@@ -8,12 +8,17 @@ namespace {
 
 using namespace tables;
 
+// 3,600 square metres or metres an hour: nobody works faster by hand.
+constexpr double fastest = 1.0;
+// Amounts of money; the least valued currencies need millions for an hour's hire.
+constexpr double largest_amount = 1e9;
+
 constexpr Field rate(std::string_view key, std::string_view doc) {
   return {.key = key,
           .type = Type::work_rate,
           .doc = doc,
           .low = 0,
-          .high = 10,
+          .high = fastest,
           .above_low = true,
           .fallback = "assumed"};
 }
@@ -39,7 +44,7 @@ constexpr std::array productivity{
           .type = Type::edge_rate,
           .doc = "Metres of edge a person",
           .low = 0,
-          .high = 10,
+          .high = fastest,
           .above_low = true,
           .fallback = "assumed"},
     rate("vacuum", "A person"),
@@ -75,7 +80,7 @@ constexpr std::array labour{Field{.key = "hour",
                                   .type = Type::money,
                                   .doc = "Wage of a person-hour, on-costs included",
                                   .low = 0,
-                                  .high = 1e6,
+                                  .high = largest_amount,
                                   .required = true},
                             Field{.key = "weekday",
                                   .type = Type::object,
@@ -85,12 +90,19 @@ constexpr std::array labour{Field{.key = "hour",
 
 constexpr std::array hire{
     Field{.key = "item", .type = Type::text, .doc = "What is hired", .required = true},
-    words("task", "Task it is needed for; without one, all days on site"),
+    Field{.key = "task",
+          .type = Type::choice,
+          .doc = "Task it is needed for",
+          .choices = "set-out drain coating-test strip chlorine-wash degrease loose-paint repair "
+                     "abrade dust-removal pressure-clean etch-walls etch-floor neutralise dry "
+                     "dryness-test vacuum mask prime coat-1 coat-2 coat-3 coat-4 coat-5 coat-6 "
+                     "unmask cure refit fill start-up handover",
+          .fallback = "all days on site"},
     Field{.key = "day",
           .type = Type::money,
           .doc = "Price of a day",
           .low = 0,
-          .high = 1e6,
+          .high = largest_amount,
           .required = true}};
 constexpr std::array rule{
     Field{.key = "item", .type = Type::text, .doc = "What is used up or worn", .required = true},
@@ -115,7 +127,12 @@ constexpr std::array tax{words("name", "What the tax is called"),
                                .low = 0,
                                .high = 1,
                                .required = true}};
-constexpr std::array overheads{share("markup", "On cost; never with margin", "none"),
+constexpr std::array overheads{Field{.key = "markup",
+                                     .type = Type::fraction,
+                                     .doc = "On cost; never with margin",
+                                     .low = 0,
+                                     .high = 10,
+                                     .fallback = "none"},
                                share("margin", "On price; never with markup", "none"),
                                share("contingency", "On cost", "none"),
                                price("call_out", "Least charge for labour", "none"),

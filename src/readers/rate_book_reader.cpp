@@ -3,18 +3,13 @@
 #include <cmath>
 
 #include "basinwright/readers/read.hpp"
+#include "pack_reader.hpp"
 #include "product_reader.hpp"
 
 namespace basinwright::readers {
 namespace {
 
 using job::RateBook;
-
-std::optional<money::BasisPoints> basis_points(View& view, std::string_view key) {
-  const auto share = view.measure<units::Fraction>(key);
-  if (!share) return {};
-  return money::BasisPoints{std::llround(share->share() * 10'000.0)};
-}
 
 void read_productivity(View& top, sequence::Productivity& p) {
   auto view = top.object("productivity");
@@ -62,7 +57,7 @@ void read_labour(View& top, RateBook& book) {
     constexpr std::array names{
         "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
     for (std::size_t d = 0; d < names.size(); ++d) {
-      if (const auto share = basis_points(*days, names[d])) book.labour.weekday[d] = *share;
+      if (const auto share = days->basis_points(names[d])) book.labour.weekday[d] = *share;
     }
     days->finish();
   }
@@ -93,7 +88,7 @@ std::vector<quote::Hire> read_hire(View& top, const money::Currency& currency) {
   for (View& view : top.objects("hire")) {
     const auto item = view.text("item");
     const auto day = read_money(view, "day", currency);
-    const std::string task = view.text("task").value_or("");
+    const std::string task = view.choice("task") ? view.node("task")->text : "";
     view.finish();
     if (item && day) all.push_back({*item, task, *day});
   }
@@ -105,25 +100,19 @@ void read_overheads(View& top, RateBook& book) {
   auto view = top.object("overheads");
   if (!view) return;
   quote::Overheads& o = book.overheads;
-  o.markup = basis_points(*view, "markup");
-  o.margin = basis_points(*view, "margin");
-  o.contingency = basis_points(*view, "contingency").value_or(money::BasisPoints());
+  o.markup = view->basis_points("markup");
+  o.margin = view->basis_points("margin");
+  o.contingency = view->basis_points("contingency").value_or(money::BasisPoints());
   o.call_out = read_money(*view, "call_out", book.currency).value_or(money::Money());
   o.travel_a_day = read_money(*view, "travel", book.currency).value_or(money::Money());
   if (o.markup && o.margin) {
-    Context& context = view->context();
-    const Node& margin = *view->node("margin");
-    const Node& markup = *view->node("markup");
-    context.problems.add({"facts-clash",
-                          diagnostics::Severity::error,
-                          context.source.at(margin.begin, margin.end),
-                          view->pointer("margin"),
-                          "Both a mark-up and a margin are given: they are two ways to one price",
-                          "Keep one of the two.",
-                          {context.source.at(markup.begin, markup.end)}});
+    view->clash("margin",
+                "markup",
+                "Both a mark-up and a margin are given: they are two ways to one price",
+                "Keep one of the two.");
   }
   if (o.margin && o.margin->count >= 10'000) {
-    view->context().report("out-of-range",
+    view->context().report(codes::out_of_range,
                            *view->node("margin"),
                            view->pointer("margin"),
                            "A margin is less than 100 %");
@@ -157,6 +146,10 @@ void read_thresholds(View& top, preparation::Thresholds& t) {
   view->set("crack_opening", t.crack_opening);
   view->set("crack_worked", t.crack_worked);
   view->set("render_thickness", t.render_thickness);
+  const bool given = view->has("crack_hairline") || view->has("crack_widest");
+  if (given && t.crack_hairline.value > t.crack_widest.value) {
+    view->clash("crack_hairline", "crack_widest", "A hairline is wider than the widest crack");
+  }
   view->finish();
 }
 
@@ -173,7 +166,7 @@ void read_currency(View& top, RateBook& book) {
   if (const auto currency = money::currency(*code)) {
     book.currency = *currency;
   } else {
-    top.context().report("not-a-choice",
+    top.context().report(codes::not_a_choice,
                          *top.node("currency"),
                          top.pointer("currency"),
                          "\"" + *code + "\" is no currency code",
@@ -185,7 +178,7 @@ void read_tax(View& top, RateBook& book) {
   auto view = top.object("tax");
   if (!view) return;
   const std::string name = view->text("name").value_or("tax");
-  if (const auto rate = basis_points(*view, "rate")) book.tax = quote::Tax{name, *rate};
+  if (const auto rate = view->basis_points("rate")) book.tax = quote::Tax{name, *rate};
   view->finish();
 }
 
@@ -200,9 +193,8 @@ RateBook read_all(View& top) {
   read_tax(top, book);
   for (auto& [name, view] : top.members("coating_systems"))
     book.systems[name] = read_system(name, view);
-  if (auto chemicals = top.object("chemicals")) read_chemicals(*chemicals, book.chemicals);
-  for (auto& [name, packs] : top.member_lists("packs"))
-    book.items[name] = read_item(name, packs, book.currency);
+  read_packs(top, book);
+  if (auto chemicals = top.object("chemicals")) read_chemicals(*chemicals, book);
   read_suppliers(top, book);
   read_productivity(top, book.productivity);
   read_labour(top, book);
@@ -231,7 +223,7 @@ std::optional<RateBook> read_rate_book(const Input& input, diagnostics::Problems
       book = read_all(top);
       book->places = context.places;
     } else {
-      context.report("wrong-type", root, "", "A rate book is a JSON object");
+      context.report(codes::wrong_type, root, "", "A rate book is a JSON object");
     }
   }
   if (found.has_errors()) book.reset();

@@ -1,5 +1,6 @@
 #include "site_reader.hpp"
 
+#include <fmt/format.h>
 #include <algorithm>
 
 namespace basinwright::readers {
@@ -36,10 +37,7 @@ void read_sewer(View& site, job::Site& out) {
   out.ph_min = view->number("ph_min");
   out.ph_max = view->number("ph_max");
   if (out.ph_min && out.ph_max && *out.ph_min > *out.ph_max) {
-    view->context().report("facts-clash",
-                           *view->node("ph_min"),
-                           view->pointer("ph_min"),
-                           "The lowest pH is above the highest");
+    view->clash("ph_min", "ph_max", "The lowest pH is above the highest");
   }
   view->finish();
 }
@@ -49,7 +47,7 @@ void read_clock_changes(View& site, job::Site& out) {
     const auto at = view.moment("at");
     const auto minutes = view.whole("minutes");
     if (minutes && (*minutes == 0 || *minutes % 15 != 0)) {
-      view.context().report("out-of-range",
+      view.context().report(codes::out_of_range,
                             *view.node("minutes"),
                             view.pointer("minutes"),
                             "The clock jumps by whole quarter hours, and not by nothing");
@@ -82,12 +80,39 @@ void read_power(View& site, job::Site& out) {
   view->finish();
 }
 
-// Days of the week by their full names, as a set; reports names that are none.
-void read_days(View& view, std::string_view key, std::array<bool, 7>& days, bool replace) {
-  if (!view.has(key)) return;
-  const auto chosen = view.choices(key);
-  if (replace) days.fill(false);
-  for (const std::size_t d : chosen) days[d] = true;
+// Days of the week by their full names are added to those worked.
+void read_days(View& view, std::string_view key, std::array<bool, 7>& days) {
+  for (const std::size_t d : view.choices(key)) days[d] = true;
+}
+
+void read_working_days(View& crew, job::Job& job) {
+  job.crew.days_given = crew.has("working_days");
+  if (job.crew.days_given) job.calendar.working.fill(false);
+  read_days(crew, "working_days", job.calendar.working);
+  if (auto overtime = crew.object("overtime")) {
+    read_days(*overtime, "days", job.calendar.working);
+    overtime->finish();
+  }
+  const Node* at = crew.node("working_days");
+  const bool none = std::ranges::find(job.calendar.working, true) == job.calendar.working.end();
+  if (none && at->kind == Node::Kind::list && at->items.empty()) {
+    crew.context().report(
+        codes::empty_list, *at, crew.pointer("working_days"), "No day of the week is worked");
+  }
+}
+
+void read_people(View& crew, job::CrewTerms& out) {
+  crew.set_whole("people", out.people);
+  crew.set_whole("painters", out.painters);
+  if (out.painters.value <= out.people.value) return;
+  if (crew.has("painters")) {
+    crew.clash("painters",
+               "people",
+               fmt::format("There are more painters than people ({:g})", out.people.value),
+               "Painters are part of the crew.");
+  } else {
+    out.painters.value = out.people.value;
+  }
 }
 
 }  // namespace
@@ -121,8 +146,8 @@ void read_site(View& top, job::Job& job) {
   read_ground(*view, s);
   s.hours = view->text("hours").value_or("");
   s.emergency = view->text("emergency").value_or("");
-  for (auto& [month, value] : view->months("mean_temperatures")) {
-    s.temperatures[month - 1] = value.measure<units::Temperature>("value");
+  for (View::Month& month : view->months("mean_temperatures")) {
+    s.temperatures[month.number - 1] = month.view.measure<units::Temperature>(month.key);
   }
   view->finish();
 }
@@ -130,32 +155,12 @@ void read_site(View& top, job::Job& job) {
 void read_crew(View& top, job::Job& job) {
   auto view = top.object("crew");
   if (!view) return;
-  view->set_whole("people", job.crew.people);
-  view->set_whole("painters", job.crew.painters);
-  if (job.crew.painters.value > job.crew.people.value) {
-    const Node& at = view->has("painters") ? *view->node("painters") : *view->node("people");
-    view->context().report("facts-clash",
-                           at,
-                           view->pointer("painters"),
-                           "There are more painters than people",
-                           "Painters are part of the crew.");
-  }
+  read_people(*view, job.crew);
   if (const auto hours = view->hours("hours")) {
     job.calendar.hours = {hours->first, hours->second};
     job.crew.hours_given = true;
   }
-  job.crew.days_given = view->has("working_days");
-  read_days(*view, "working_days", job.calendar.working, true);
-  if (std::ranges::find(job.calendar.working, true) == job.calendar.working.end()) {
-    view->context().report("facts-clash",
-                           *view->node("working_days"),
-                           view->pointer("working_days"),
-                           "No day of the week is worked");
-  }
-  if (auto overtime = view->object("overtime")) {
-    read_days(*overtime, "days", job.calendar.working, false);
-    overtime->finish();
-  }
+  read_working_days(*view, job);
   view->finish();
 }
 
@@ -164,9 +169,9 @@ void read_calendar(View& top, job::Job& job) {
   auto view = top.object("calendar");
   if (!view) return;
   job.calendar.closed = view->dates("closed");
-  for (auto& [month, value] : view->months("painting_hours")) {
-    if (const auto hours = value.hours("value")) {
-      job.calendar.painting_by_month[month - 1] = dates::Hours{hours->first, hours->second};
+  for (View::Month& month : view->months("painting_hours")) {
+    if (const auto hours = month.view.hours(month.key)) {
+      job.calendar.painting_by_month[month.number - 1] = dates::Hours{hours->first, hours->second};
     }
   }
   view->finish();

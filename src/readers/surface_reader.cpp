@@ -1,6 +1,9 @@
 #include "surface_reader.hpp"
 
-#include <cmath>
+#include <fmt/format.h>
+#include <algorithm>
+#include <array>
+#include <string_view>
 
 namespace basinwright::readers {
 namespace {
@@ -8,53 +11,37 @@ namespace {
 using preparation::AcetoneTest;
 using preparation::ExistingCoating;
 
-// A year, or `unknown`, which is the same as not saying.
-void read_painted_on(View& view, job::Surface& surface) {
-  const auto text = view.text("painted_on");
-  if (!text || *text == "unknown") return;
-  const auto year = units::parse_number(text->substr(0, 4));
-  const double* value = std::get_if<double>(&year);
-  const bool dated = text->size() == 4 || dates::parse_date(*text).has_value();
-  if (value == nullptr || !dated || *value < 1900 || *value > 2200) {
-    view.context().report("not-a-date",
-                          *view.node("painted_on"),
-                          view.pointer("painted_on"),
-                          "\"" + *text + "\" is no year",
-                          "Write \"2019\", \"2019-06-01\" or \"unknown\".");
-    return;
-  }
-  surface.painted_year = static_cast<int>(*value);
-}
-
 void check_clash(View& view, const job::Surface& surface) {
-  Context& context = view.context();
-  const auto clash = [&](std::string_view key, std::string message, std::string hint) {
-    const Node& at = *view.node(key);
-    const Node* other = view.node("coating");
-    context.problems.add({"facts-clash",
-                          diagnostics::Severity::error,
-                          context.source.at(at.begin, at.end),
-                          view.pointer(key),
-                          std::move(message),
-                          std::move(hint),
-                          {context.source.at(other->begin, other->end)}});
-  };
-  if (surface.coating == ExistingCoating::none && view.has("acetone_test") &&
-      surface.acetone_test != AcetoneTest::not_done) {
-    clash("acetone_test",
-          "There is no coating here, yet an acetone test of it is given",
-          "Say what the coating is, or leave the test out.");
+  const bool bare = surface.coating == ExistingCoating::none;
+  if (bare && surface.acetone_test != AcetoneTest::not_done) {
+    view.clash("acetone_test",
+               "coating",
+               "There is no coating here, yet an acetone test of it is given",
+               "Say what the coating is, or leave the test out.");
   }
   if (surface.coating == ExistingCoating::epoxy && surface.acetone_test == AcetoneTest::softened) {
-    clash("acetone_test",
-          "Epoxy does not soften under acetone",
-          "Write \"coating\": \"other\": what softened is not epoxy.");
+    view.clash("acetone_test",
+               "coating",
+               "Epoxy does not soften under acetone",
+               "Write \"coating\": \"other\": what softened is not epoxy.");
   }
-  if (surface.coating == ExistingCoating::none && view.has("loose_share") &&
-      surface.loose_share.value > units::Fraction()) {
-    clash(
-        "loose_share", "There is no coating here that could be loose", "Say what the coating is.");
+  if (bare && surface.loose_share.value > units::Fraction()) {
+    view.clash("loose_share",
+               "coating",
+               "There is no coating here that could be loose",
+               "Say what the coating is.");
   }
+  if (surface.laid_on && surface.painted_year &&
+      *surface.painted_year < dates::year(*surface.laid_on)) {
+    view.clash("painted_on", "laid_on", "It was painted before it was laid");
+  }
+}
+
+// What acetone softens is no epoxy, whatever one would assume.
+ExistingCoating coating_of(View& view, AcetoneTest test) {
+  const auto said = view.choice("coating");
+  if (said) return static_cast<ExistingCoating>(*said);
+  return test == AcetoneTest::softened ? ExistingCoating::other : ExistingCoating::epoxy;
 }
 
 job::Surface surface_of(View& view) {
@@ -62,11 +49,10 @@ job::Surface surface_of(View& view) {
   s.where = view.text("where").value_or("all");
   s.substrate = static_cast<preparation::Substrate>(view.choice("substrate").value_or(0));
   s.laid_on = view.date("laid_on");
-  read_painted_on(view, s);
-  s.coating = static_cast<ExistingCoating>(
-      view.choice("coating").value_or(static_cast<std::size_t>(ExistingCoating::epoxy)));
+  s.painted_year = view.year("painted_on");
   s.acetone_test = static_cast<AcetoneTest>(
       view.choice("acetone_test").value_or(static_cast<std::size_t>(AcetoneTest::not_done)));
+  s.coating = coating_of(view, s.acetone_test);
   s.tested_on = view.date("tested_on");
   s.places = view.text("places").value_or("");
   view.set("bare_share", s.bare_share);
@@ -100,30 +86,80 @@ void read_divots(View& view, preparation::Condition& condition) {
   }
 }
 
-std::optional<money::BasisPoints> basis_points(View& view, std::string_view key) {
-  const auto share = view.measure<units::Fraction>(key);
-  if (!share) return {};
-  return money::BasisPoints{std::llround(share->share() * 10'000.0)};
-}
-
-void read_stages(View& view, job::Terms& terms) {
+std::int64_t read_stages(View& view, job::Terms& terms) {
   std::int64_t sum = 0;
   for (View& stage : view.objects("stages")) {
     const auto event = stage.text("event");
-    const auto share = basis_points(stage, "share");
+    const auto share = stage.basis_points("share");
     stage.finish();
     if (!event || !share) continue;
     terms.stages.push_back({*event, *share});
     sum += share->count;
   }
-  if (!terms.stages.empty() && sum != 10'000) {
-    view.context().report(
-        "facts-clash",
-        *view.node("stages"),
-        view.pointer("stages"),
-        "The stages' shares do not sum to all of the price",
-        "They come to " + std::to_string(static_cast<double>(sum) / 100.0).substr(0, 6) + " %.");
+  return sum;
+}
+
+// A deposit is the first stage: either it stands among them, or the stages are what is left.
+void read_payments(View& view, job::Terms& terms) {
+  constexpr std::int64_t all = 10'000;
+  const std::size_t before = view.context().problems.size();
+  terms.deposit = view.basis_points("deposit");
+  const std::int64_t sum = read_stages(view, terms);
+  if (terms.stages.empty() || view.context().problems.size() != before) return;
+  const std::string said = fmt::format("They come to {:g} %.", static_cast<double>(sum) / 100.0);
+  if (!terms.deposit && sum != all) {
+    view.context().report(codes::facts_clash,
+                          *view.node("stages"),
+                          view.pointer("stages"),
+                          "The stages' shares do not sum to all of the price",
+                          said);
+  } else if (terms.deposit && sum != all && sum + terms.deposit->count == all) {
+    terms.stages.insert(terms.stages.begin(), {"on order", *terms.deposit});
+  } else if (terms.deposit && terms.deposit->count > 0 &&
+             (sum != all || terms.stages.front().share != *terms.deposit)) {
+    view.clash("stages",
+               "deposit",
+               "The stages' shares and the deposit do not sum to all of the price",
+               said);
   }
+}
+
+// A name that stands for two things leaves a surface in doubt.
+void check_section_name(View& coating, View& section) {
+  const Node& name = *section.node("name");
+  constexpr std::array<std::string_view, 4> parts{"all", "walls", "floor", "steps"};
+  if (std::ranges::find(parts, name.text) != parts.end()) {
+    section.context().report(codes::not_a_choice,
+                             name,
+                             section.pointer("name"),
+                             "\"" + name.text + "\" already names a part of the shell",
+                             "Call the section something else.");
+  }
+  for (const Node& other : coating.node("sections")->items) {
+    if (&other == &section.raw()) return;
+    const Node* same = other.find("name");
+    if (same == nullptr || same->kind != Node::Kind::text || same->text != name.text) continue;
+    section.context().tell({.code = codes::facts_clash,
+                            .at = name.span(),
+                            .pointer = section.pointer("name"),
+                            .message = "Two sections have this name",
+                            .hint = "Give each its own.",
+                            .other = same->span()});
+    return;
+  }
+}
+
+// The price holds for so long: said twice, it must be the same time.
+void check_validity(View& top, View& terms, const job::Job& job) {
+  const auto& days = job.heading.valid_days;
+  const auto& validity = job.terms.validity;
+  if (!days || !validity || validity->in(units::days) == *days) return;
+  terms.context().tell({.code = codes::facts_clash,
+                        .at = terms.node("validity")->span(),
+                        .pointer = terms.pointer("validity"),
+                        .message = "The price holds for another time in \"job\"",
+                        .hint = "Keep one of the two.",
+                        .other = top.node("job")->find("valid_days")->span()});
 }
 
 // Water analysis and targets are read for their errors here; the start-up plan takes them from the
@@ -179,6 +215,7 @@ void read_coating(View& top, job::Job& job) {
     const auto name = section.text("name");
     const auto to = section.measure<units::Length>("to");
     if (name && to) c.sections.push_back({*name, *to});
+    if (name) check_section_name(*view, section);
     section.finish();
   }
   view->finish();
@@ -192,7 +229,7 @@ void read_refill(View& top, job::Job& job) {
   check_water(*view, "analysis");
   check_water(*view, "targets");
   if (auto chlorine = view->object("chlorine")) {
-    static_cast<void>(chlorine->choice("kind"));
+    if (chlorine->choice("kind")) job.refill.chlorine_kind = chlorine->node("kind")->text;
     static_cast<void>(chlorine->measure<units::Fraction>("strength"));
     chlorine->finish();
   }
@@ -204,11 +241,11 @@ void read_terms(View& top, job::Job& job) {
   auto view = top.object("terms");
   if (!view) return;
   job::Terms& t = job.terms;
-  t.deposit = basis_points(*view, "deposit");
-  read_stages(*view, t);
-  t.discount = basis_points(*view, "discount");
+  read_payments(*view, t);
+  t.discount = view->basis_points("discount");
   t.rounding = view->money("rounding");
   t.validity = view->measure<units::Duration>("validity");
+  check_validity(top, *view, job);
   t.allowances = view->texts("allowances");
   t.exclusions = view->texts("exclusions");
   t.notes = view->texts("notes");

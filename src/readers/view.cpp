@@ -25,35 +25,15 @@ std::string joined(const std::vector<std::string_view>& words) {
   return out;
 }
 
-// RFC 6901: ~ and / inside a key are escaped.
-std::string escaped(std::string_view key) {
-  std::string out;
-  for (const char c : key) {
-    if (c == '~') {
-      out += "~0";
-    } else if (c == '/') {
-      out += "~1";
-    } else {
-      out += c;
-    }
-  }
-  return out;
-}
-
 }  // namespace
 
-void Context::report(std::string code,
-                     const Node& node,
-                     std::string pointer,
-                     std::string message,
-                     std::string hint) {
-  problems.add({std::move(code),
-                diagnostics::Severity::error,
-                source.at(node.begin, node.end),
-                std::move(pointer),
-                std::move(message),
-                std::move(hint),
-                {}});
+void Context::report(
+    Code code, const Node& node, std::string pointer, std::string message, std::string hint) {
+  tell({.code = code,
+        .at = node.span(),
+        .pointer = std::move(pointer),
+        .message = std::move(message),
+        .hint = std::move(hint)});
 }
 
 std::string_view Context::keep(std::string pointer) {
@@ -64,7 +44,8 @@ View::View(const Node& node, std::span<const Field> fields, std::string pointer,
     : node_(&node), fields_(fields), pointer_(std::move(pointer)), context_(&context) {}
 
 std::string View::pointer(std::string_view key) const {
-  return pointer_ + "/" + escaped(key);
+  if (!by_position_) return pointer_ + "/" + pointer_part(key);
+  return pointer_ + "/" + std::to_string(&row(key) - fields_.data());
 }
 
 const Field& View::row(std::string_view key) const {
@@ -74,8 +55,8 @@ const Field& View::row(std::string_view key) const {
 }
 
 void View::fail(
-    const Node& at, std::string_view key, std::string code, std::string message, std::string hint) {
-  context_->report(std::move(code), at, pointer(key), std::move(message), std::move(hint));
+    const Node& at, std::string_view key, Code code, std::string message, std::string hint) {
+  context_->report(code, at, pointer(key), std::move(message), std::move(hint));
 }
 
 const Node* View::node(std::string_view key) {
@@ -88,7 +69,7 @@ const Node* View::of_kind(std::string_view key, Node::Kind kind) {
   if (at == nullptr || at->kind == kind) return at;
   fail(*at,
        key,
-       "wrong-type",
+       codes::wrong_type,
        "\"" + std::string(key) + "\" is " + std::string(words(at->kind)) + ", but " +
            std::string(words(kind)) + " belongs here");
   return nullptr;
@@ -104,28 +85,38 @@ std::optional<bool> View::boolean(std::string_view key) {
   return at == nullptr ? std::nullopt : std::optional(at->truth);
 }
 
-bool View::within(const Field& field, double si, const Node& at) {
+bool View::within(const Field& field, double si, const Node& at, std::string where) {
   const bool low = field.above_low ? si > field.low : si >= field.low;
   if (low && si <= field.high) return true;
-  const auto [code, message] = outside(field, si);
-  fail(at, field.key, code, message);
+  auto [code, message] = outside(field, si);
+  context_->report(code, at, std::move(where), std::move(message));
   return false;
+}
+
+std::optional<double> View::number_of(const Node& at, std::string where) {
+  const auto parsed = units::parse_number(at.text);
+  if (const double* value = std::get_if<double>(&parsed)) return *value;
+  context_->report(codes::number_range,
+                   at,
+                   std::move(where),
+                   "This number is too small or too large to reckon with",
+                   "Write a number that a tape, scale or price could give.");
+  return {};
 }
 
 std::optional<double> View::number(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::number);
   if (at == nullptr) return {};
-  const auto parsed = units::parse_number(at->text);
-  const double* value = std::get_if<double>(&parsed);
-  if (value == nullptr || !within(row(key), *value, *at)) return {};
-  return *value;
+  const auto value = number_of(*at, pointer(key));
+  if (!value || !within(row(key), *value, *at, pointer(key))) return {};
+  return value;
 }
 
 std::optional<int> View::whole(std::string_view key) {
   const std::optional<double> value = number(key);
   if (!value) return {};
   if (*value != std::floor(*value) || std::abs(*value) > 1e9) {
-    fail(*node(key), key, "wrong-type", "\"" + std::string(key) + "\" takes a whole number");
+    fail(*node(key), key, codes::wrong_type, "\"" + std::string(key) + "\" takes a whole number");
     return {};
   }
   return static_cast<int>(*value);
@@ -140,14 +131,7 @@ std::optional<std::size_t> View::choice(std::string_view key) {
 std::optional<dates::Date> View::date(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::text);
   if (at == nullptr) return {};
-  const auto day = dates::parse_date(at->text);
-  if (!day)
-    fail(*at,
-         key,
-         "not-a-date",
-         "\"" + at->text + "\" is no day of the calendar",
-         "Write it as 2027-05-31.");
-  return day;
+  return date_of(*at, pointer(key), *context_);
 }
 
 std::optional<dates::Moment> View::moment(std::string_view key) {
@@ -157,7 +141,7 @@ std::optional<dates::Moment> View::moment(std::string_view key) {
   if (!when) {
     fail(*at,
          key,
-         "not-a-date",
+         codes::not_a_date,
          "\"" + at->text + "\" is no time on a quarter hour",
          "Write it as 2027-05-31T08:15.");
   }
@@ -175,29 +159,52 @@ std::optional<std::pair<int, int>> View::hours(std::string_view key) {
   }
   fail(*at,
        key,
-       "not-hours",
+       codes::not_hours,
        "These are not two times of a day",
        "Write them as [\"07:00\", \"16:00\"], on a quarter hour.");
   return {};
+}
+
+std::optional<int> View::year(std::string_view key) {
+  const Node* at = node(key);
+  if (at == nullptr || (at->kind == Node::Kind::text && at->text == "unknown")) return {};
+  if (at->kind != Node::Kind::text && at->kind != Node::Kind::number) {
+    fail(*at, key, codes::wrong_type, "A year is a number, or a text such as \"2019\"");
+    return {};
+  }
+  const Field& field = row(key);
+  const bool day = dates::parse_date(at->text).has_value();
+  const auto value = units::parse_number(day ? at->text.substr(0, 4) : at->text);
+  const double* year = std::get_if<double>(&value);
+  if (year == nullptr || *year != std::floor(*year) || *year < field.low || *year > field.high) {
+    fail(*at,
+         key,
+         codes::not_a_date,
+         "\"" + at->text + "\" is no year",
+         "Write 2019, \"2019-06-01\" or \"unknown\".");
+    return {};
+  }
+  return static_cast<int>(*year);
 }
 
 std::optional<std::string> View::money(std::string_view key) {
   const Node* at = node(key);
   if (at == nullptr) return {};
   if (at->kind != Node::Kind::text && at->kind != Node::Kind::number) {
-    fail(*at, key, "wrong-type", "An amount is a number or a text such as \"12.50\"");
+    fail(*at, key, codes::wrong_type, "An amount is a number or a text such as \"12.50\"");
     return {};
   }
   const auto value = units::parse_number(at->text);
-  if (!std::holds_alternative<double>(value)) {
+  const bool plain = at->text.find_first_not_of("0123456789.-") == std::string::npos;
+  if (!plain || !std::holds_alternative<double>(value)) {
     fail(*at,
          key,
-         "not-an-amount",
+         codes::not_an_amount,
          "\"" + at->text + "\" is not an amount of money",
          "Write it as \"12.50\".");
     return {};
   }
-  if (!within(row(key), std::get<double>(value), *at)) return {};
+  if (!within(row(key), std::get<double>(value), *at, pointer(key))) return {};
   return at->text;
 }
 
@@ -220,29 +227,55 @@ void View::set_whole(std::string_view key, sources::Sourced<double>& target) {
   }
 }
 
+void View::clash(std::string_view key,
+                 std::string_view other,
+                 std::string message,
+                 std::string hint) {
+  if (!has(key)) std::swap(key, other);
+  const Node* beside = node(other);
+  context_->tell(
+      {.code = codes::facts_clash,
+       .at = node(key)->span(),
+       .pointer = pointer(key),
+       .message = std::move(message),
+       .hint = std::move(hint),
+       .other = beside == nullptr ? std::nullopt : std::optional(beside->span())});
+}
+
 void View::finish() {
+  if (context_->problems.size() > most_problems) return;
   std::vector<std::string_view> known;
   for (const Field& field : fields_) known.push_back(field.key);
   for (const Member& member : node_->members) {
     if (std::ranges::find(known, member.key) != known.end() || member.key == "$schema") continue;
     const std::string_view near = diagnostics::nearest(member.key, known);
-    context_->problems.add({"unknown-key",
-                            diagnostics::Severity::error,
-                            context_->source.at(member.key_begin, member.key_end),
-                            pointer(member.key),
-                            "There is no key \"" + member.key + "\" here",
-                            near.empty() ? "Known here: " + joined(known) + "."
-                                         : "Did you mean \"" + std::string(near) + "\"?",
-                            {}});
+    context_->tell({.code = codes::unknown_key,
+                    .at = member.key_span(),
+                    .pointer = pointer_ + "/" + pointer_part(member.key),
+                    .message = "There is no key \"" + member.key + "\" here",
+                    .hint = near.empty() ? "Known here: " + joined(known) + "."
+                                         : "Did you mean \"" + std::string(near) + "\"?"});
   }
   for (const Field& field : fields_) {
     if (!field.required || node_->find(field.key) != nullptr) continue;
-    context_->report("missing-key",
+    context_->report(codes::missing_key,
                      *node_,
                      pointer(field.key),
                      "The key \"" + std::string(field.key) + "\" is missing",
                      std::string(field.doc) + ".");
   }
+}
+
+std::optional<dates::Date> date_of(const Node& at, std::string pointer, Context& context) {
+  const auto day = dates::parse_date(at.text);
+  if (!day) {
+    context.report(codes::not_a_date,
+                   at,
+                   std::move(pointer),
+                   "\"" + at.text + "\" is no day of the calendar",
+                   "Write it as 2027-05-31.");
+  }
+  return day;
 }
 
 std::optional<std::size_t> choice_of(const Field& field,
@@ -253,7 +286,7 @@ std::optional<std::size_t> choice_of(const Field& field,
   const auto it = std::ranges::find(choices, at.text);
   if (it != choices.end()) return static_cast<std::size_t>(it - choices.begin());
   const std::string_view near = diagnostics::nearest(at.text, choices);
-  context.report("not-a-choice",
+  context.report(codes::not_a_choice,
                  at,
                  std::move(pointer),
                  "\"" + at.text + "\" is none of: " + joined(choices),

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "basinwright/dates/date.hpp"
+#include "basinwright/money/money.hpp"
 #include "basinwright/readers/field.hpp"
 #include "basinwright/sources/source.hpp"
 #include "basinwright/units/parse.hpp"
@@ -25,11 +26,12 @@ struct Context {
   units::System system = units::System::metric;
   std::shared_ptr<std::deque<std::string>> places = std::make_shared<std::deque<std::string>>();
 
-  void report(std::string code,
+  void report(Code code,
               const Node& node,
               std::string pointer,
               std::string message,
               std::string hint = {});
+  void tell(Complaint complaint) { readers::tell(source, problems, std::move(complaint)); }
   /// The pointer as a text that lives as long as `places`.
   [[nodiscard]] std::string_view keep(std::string pointer);
 };
@@ -53,7 +55,11 @@ class View {
   [[nodiscard]] std::optional<dates::Moment> moment(std::string_view key);
   /// Two clock times in quarters from midnight.
   [[nodiscard]] std::optional<std::pair<int, int>> hours(std::string_view key);
+  /// Nothing for "unknown" too.
+  [[nodiscard]] std::optional<int> year(std::string_view key);
   [[nodiscard]] std::optional<std::string> money(std::string_view key);
+  /// A share that money is multiplied by; one that is no whole number of basis points is reported.
+  [[nodiscard]] std::optional<money::BasisPoints> basis_points(std::string_view key);
 
   /// Any quantity, temperature or fraction; the row's type must be Q's.
   template <class Q>
@@ -83,14 +89,20 @@ class View {
   [[nodiscard]] std::vector<std::size_t> choices(std::string_view key);
   template <class Q>
   [[nodiscard]] std::vector<Q> measures(std::string_view key);
-  /// Values of a by_month object, as single-key views named by month 1 to 12.
-  [[nodiscard]] std::vector<std::pair<unsigned, View>> months(std::string_view key);
+  /// Values of a by_month object, each as a view that knows its one key.
+  struct Month;
+  [[nodiscard]] std::vector<Month> months(std::string_view key);
 
   [[nodiscard]] bool has(std::string_view key) const { return node_->find(key) != nullptr; }
   [[nodiscard]] const std::string& pointer() const { return pointer_; }
   [[nodiscard]] std::string pointer(std::string_view key) const;
   [[nodiscard]] const Node& raw() const { return *node_; }
   [[nodiscard]] Context& context() { return *context_; }
+  /// Reports two keys whose values clash, both places shown; one of them may rest on its default.
+  void clash(std::string_view key,
+             std::string_view other,
+             std::string message,
+             std::string hint = {});
   /// Reports keys the table does not have and required ones that are missing. Call once, at the
   /// end.
   void finish();
@@ -100,17 +112,21 @@ class View {
   [[nodiscard]] const Node* of_kind(std::string_view key, Node::Kind kind);
   void fail(const Node& at,
             std::string_view key,
-            std::string code,
+            Code code,
             std::string message,
             std::string hint = {});
-  [[nodiscard]] bool within(const Field& field, double si, const Node& at);
+  [[nodiscard]] bool within(const Field& field, double si, const Node& at, std::string where);
+  [[nodiscard]] std::optional<double> number_of(const Node& at, std::string where);
   template <class Q>
-  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at);
+  [[nodiscard]] std::optional<Q> parse(const Field& field, const Node& at, std::string where);
+  template <class Q>
+  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at, std::string where);
   [[nodiscard]] std::optional<View> tuple_at(const Field& field, const Node& at, std::string where);
   [[nodiscard]] std::optional<std::pair<std::string_view, View>> variant(const Field& field,
                                                                          const Node& at,
                                                                          std::string where);
-  [[nodiscard]] std::vector<const Node*> text_items(std::string_view key);
+  /// The texts in a list, each with its pointer.
+  [[nodiscard]] std::vector<std::pair<const Node*, std::string>> text_items(std::string_view key);
   [[nodiscard]] std::vector<View> objects_at(const Field& field,
                                              const Node& at,
                                              const std::string& where);
@@ -122,6 +138,13 @@ class View {
   std::span<const Field> fields_;
   std::string pointer_;
   Context* context_;
+  bool by_position_ = false;  ///< Of a tuple: its keys stand for places in a list.
+};
+
+struct View::Month {
+  unsigned number = 0;
+  std::string_view key;  ///< As written.
+  View view;
 };
 
 }  // namespace basinwright::readers

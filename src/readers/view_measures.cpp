@@ -107,8 +107,9 @@ bool names_no_number(std::string_view text) {
   return low.starts_with("nan") || low.starts_with("inf");
 }
 
-// A limit in the unit people would say it in.
-std::string said(const Field& field, double si) {
+}  // namespace
+
+std::string limit_words(const Field& field, double si) {
   switch (field.type) {
     case Type::length:
       return fmt::format("{:g} m", si);
@@ -128,6 +129,14 @@ std::string said(const Field& field, double si) {
       return fmt::format("{:g} %", fraction(si).in_percent());
     case Type::work_rate:
       return fmt::format("{:g} m2/h", WorkRate::from_si(si).in(square_metres_per_hour));
+    case Type::edge_rate:
+      return fmt::format("{:g} m/h", EdgeRate::from_si(si).in(metres_per_hour));
+    case Type::spreading_rate:
+      return fmt::format("{:g} m2/L", SpreadingRate::from_si(si).in(square_metres_per_litre));
+    case Type::application_rate:
+      return fmt::format("{:g} L/m2", ApplicationRate::from_si(si).in(litres_per_square_metre));
+    case Type::concentration:
+      return fmt::format("{:g} g/L", Concentration::from_si(si).in(grams_per_litre));
     case Type::list:
       return fmt::format("{:g} m", si);
     default:
@@ -135,58 +144,63 @@ std::string said(const Field& field, double si) {
   }
 }
 
-}  // namespace
-
-std::pair<std::string, std::string> outside(const Field& field, double si) {
-  const bool sized = field.above_low && field.low == 0.0;
-  if (sized && si <= 0.0) {
-    return {"not-positive", fmt::format("\"{}\" must be more than 0", field.key)};
+std::pair<Code, std::string> outside(const Field& field, double si) {
+  if (field.low == 0.0 && field.above_low && si <= 0.0) {
+    return {codes::not_positive, fmt::format("\"{}\" must be more than 0", field.key)};
   }
-  if (si < field.low || (field.above_low && si == field.low)) {
-    return {"out-of-range",
-            fmt::format("\"{}\" is at least {}", field.key, said(field, field.low))};
+  if (field.low == 0.0 && si < 0.0) {
+    return {codes::negative, fmt::format("\"{}\" must not be negative", field.key)};
   }
-  return {"out-of-range", fmt::format("\"{}\" is at most {}", field.key, said(field, field.high))};
+  if (si <= field.low) {
+    return {codes::out_of_range,
+            fmt::format("\"{}\" is at least {}", field.key, limit_words(field, field.low))};
+  }
+  return {codes::out_of_range,
+          fmt::format("\"{}\" is at most {}", field.key, limit_words(field, field.high))};
 }
 
 template <class Q>
-std::optional<Q> View::read(const Field& field, const Node& at) {
-  Q value;
+std::optional<Q> View::parse(const Field& field, const Node& at, std::string where) {
+  const auto parsed = parse_of<Q>(field, at.text);
+  if (const Q* value = std::get_if<Q>(&parsed)) return *value;
+  const auto& error = std::get<ParseError>(parsed);
+  const bool no_number = names_no_number(at.text);
+  const Code code = no_number          ? codes::not_finite
+                    : error.wrong_unit ? codes::wrong_unit
+                                       : codes::not_a_measure;
+  context_->report(
+      code,
+      at,
+      std::move(where),
+      fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error.reason),
+      error.hint);
+  return {};
+}
+
+template <class Q>
+std::optional<Q> View::read(const Field& field, const Node& at, std::string where) {
+  std::optional<Q> value;
   if (at.kind == Node::Kind::number) {
-    const auto number = parse_number(at.text);
-    if (!std::holds_alternative<double>(number)) {
-      fail(at, field.key, "not-finite", "This number cannot be a measure");
-      return {};
-    }
-    value = bare_of<Q>(field, std::get<double>(number), context_->system);
+    if (const auto number = number_of(at, where))
+      value = bare_of<Q>(field, *number, context_->system);
   } else if (at.kind == Node::Kind::text) {
-    const auto parsed = parse_of<Q>(field, at.text);
-    if (const auto* error = std::get_if<ParseError>(&parsed)) {
-      const bool no_number = names_no_number(at.text);
-      fail(at,
-           field.key,
-           no_number ? "not-finite" : (error->wrong_unit ? "wrong-unit" : "not-a-measure"),
-           fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error->reason),
-           error->hint);
-      return {};
-    }
-    value = std::get<Q>(parsed);
+    value = parse<Q>(field, at, where);
   } else {
-    fail(at,
-         field.key,
-         "wrong-type",
-         fmt::format("\"{}\" is {}, but a measure belongs here", field.key, words(at.kind)),
-         "Write a number, or a text with its unit such as \"9.2 m\".");
-    return {};
+    context_->report(
+        codes::wrong_type,
+        at,
+        where,
+        fmt::format("\"{}\" is {}, but a measure belongs here", field.key, words(at.kind)),
+        "Write a number, or a text with its unit such as \"9.2 m\".");
   }
-  if (!within(field, si_of(value), at)) return {};
+  if (!value || !within(field, si_of(*value), at, std::move(where))) return {};
   return value;
 }
 
 template <class Q>
 std::optional<Q> View::measure(std::string_view key) {
   const Node* at = node(key);
-  return at == nullptr ? std::nullopt : read<Q>(row(key), *at);
+  return at == nullptr ? std::nullopt : read<Q>(row(key), *at, pointer(key));
 }
 
 template <class Q>
@@ -201,11 +215,27 @@ std::vector<Q> View::measures(std::string_view key) {
   std::vector<Q> out;
   const Node* at = of_kind(key, Node::Kind::list);
   if (at == nullptr) return out;
-  const Field& field = row(key);
-  for (const Node& item : at->items) {
-    if (const auto value = read<Q>(field, item)) out.push_back(*value);
+  for (std::size_t i = 0; i < at->items.size(); ++i) {
+    const auto value = read<Q>(row(key), at->items[i], fmt::format("{}/{}", pointer(key), i));
+    if (value) out.push_back(*value);
   }
   return out;
+}
+
+std::optional<money::BasisPoints> View::basis_points(std::string_view key) {
+  constexpr double in_all = 10'000.0;
+  const auto share = measure<Fraction>(key);
+  if (!share) return {};
+  const double count = share->share() * in_all;
+  if (std::abs(count - std::round(count)) > 1e-6) {
+    fail(*node(key),
+         key,
+         codes::out_of_range,
+         fmt::format("\"{}\" goes down to hundredths of a percent", key),
+         fmt::format("Write {:.2f} %.", count / 100.0));
+    return {};
+  }
+  return money::BasisPoints{std::llround(count)};
 }
 
 #define BASINWRIGHT_READS(Q)                                          \

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "measures.hpp"
 #include "view.hpp"
@@ -52,12 +53,13 @@ std::optional<View> View::tuple_at(const Field& field, const Node& at, std::stri
       at.items.size() > field.fields.size()) {
     std::string form;
     for (const Field& f : field.fields) form += (form.empty() ? "" : ", ") + std::string(f.key);
-    context_->report("wrong-type", at, std::move(where), "A list [" + form + "] belongs here");
+    context_->report(codes::wrong_type, at, std::move(where), "A list [" + form + "] belongs here");
     return {};
   }
   auto object = as_object(at, field.fields);
   View view(*object, field.fields, std::move(where), *context_);
   view.owned_ = std::move(object);
+  view.by_position_ = true;
   return view;
 }
 
@@ -81,7 +83,7 @@ std::optional<std::pair<std::string_view, View>> View::variant(const Field& fiel
                                                                const Node& at,
                                                                std::string where) {
   if (at.kind != Node::Kind::object) {
-    context_->report("wrong-type",
+    context_->report(codes::wrong_type,
                      at,
                      std::move(where),
                      fmt::format("{} stands where an object belongs", words(at.kind)));
@@ -92,10 +94,11 @@ std::optional<std::pair<std::string_view, View>> View::variant(const Field& fiel
     choices += (choices.empty() ? "" : " ") + std::string(a.kind);
   const Node* kind = at.find("kind");
   if (kind == nullptr || kind->kind != Node::Kind::text) {
-    context_->report("missing-key",
-                     kind == nullptr ? at : *kind,
+    const bool missing = kind == nullptr;
+    context_->report(missing ? codes::missing_key : codes::wrong_type,
+                     missing ? at : *kind,
                      where + "/kind",
-                     "The key \"kind\" is missing",
+                     missing ? "The key \"kind\" is missing" : "\"kind\" is a text",
                      "One of: " + choices + ".");
     return {};
   }
@@ -137,7 +140,7 @@ std::vector<View> View::objects_at(const Field& field, const Node& at, const std
   }
   if (at.kind != Node::Kind::list) {
     context_->report(
-        "wrong-type", at, where, fmt::format("{} stands where a list belongs", words(at.kind)));
+        codes::wrong_type, at, where, fmt::format("{} stands where a list belongs", words(at.kind)));
     return out;
   }
   for (std::size_t i = 0; i < at.items.size(); ++i) {
@@ -145,7 +148,7 @@ std::vector<View> View::objects_at(const Field& field, const Node& at, const std
     if (at.items[i].kind == Node::Kind::object) {
       out.emplace_back(at.items[i], field.fields, item, *context_);
     } else {
-      context_->report("wrong-type", at.items[i], item, "An object belongs here");
+      context_->report(codes::wrong_type, at.items[i], item, "An object belongs here");
     }
   }
   return out;
@@ -163,7 +166,7 @@ std::vector<std::pair<std::string, View>> View::members(std::string_view key) {
   const View map(*at, {}, pointer(key), *context_);
   for (const Member& m : at->members) {
     if (m.value.kind != Node::Kind::object) {
-      context_->report("wrong-type", m.value, map.pointer(m.key), "An object belongs here");
+      context_->report(codes::wrong_type, m.value, map.pointer(m.key), "An object belongs here");
       continue;
     }
     out.emplace_back(m.key, View(m.value, row(key).fields, map.pointer(m.key), *context_));
@@ -182,47 +185,53 @@ std::vector<std::pair<std::string, std::vector<View>>> View::member_lists(std::s
   return out;
 }
 
-std::vector<std::pair<unsigned, View>> View::months(std::string_view key) {
-  std::vector<std::pair<unsigned, View>> out;
+std::vector<View::Month> View::months(std::string_view key) {
+  std::vector<Month> out;
+  std::array<const Member*, 12> seen{};
   const Node* at = of_kind(key, Node::Kind::object);
   if (at == nullptr) return out;
+  const View map(*at, {}, pointer(key), *context_);
   for (const Member& m : at->members) {
     const unsigned month = month_of(m.key);
     if (month == 0) {
-      context_->problems.add({"unknown-key",
-                              diagnostics::Severity::error,
-                              context_->source.at(m.key_begin, m.key_end),
-                              pointer(key),
-                              "\"" + m.key + "\" is no month",
-                              "Write 1 to 12, or the month's name in small letters.",
-                              {}});
+      context_->tell({.code = codes::unknown_key,
+                      .at = m.key_span(),
+                      .pointer = map.pointer(m.key),
+                      .message = "\"" + m.key + "\" is no month",
+                      .hint = "Write 1 to 12, or the month's name in small letters."});
       continue;
+    }
+    const Member* const before = std::exchange(seen[month - 1], &m);
+    if (before != nullptr) {
+      context_->tell({.code = codes::facts_clash,
+                      .at = m.key_span(),
+                      .pointer = map.pointer(m.key),
+                      .message = "This month stands here twice",
+                      .hint = "Keep one of the two.",
+                      .other = before->key_span()});
     }
     Field value = row(key);
     value.type = value.element;
-    value.key = "value";
+    value.key = m.key;
     auto fields = std::make_shared<std::vector<Field>>(1, value);
-    auto object = std::make_shared<Node>();
-    object->kind = Node::Kind::object;
-    object->members.push_back({"value", m.key_begin, m.key_end, m.value});
-    View view(*object, *fields, pointer(key) + "/" + m.key, *context_);
-    view.owned_ = std::move(object);
+    View view(*at, *fields, map.pointer(), *context_);
     view.own_fields_ = std::move(fields);
-    out.emplace_back(month, std::move(view));
+    out.push_back({month, m.key, std::move(view)});
   }
   return out;
 }
 
-std::vector<const Node*> View::text_items(std::string_view key) {
-  std::vector<const Node*> out;
+std::vector<std::pair<const Node*, std::string>> View::text_items(std::string_view key) {
+  std::vector<std::pair<const Node*, std::string>> out;
   const Node* at = of_kind(key, Node::Kind::list);
   if (at == nullptr) return out;
   for (std::size_t i = 0; i < at->items.size(); ++i) {
+    std::string where = fmt::format("{}/{}", pointer(key), i);
     if (at->items[i].kind == Node::Kind::text) {
-      out.push_back(&at->items[i]);
+      out.emplace_back(&at->items[i], std::move(where));
     } else {
       context_->report(
-          "wrong-type", at->items[i], fmt::format("{}/{}", pointer(key), i), "A text belongs here");
+          codes::wrong_type, at->items[i], std::move(where), "A text belongs here");
     }
   }
   return out;
@@ -230,31 +239,22 @@ std::vector<const Node*> View::text_items(std::string_view key) {
 
 std::vector<std::string> View::texts(std::string_view key) {
   std::vector<std::string> out;
-  for (const Node* item : text_items(key)) out.push_back(item->text);
+  for (const auto& [item, where] : text_items(key)) out.push_back(item->text);
   return out;
 }
 
 std::vector<dates::Date> View::dates(std::string_view key) {
   std::vector<dates::Date> out;
-  for (const Node* item : text_items(key)) {
-    if (const auto day = dates::parse_date(item->text)) {
-      out.push_back(*day);
-    } else {
-      context_->report("not-a-date",
-                       *item,
-                       pointer(key),
-                       "\"" + item->text + "\" is no day of the calendar",
-                       "Write it as 2027-05-31.");
-    }
+  for (const auto& [item, where] : text_items(key)) {
+    if (const auto day = date_of(*item, where, *context_)) out.push_back(*day);
   }
   return out;
 }
 
 std::vector<std::size_t> View::choices(std::string_view key) {
   std::vector<std::size_t> out;
-  for (const Node* item : text_items(key)) {
-    if (const auto index = choice_of(row(key), *item, pointer(key), *context_))
-      out.push_back(*index);
+  for (const auto& [item, where] : text_items(key)) {
+    if (const auto index = choice_of(row(key), *item, where, *context_)) out.push_back(*index);
   }
   return out;
 }

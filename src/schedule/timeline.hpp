@@ -1,7 +1,9 @@
-// Calendars with ranks: where work that starts in a slot ends, on which dates, for what labour.
+// Calendars with ranks: where work that starts or ends in a slot goes, on which dates, for what
+// labour.
 #pragma once
 
 #include <cstdint>
+#include <limits>
 #include <vector>
 
 #include "basinwright/schedule/problem.hpp"
@@ -9,43 +11,59 @@
 namespace basinwright::schedule {
 
 inline constexpr Slot no_slot = -1;
+/// Later than any slot, with room to add.
+inline constexpr Slot never = std::numeric_limits<Slot>::max() / 4;
+inline constexpr std::int32_t no_date = std::numeric_limits<std::int32_t>::min();
 
 inline std::size_t at(Slot slot) {
   return static_cast<std::size_t>(slot);
 }
 
-/// Work on a calendar from its first worked slot to the end of its last.
+/// A lag that can be added to any slot.
+inline Slot capped(Slot lag) {
+  return lag < never ? lag : never;
+}
+
+/// Work from its first worked slot to the end of its last.
 struct Stretch {
   Slot start = no_slot;
   Slot end = no_slot;
   std::int64_t labour = 0;
   int dates = 0;  ///< Distinct dates with worked slots.
+
+  [[nodiscard]] bool possible() const { return start != no_slot && end != no_slot; }
 };
 
-/// One calendar cut off at a horizon, with the ranks of its open slots.
+/// One calendar cut off at a length, with the ranks of its open slots.
 class Openings {
  public:
-  Openings(const Calendar& calendar, const Problem& problem, Slot horizon);
+  Openings(const Calendar& calendar, const Problem& problem, Slot length);
 
-  [[nodiscard]] Slot horizon() const { return horizon_; }
   [[nodiscard]] bool open(Slot slot) const { return run_[at(slot)] > 0; }
-  /// The first open slot at or after `from`; the horizon when there is none.
+  /// The first open slot at or after `from`; the length when there is none.
   [[nodiscard]] Slot next(Slot from) const;
+  /// The last open slot before `end`; no_slot when there is none.
+  [[nodiscard]] Slot last_before(Slot end) const;
   /// Consecutive open slots from `slot` on.
   [[nodiscard]] Slot run(Slot slot) const { return run_[at(slot)]; }
-  /// The next `slots` open slots from an open `start`, pausing over closed ones; `end` is no_slot
-  /// when the horizon comes first.
+  /// How many slots are open.
+  [[nodiscard]] Slot count() const { return rank_.back(); }
+  /// The next `slots` open slots from an open `start`, pausing over closed ones.
   [[nodiscard]] Stretch resumed(Slot start, Slot slots) const;
-  /// `slots` consecutive slots from `start`, whatever their dates; `end` is no_slot when not open.
+  /// The `slots` open slots before `end`, the last of them at `end - 1`, which is open.
+  [[nodiscard]] Stretch resumed_until(Slot end, Slot slots) const;
+  /// `slots` consecutive slots from `start`, whatever their dates.
   [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const;
 
  private:
-  Slot horizon_;
+  [[nodiscard]] Stretch ranks(std::size_t first, std::size_t count) const;
+
+  Slot length_;
   std::vector<Slot> run_;             // open slots in a row from here
   std::vector<Slot> rank_;            // open slots before here, one more than slots
   std::vector<Slot> slot_of_;         // of a rank
   std::vector<std::int64_t> labour_;  // of the open slots before a rank
-  std::vector<int> dates_;            // dates begun by the open slots up to a rank, itself included
+  std::vector<int> dates_;            // begun by the open slots up to a rank, itself included
 };
 
 }  // namespace basinwright::schedule

@@ -284,6 +284,7 @@ class Checker {
     }
   }
   void first_coat(const Booking& b) {
+    const bool any = !tasks_.empty() || !recleans_.empty();  // something was wet
     Slot wet = chain_end();
     std::optional<Slot> from;
     if (p_.anchor.task < tasks_.size() && !tasks_[p_.anchor.task].empty()) {
@@ -293,8 +294,8 @@ class Checker {
       wet = std::max(wet, span.end);
       from = std::max(from.value_or(0), span.end);
     }
-    require(b.start >= wet + p_.anchor.dry, "{} starts before it is dry", name(b));
-    require(!p_.anchor.limit || !from || b.start <= *from + *p_.anchor.limit,
+    require(!any || b.start >= wet + p_.anchor.dry, "{} starts before it is dry", name(b));
+    require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= *from + *p_.anchor.limit,
             "{} starts after the anchor's limit",
             name(b));
   }

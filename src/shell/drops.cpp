@@ -1,4 +1,4 @@
-// Vertical faces in the floor itself.
+// Where cells of the floor meet, and where they do so at two depths.
 #include <algorithm>
 
 #include "floor.hpp"
@@ -43,22 +43,23 @@ Reach reach_of(const HalfPlane& side, const geometry::Box& within) {
   return {base, geometry::left(side.normal), -half, half};
 }
 
-void add_drop(std::vector<Drop>& drops, const Reach& reach, const geometry::Plane& difference) {
-  Piece line;
-  line.from = reach.base + reach.from * reach.along;
-  line.to = reach.base + reach.to * reach.along;
-  const double a = difference.at(line.from);
-  const double b = difference.at(line.to);
+void add_drops(std::vector<Drop>& drops, const Seam& seam) {
+  const geometry::Plane difference = seam.one - seam.other;
+  const double a = difference.at(seam.line.from);
+  const double b = difference.at(seam.line.to);
   if (std::max(std::abs(a), std::abs(b)) < flush) return;
   std::vector<double> sign_change;
   if (a * b < 0.0) sign_change.push_back(a / (a - b));
-  for (const Piece& piece : geometry::split(line, sign_change)) {
+  for (const Piece& piece : geometry::split(seam.line, sign_change)) {
     const bool up = difference.at(piece.at(0.5)) < 0.0;
-    drops.push_back({piece, up ? geometry::level_plane(0.0) - difference : difference});
+    drops.push_back({piece, up ? seam.other - seam.one : difference});
   }
 }
 
-void compare(std::vector<Drop>& drops, const Cell& a, const Cell& b, const geometry::Box& within) {
+void add_seams(std::vector<Seam>& seams,
+               const Cell& a,
+               const Cell& b,
+               const geometry::Box& within) {
   for (const HalfPlane& p : a.sides) {
     for (const HalfPlane& q : b.sides) {
       if (!back_to_back(p, q)) continue;
@@ -69,20 +70,30 @@ void compare(std::vector<Drop>& drops, const Cell& a, const Cell& b, const geome
       for (const HalfPlane& other : b.sides) {
         if (&other != &q) reach.narrow(other);
       }
-      if (reach.to - reach.from > flush) add_drop(drops, reach, a.depth - b.depth);
+      if (reach.to - reach.from <= flush) continue;
+      Piece line;
+      line.from = reach.base + reach.from * reach.along;
+      line.to = reach.base + reach.to * reach.along;
+      seams.push_back({line, a.depth, b.depth});
     }
   }
 }
 
 }  // namespace
 
-std::vector<Drop> drops_of(const std::vector<Cell>& cells, const geometry::Box& within) {
-  std::vector<Drop> drops;
+std::vector<Seam> seams_of(const std::vector<Cell>& cells, const geometry::Box& within) {
+  std::vector<Seam> seams;
   for (std::size_t i = 0; i < cells.size(); ++i) {
     for (std::size_t j = i + 1; j < cells.size(); ++j) {
-      compare(drops, cells[i], cells[j], within);
+      add_seams(seams, cells[i], cells[j], within);
     }
   }
+  return seams;
+}
+
+std::vector<Drop> drops_of(const std::vector<Seam>& seams) {
+  std::vector<Drop> drops;
+  for (const Seam& seam : seams) add_drops(drops, seam);
   return drops;
 }
 

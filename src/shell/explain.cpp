@@ -1,8 +1,9 @@
 #include "explain.hpp"
 
 #include <string>
+#include <vector>
 
-#include "basinwright/units/unit.hpp"
+#include "trace_sum.hpp"
 
 namespace basinwright::shell {
 
@@ -14,11 +15,14 @@ using trace::From;
 using trace::Trace;
 
 constexpr Source by_green{Kind::published, "green-theorem", "region from its boundary"};
-constexpr Source band_given{Kind::given, "rim_to_paint", "pool"};
-constexpr Source water_given{Kind::given, "rim_to_water", "pool"};
-constexpr Source cove_given{Kind::given, "cove_radius", "pool"};
-constexpr Source lean_given{Kind::given, "wall_lean", "pool"};
-constexpr Source depth_given{Kind::given, "floor", "pool"};
+constexpr Source band_given{Kind::given, "", "/pool/rim_to_paint"};
+constexpr Source water_given{Kind::given, "", "/pool/rim_to_water"};
+constexpr Source cove_given{Kind::given, "", "/pool/cove_radius"};
+constexpr Source lean_given{Kind::given, "", "/pool/wall_lean"};
+constexpr Source floor_given{Kind::given, "", "/pool/floor"};
+constexpr Source outline_given{Kind::given, "", "/pool/outline"};
+constexpr Source features_given{Kind::given, "", "/pool/features"};
+constexpr std::string_view right_angle = "the cove at a right angle between wall and floor";
 
 Length metres(double value) {
   return Length::from_si(value);
@@ -30,170 +34,241 @@ Volume volume(double value) {
   return Volume::from_si(value);
 }
 
-/// A sum recorded part by part: "takeoff.floor_area.1", "takeoff.floor_area.2" ...
-template <class Q>
-class Chain {
- public:
-  Chain(Trace& trace, std::string key) : trace_(trace), key_(std::move(key)), last_(key_ + ".0") {
-    trace_.note(last_, sum_, "0", {});
-  }
+const Source& depth_of(Face face) {
+  return face == Face::floor || face == Face::wall ? floor_given : features_given;
+}
 
-  void add(Q part, std::string_view formula, std::initializer_list<trace::Operand> operands) {
-    sum_ += part;
-    const std::string key = key_ + "." + std::to_string(++count_);
-    std::vector<trace::Operand> all{{"before", sum_ - part, From{last_}}};
-    all.insert(all.end(), operands.begin(), operands.end());
-    note(key, "before + " + std::string(formula), all);
-    last_ = key;
-  }
+std::string numbered(const std::string& key, std::size_t index) {
+  return key + "." + std::to_string(index + 1);
+}
 
-  void close(Q total) { trace_.note(key_, total, "sum", {{"sum", sum_, From{last_}}}); }
-
- private:
-  // Operands are handed over as a list of fixed length: before and up to two of the part's own.
-  void note(const std::string& key,
-            const std::string& formula,
-            const std::vector<trace::Operand>& all) {
-    if (all.size() == 2) {
-      trace_.note(key, sum_, formula, {all[0], all[1]});
-    } else if (all.size() == 3) {
-      trace_.note(key, sum_, formula, {all[0], all[1], all[2]});
-    } else {
-      trace_.note(key, sum_, formula, {all[0], all[1], all[2], all[3]});
-    }
-  }
-
-  Trace& trace_;
-  std::string key_;
-  std::string last_;
-  Q sum_{};
-  int count_ = 0;
+/// Everything that lies in one plane, less what covers it.
+struct Level {
+  Face face;
+  geometry::Plane depth;
+  double plan = 0.0;
+  geometry::Moments wet;
 };
 
-void explain_flats(const Survey& survey, Face face, Chain<Area>& chain) {
-  for (const Flat& flat : survey.surfaces.flats) {
-    if (flat.face != face) continue;
-    const double plan = flat.sign * geometry::moments(flat.loop).area;
-    const double slope = geometry::norm(flat.depth.gradient);
-    chain.add(area(plan * flat.depth.stretch()),
-              "plan * sqrt(1 + slope^2)",
-              {{"plan", area(plan), by_green}, {"slope", slope, depth_given}});
-  }
+bool same_plane(const geometry::Plane& a, const geometry::Plane& b) {
+  return a.constant == b.constant && a.gradient.x == b.gradient.x && a.gradient.y == b.gradient.y;
 }
 
-void explain_uprights(const Survey& survey, Face face, Chain<Area>& chain) {
-  for (const Upright& upright : survey.surfaces.uprights) {
-    if (upright.face != face) continue;
-    const double length = upright.curve.length();
-    const double height = upright.curve.integral(upright.height) / length;
-    if (face == Face::wall) {
-      chain.add(area(length * height),
-                "length * (mean_depth - band)",
-                {{"length", metres(length), by_green},
-                 {"mean_depth", metres(height + survey.model.band), depth_given},
-                 {"band", metres(survey.model.band), band_given}});
-    } else {
-      chain.add(
-          area(length * height),
-          "length * mean_height",
-          {{"length", metres(length), by_green}, {"mean_height", metres(height), depth_given}});
+std::vector<Level> levels_of(const Survey& survey) {
+  std::vector<Level> levels;
+  for (const Flat& flat : survey.surfaces.flats) {
+    Level* level = nullptr;
+    for (Level& l : levels) {
+      if (l.face == flat.face && same_plane(l.depth, flat.depth)) level = &l;
     }
+    if (level == nullptr) level = &levels.emplace_back(Level{flat.face, flat.depth, 0.0, {}});
+    level->plan += flat.sign * geometry::moments(flat.loop).area;
+    level->wet += flat.sign * wet_moments(flat.loop, flat.depth, survey.model.water);
   }
+  return levels;
 }
 
-void explain_face(const Survey& survey, Face face, std::string key, Area total, Trace& trace) {
-  Chain<Area> chain(trace, std::move(key));
-  explain_flats(survey, face, chain);
-  explain_uprights(survey, face, chain);
-  chain.close(total);
+/// All pieces of one wall, or of vertical faces of one kind.
+struct Stretch {
+  Face face;
+  int wall;
+  double length = 0.0;
+  double area = 0.0;
+};
+
+std::vector<Stretch> stretches_of(const Survey& survey) {
+  std::vector<Stretch> stretches;
+  for (const Upright& upright : survey.surfaces.uprights) {
+    const int wall = upright.face == Face::wall ? upright.curve.wall : -1;
+    Stretch* stretch = nullptr;
+    for (Stretch& s : stretches) {
+      if (s.face == upright.face && s.wall == wall) stretch = &s;
+    }
+    if (stretch == nullptr) stretch = &stretches.emplace_back(Stretch{upright.face, wall});
+    stretch->length += upright.curve.length();
+    stretch->area += upright.curve.integral(upright.height);
+  }
+  return stretches;
 }
 
-void explain_water(const Survey& survey, const TakeOff& t, Trace& trace) {
-  const double water = survey.model.water;
-  Chain<Volume> chain(trace, "takeoff.water_volume_before_cove");
-  for (const Flat& flat : survey.surfaces.flats) {
-    const geometry::Moments wet = flat.sign * wet_moments(flat.loop, flat.depth, water);
-    if (wet.area == 0.0) continue;
-    const double depth = wet.integral(flat.depth) / wet.area;
-    chain.add(volume(wet.area * (depth - water)),
-              "plan * (depth_at_centroid - rim_to_water)",
-              {{"plan", area(wet.area), by_green},
-               {"depth_at_centroid", metres(depth), depth_given},
-               {"rim_to_water", metres(water), water_given}});
+void explain_walls(const Survey& survey,
+                   const std::vector<Stretch>& stretches,
+                   const TakeOff& t,
+                   Trace& trace) {
+  const std::string key = "takeoff.wall_area_m2";
+  std::vector<Term<Area>> terms;
+  for (const Stretch& s : stretches) {
+    if (s.face != Face::wall) continue;
+    const std::string name = key + ".wall_" + std::to_string(s.wall);
+    const double depth = s.area / s.length + survey.model.band;
+    trace.note(name,
+               area(s.area),
+               "length * (mean_depth - band)",
+               {{"length", metres(s.length), outline_given},
+                {"mean_depth", metres(depth), floor_given},
+                {"band", metres(survey.model.band), band_given}},
+               "mean depth of what stands at the wall's foot");
+    terms.push_back({name, area(s.area)});
   }
-  chain.close(t.water_volume_before_cove);
-  trace.note("takeoff.water_volume",
+  note_sum(trace, key, t.wall_area, terms);
+}
+
+/// Level or sloping parts and vertical faces of one kind under one key.
+struct Sum {
+  std::string key;
+  Face face;
+  Area total;
+};
+
+void explain_faces(const std::vector<Level>& levels,
+                   const std::vector<Stretch>& stretches,
+                   const Sum& sum,
+                   Trace& trace) {
+  std::vector<Term<Area>> terms;
+  for (const Level& level : levels) {
+    if (level.face != sum.face) continue;
+    const std::string name = numbered(sum.key, terms.size());
+    const double slope = geometry::norm(level.depth.gradient);
+    const Area part = area(level.plan * level.depth.stretch());
+    trace.note(name,
+               part,
+               "plan * sqrt(1 + slope^2)",
+               {{"plan", area(level.plan), by_green}, {"slope", slope, depth_of(level.face)}});
+    terms.push_back({name, part});
+  }
+  for (const Stretch& s : stretches) {
+    if (s.face != sum.face) continue;
+    const std::string name = numbered(sum.key, terms.size());
+    trace.note(name,
+               area(s.area),
+               "length * mean_height",
+               {{"length", metres(s.length), by_green},
+                {"mean_height", metres(s.area / s.length), depth_of(s.face)}},
+               "vertical faces");
+    terms.push_back({name, area(s.area)});
+  }
+  note_sum(trace, sum.key, sum.total, terms);
+}
+
+void explain_water(const Survey& survey,
+                   const std::vector<Level>& levels,
+                   const TakeOff& t,
+                   Trace& trace) {
+  const std::string key = "takeoff.water_volume_before_cove_m3";
+  std::vector<Term<Volume>> terms;
+  for (const Level& level : levels) {
+    if (level.wet.area == 0.0) continue;
+    const double depth = level.wet.integral(level.depth) / level.wet.area;
+    const Volume part = volume(level.wet.area * (depth - survey.model.water));
+    const std::string name = numbered(key, terms.size());
+    trace.note(name,
+               part,
+               "plan * (depth_at_centroid - rim_to_water)",
+               {{"plan", area(level.wet.area), by_green},
+                {"depth_at_centroid", metres(depth), depth_of(level.face)},
+                {"rim_to_water", metres(survey.model.water), water_given}});
+    terms.push_back({name, part});
+  }
+  note_sum(trace, key, t.water_volume_before_cove, terms);
+  trace.note("takeoff.water_volume_m3",
              t.water_volume,
              "before_cove - (1 - pi / 4) * radius^2 * length",
-             {{"before_cove", t.water_volume_before_cove, From{"takeoff.water_volume_before_cove"}},
+             {{"before_cove", t.water_volume_before_cove, From{key}},
               {"radius", metres(survey.model.cove), cove_given},
-              {"length", t.cove_length, From{"takeoff.cove_length"}}},
-             "the cove at a right angle between wall and floor");
+              {"length", t.cove_length, From{"takeoff.cove_length_m"}}},
+             right_angle);
 }
 
 void explain_cove(const Survey& survey, const TakeOff& t, Trace& trace) {
-  Chain<Length> chain(trace, "takeoff.cove_length");
-  for (const Upright& upright : survey.surfaces.uprights) {
-    if (!upright.coved) continue;
-    const Length length = metres(upright.curve.length());
-    chain.add(length, "length", {{"length", length, by_green}});
-  }
-  chain.close(t.cove_length);
-  trace.note("takeoff.cove_area_change",
+  trace.note("takeoff.cove_length_m",
+             t.cove_length,
+             "perimeter - against_features",
+             {{"perimeter", t.perimeter, From{"takeoff.perimeter_m"}},
+              {"against_features", t.perimeter - t.cove_length, by_green}});
+  trace.note("takeoff.cove_area_change_m2",
              t.cove_area_change,
              "(pi / 2 - 2) * radius * length",
              {{"radius", metres(survey.model.cove), cove_given},
-              {"length", t.cove_length, From{"takeoff.cove_length"}}},
-             "the cove at a right angle between wall and floor");
+              {"length", t.cove_length, From{"takeoff.cove_length_m"}}},
+             right_angle);
+}
+
+void explain_perimeter(const Survey& survey, const TakeOff& t, Trace& trace) {
+  const std::string key = "takeoff.perimeter_m";
+  std::vector<Term<Length>> terms;
+  const geometry::Loop& outline = survey.model.outline();
+  for (std::size_t i = 0; i < outline.size();) {
+    const int wall = outline[i].wall;
+    double length = 0.0;
+    for (; i < outline.size() && outline[i].wall == wall; ++i) length += outline[i].length();
+    const std::string name = key + ".wall_" + std::to_string(wall);
+    trace.note(name, metres(length), "length", {{"length", metres(length), outline_given}});
+    terms.push_back({name, metres(length)});
+  }
+  note_sum(trace, key, t.perimeter, terms);
 }
 
 void explain_lean(const Survey& survey, const TakeOff& t, Trace& trace) {
   const double lean = survey.model.lean;
   const double slant = std::sqrt(1.0 + lean * lean);
-  trace.note("takeoff.wall_area",
+  trace.note("takeoff.wall_area_m2",
              t.wall_area,
              "upright * sqrt(1 + lean^2)",
              {{"upright", t.wall_area / slant, by_green}, {"lean", lean, lean_given}},
-             "upright: the wall's area seen square from the side, strip by strip");
-  trace.note("takeoff.floor_area",
+             "upright: the wall seen square from the side, strip by strip");
+  trace.note("takeoff.floor_area_m2",
              t.floor_area,
              "plan * stretch",
              {{"plan", t.floor_plan_at_toe, by_green},
-              {"stretch", t.floor_area / t.floor_plan_at_toe, depth_given}},
-             "stretch: true area over plan area, mean over the floor");
-  trace.note("takeoff.water_volume",
+              {"stretch", t.floor_area / t.floor_plan_at_toe, floor_given}},
+             "stretch: true area over plan area, mean over the floor between the walls");
+  trace.note("takeoff.water_volume_m3",
              t.water_volume,
              "plan * mean_water_depth",
              {{"plan", t.plan_area, by_green},
-              {"mean_water_depth", t.water_volume / t.plan_area, depth_given}});
+              {"mean_water_depth", t.water_volume / t.plan_area, floor_given}});
+  trace.note("takeoff.painted_area_m2",
+             t.painted_area,
+             "floor + walls",
+             {{"floor", t.floor_area, From{"takeoff.floor_area_m2"}},
+              {"walls", t.wall_area, From{"takeoff.wall_area_m2"}}});
+}
+
+void explain_upright(const Survey& survey, const TakeOff& t, Trace& trace) {
+  const std::vector<Level> levels = levels_of(survey);
+  const std::vector<Stretch> stretches = stretches_of(survey);
+  for (const Sum& sum : {Sum{"takeoff.floor_area_m2", Face::floor, t.floor_area},
+                         Sum{"takeoff.tread_area_m2", Face::tread, t.tread_area},
+                         Sum{"takeoff.riser_area_m2", Face::riser, t.riser_area}}) {
+    explain_faces(levels, stretches, sum, trace);
+  }
+  explain_walls(survey, stretches, t, trace);
+  explain_cove(survey, t, trace);
+  explain_water(survey, levels, t, trace);
+  trace.note("takeoff.painted_area_m2",
+             t.painted_area,
+             "floor + walls + treads + risers + cove_change",
+             {{"floor", t.floor_area, From{"takeoff.floor_area_m2"}},
+              {"walls", t.wall_area, From{"takeoff.wall_area_m2"}},
+              {"treads", t.tread_area, From{"takeoff.tread_area_m2"}},
+              {"risers", t.riser_area, From{"takeoff.riser_area_m2"}},
+              {"cove_change", t.cove_area_change, From{"takeoff.cove_area_change_m2"}}});
 }
 
 }  // namespace
 
 void explain(const Survey& survey, const TakeOff& t, Trace& trace) {
+  trace.note("takeoff.plan_area_m2",
+             t.plan_area,
+             "plan",
+             {{"plan", t.plan_area, by_green}},
+             "the outline's area: half the sum of x dy - y dx round the rim");
+  explain_perimeter(survey, t, trace);
   if (survey.model.lean > 0.0) {
     explain_lean(survey, t, trace);
-    trace.note("takeoff.painted_area",
-               t.painted_area,
-               "floor + walls",
-               {{"floor", t.floor_area, From{"takeoff.floor_area"}},
-                {"walls", t.wall_area, From{"takeoff.wall_area"}}});
-    return;
+  } else {
+    explain_upright(survey, t, trace);
   }
-  explain_face(survey, Face::floor, "takeoff.floor_area", t.floor_area, trace);
-  explain_face(survey, Face::wall, "takeoff.wall_area", t.wall_area, trace);
-  explain_face(survey, Face::tread, "takeoff.tread_area", t.tread_area, trace);
-  explain_face(survey, Face::riser, "takeoff.riser_area", t.riser_area, trace);
-  explain_cove(survey, t, trace);
-  explain_water(survey, t, trace);
-  trace.note("takeoff.painted_area",
-             t.painted_area,
-             "floor + walls + treads + risers + cove_change",
-             {{"floor", t.floor_area, From{"takeoff.floor_area"}},
-              {"walls", t.wall_area, From{"takeoff.wall_area"}},
-              {"treads", t.tread_area, From{"takeoff.tread_area"}},
-              {"risers", t.riser_area, From{"takeoff.riser_area"}},
-              {"cove_change", t.cove_area_change, From{"takeoff.cove_area_change"}}});
 }
 
 }  // namespace basinwright::shell

@@ -14,6 +14,13 @@ struct Cell {
   geometry::Plane depth;
 };
 
+/// A line where two cells meet, and the planes on its two sides.
+struct Seam {
+  geometry::Piece line;
+  geometry::Plane one;
+  geometry::Plane other;
+};
+
 /// A line along which the floor drops, and by how much (never negative).
 struct Drop {
   geometry::Piece line;
@@ -42,9 +49,12 @@ struct Drop {
 /// The cell under a point, the nearest one outside all of them.
 [[nodiscard]] const Cell& cell_at(const std::vector<Cell>& cells, geometry::Vec p);
 
-/// Where neighbouring cells do not meet at one depth, within the box.
-[[nodiscard]] std::vector<Drop> drops_of(const std::vector<Cell>& cells,
+/// Where cells meet, within the box.
+[[nodiscard]] std::vector<Seam> seams_of(const std::vector<Cell>& cells,
                                          const geometry::Box& within);
+
+/// Where they do not meet at one depth.
+[[nodiscard]] std::vector<Drop> drops_of(const std::vector<Seam>& seams);
 
 /// The cell inside a convex polygon, counter-clockwise; edges of no length are skipped.
 [[nodiscard]] std::vector<geometry::HalfPlane> sides_of(const std::vector<geometry::Vec>& polygon);

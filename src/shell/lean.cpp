@@ -168,7 +168,7 @@ class Walls {
       mix(s.span.to < course.within.from ? 1 : 0);
       mix(s.span.from > course.within.to ? 1 : 0);
     }
-    mix(static_cast<std::uint64_t>(course.held_by + 2));
+    mix(static_cast<std::uint64_t>(course.held_by) + 2);
     for (const double level : {model_.band, model_.water}) {
       mix(course.end > level ? 1 : 0);
       mix(course.within.from > level ? 1 : 0);

@@ -68,8 +68,8 @@ Box box_of(const Loop& loop) {
 
 std::vector<Piece> clip(const Piece& curve, const HalfPlane& side) {
   std::vector<Piece> kept;
-  for (Piece& piece : split(curve, curve.cuts(side))) {
-    if (side.at(piece.at(0.5)) > on_plane) kept.push_back(std::move(piece));
+  for (const Piece& piece : split(curve, curve.cuts(side))) {
+    if (side.at(piece.at(0.5)) > on_plane) kept.push_back(piece);
   }
   return kept;
 }

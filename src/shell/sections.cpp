@@ -14,6 +14,8 @@ namespace {
 using geometry::HalfPlane;
 using geometry::Vec;
 
+constexpr double most_kits = 1e5;
+
 Painted painted_of(const Sums& sums, double cove) {
   return {sums.floor, sums.wall, sums.tread + sums.riser, sums.cove_change(cove)};
 }
@@ -63,6 +65,18 @@ class Ruler {
   /// Position at a distance from the deep end.
   [[nodiscard]] double from_deep(double distance) const {
     return deep_last_ ? extent_.to - distance : extent_.from + distance;
+  }
+
+  /// The position itself, or that of a face across the axis that all but stands there.
+  [[nodiscard]] double on_face(double position) const {
+    constexpr double beside = 1e-8;
+    for (const Upright& upright : survey_.surfaces.uprights) {
+      const double from = dot(direction_, upright.curve.from) + shift_;
+      const double to = dot(direction_, upright.curve.to) + shift_;
+      const bool across = upright.curve.straight() && std::abs(from - to) < geometry::on_plane;
+      if (across && std::abs(from - position) < beside) return from;
+    }
+    return position;
   }
 
   [[nodiscard]] std::vector<double> deep_first(const std::vector<Length>& cuts) const {
@@ -179,12 +193,15 @@ std::vector<Length> kit_boundaries(const Pool& pool, Area kit_cover) {
   }
   const Ruler ruler(pool);
   const double total = painted(ruler.survey()).total();
+  if (total / cover > most_kits) {
+    throw std::invalid_argument("the cover of a kit is too small for this pool");
+  }
   const double whole_kit = 1e-9;  // a rounding above a whole number of kits opens no new one
   std::vector<Length> found;
   double distance = 0.0;
   for (int k = 1; k * cover < total - whole_kit * cover; ++k) {
     distance = distance_to(ruler, k * cover, distance, (k - 1) * cover);
-    found.push_back(Length::from_si(ruler.from_deep(distance)));
+    found.push_back(Length::from_si(ruler.on_face(ruler.from_deep(distance))));
   }
   return found;
 }

@@ -1,6 +1,5 @@
 #include "basinwright/shell/sketch.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 #include "crossing.hpp"
@@ -10,9 +9,10 @@ namespace basinwright::shell {
 
 namespace {
 
-using geometry::HalfPlane;
 using geometry::Piece;
 using geometry::Vec;
+
+constexpr double flush = 1e-9;
 
 PathPoint placed(Vec p, Vec origin, double bulge) {
   return {Length::from_si(p.x + origin.x), Length::from_si(p.y + origin.y), bulge};
@@ -33,61 +33,21 @@ FloorLine line_of(const Piece& piece, const geometry::Plane& depth, Vec origin) 
           Length::from_si(depth.at(piece.to))};
 }
 
-// The edge of a cell along one of its sides, as long as the box allows.
-Piece edge_of(const Cell& cell, std::size_t side, const geometry::Box& box) {
-  const HalfPlane& line = cell.sides[side];
-  const Vec centre = geometry::middle(box.low, box.high);
-  const Vec base = centre - line.at(centre) * line.normal;
-  const Vec reach = geometry::norm(box.high - box.low) * geometry::left(line.normal);
-  Piece edge;
-  edge.from = base + reach;
-  edge.to = base - reach;
-  return edge;
-}
-
 // Cells that carry on one plane meet without a line anybody sees.
-bool changes_plane(const Model& model, const Piece& piece) {
-  const Vec aside = 1e-6 * piece.right_normal(0.5);
-  const geometry::Plane& a = cell_at(model.cells, piece.at(0.5) + aside).depth;
-  const geometry::Plane& b = cell_at(model.cells, piece.at(0.5) - aside).depth;
-  return geometry::norm(a.gradient - b.gradient) > 1e-9 ||
-         std::abs(a.at(piece.at(0.5)) - b.at(piece.at(0.5))) > 1e-9;
+bool seen(const Seam& seam) {
+  const Vec p = seam.line.at(0.5);
+  return geometry::norm(seam.one.gradient - seam.other.gradient) > flush ||
+         std::abs(seam.one.at(p) - seam.other.at(p)) > flush;
 }
 
-void add_edge(Sketch& sketch, const Model& model, const Cell& cell, std::size_t side) {
-  std::vector<Piece> kept{edge_of(cell, side, model.box)};
-  for (std::size_t i = 0; i < cell.sides.size(); ++i) {
-    if (i == side || kept.empty()) continue;
-    kept = geometry::clip(kept.front(), cell.sides[i]);
-  }
-  if (kept.empty()) return;
+void add_lines(Sketch& sketch, const Model& model, const Seam& seam) {
   for (const Piece& piece :
-       geometry::split(kept.front(), geometry::cuts_by(kept.front(), model.outline(), 1e-9))) {
+       geometry::split(seam.line, geometry::cuts_by(seam.line, model.outline(), flush))) {
     const Vec p = piece.at(0.5);
     const bool open = geometry::contains(model.outline(), p) &&
                       !geometry::near_boundary(model.outline(), p, geometry::contact);
-    if (open && changes_plane(model, piece))
-      sketch.break_lines.push_back(line_of(piece, cell.depth, model.ground.origin));
+    if (open) sketch.break_lines.push_back(line_of(piece, seam.one, model.ground.origin));
   }
-}
-
-bool same_place(const FloorLine& a, const FloorLine& b) {
-  const auto close = [](Length p, Length q) { return units::abs(p - q).si() < 1e-6; };
-  const bool forth = close(a.from_x, b.from_x) && close(a.from_y, b.from_y) &&
-                     close(a.to_x, b.to_x) && close(a.to_y, b.to_y);
-  const bool back = close(a.from_x, b.to_x) && close(a.from_y, b.to_y) && close(a.to_x, b.from_x) &&
-                    close(a.to_y, b.from_y);
-  return forth || back;
-}
-
-// Two cells share an edge; one line is drawn for both.
-void drop_doubles(std::vector<FloorLine>& lines) {
-  std::vector<FloorLine> kept;
-  for (const FloorLine& line : lines) {
-    const auto drawn = [&](const FloorLine& other) { return same_place(line, other); };
-    if (std::ranges::none_of(kept, drawn)) kept.push_back(line);
-  }
-  lines = std::move(kept);
 }
 
 }  // namespace
@@ -100,10 +60,9 @@ Sketch sketch(const Pool& pool) {
   for (const Footprint& f : model.footprints) {
     made.footprints.push_back(path_of(f.loop, model.ground.origin));
   }
-  for (const Cell& cell : model.cells) {
-    for (std::size_t i = 0; i < cell.sides.size(); ++i) add_edge(made, model, cell, i);
+  for (const Seam& seam : seams_of(model.cells, model.box)) {
+    if (seen(seam)) add_lines(made, model, seam);
   }
-  drop_doubles(made.break_lines);
   return made;
 }
 

@@ -208,7 +208,7 @@ Surfaces clip(const Surfaces& surfaces, const HalfPlane& side) {
     for (const Piece& piece : geometry::clip(upright.curve, side)) {
       Upright part = upright;
       part.curve = piece;
-      kept.uprights.push_back(std::move(part));
+      kept.uprights.push_back(part);
     }
   }
   return kept;

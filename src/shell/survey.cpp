@@ -15,6 +15,8 @@ using geometry::Loop;
 using geometry::Piece;
 using geometry::Vec;
 
+constexpr double least_lean = 1e-6;  // a micrometre a metre is upright
+
 void check_scalars(const Pool& pool, Findings& findings) {
   findings.not_negative(pool.rim_to_paint, "/rim_to_paint", "the tile band");
   findings.not_negative(pool.rim_to_water, "/rim_to_water", "the depth of the water line");
@@ -89,10 +91,10 @@ Model model_of(const Pool& pool, Ground ground, std::vector<Cell> cells) {
   model.band = pool.rim_to_paint.si();
   model.water = pool.rim_to_water.si();
   model.cove = pool.cove_radius.si();
-  model.lean = pool.wall_lean;
+  model.lean = pool.wall_lean < least_lean ? 0.0 : pool.wall_lean;
   model.plan_area = geometry::moments(model.outline()).area;
   model.box = geometry::box_of(model.outline());
-  model.drops = drops_of(model.cells, model.box);
+  model.drops = drops_of(seams_of(model.cells, model.box));
   return model;
 }
 
@@ -128,8 +130,10 @@ std::optional<Survey> survey(const Pool& pool, Findings& findings) {
   Survey made;
   made.model = model_of(pool, std::move(ground), std::move(cells));
   made.model.footprints = std::move(footprints);
+  const std::size_t before_cover = findings.refusals();
   check_cover(pool, made, findings);
-  if (!findings.fine()) return std::nullopt;
+  if (findings.refusals() != before_cover) return std::nullopt;
+  if (!findings.fine()) made.model.footprints.clear();  // look for further faults without them
   find_depths(made);
   made.surfaces = surfaces_of(made.model);
   check_band(made, findings);

@@ -7,7 +7,8 @@
 #include "support/catch.hpp"
 
 // The form of the headline, file:line:column: kind: message, is that of the GNU Coding Standards,
-// "Formatting Error Messages"; columns as Unicode scalars are this project's own rule.
+// "Formatting Error Messages" (from memory, as are the RFC 3629 examples); columns as Unicode
+// scalars are this project's own rule.
 
 using namespace basinwright::diagnostics;
 using std::string_literals::operator""s;

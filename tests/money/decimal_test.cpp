@@ -27,7 +27,7 @@ std::string written(std::int64_t units, std::string_view code) {
 }  // namespace
 
 TEST_CASE("currencies have the decimals of ISO 4217") {
-  // ISO 4217 list one as published 25 June 2024, column minor unit.
+  // ISO 4217 list one of 25 June 2024, column minor unit, as the npm package currency-codes has it.
   for (const std::string_view code : {"BIF",
                                       "CLP",
                                       "DJF",

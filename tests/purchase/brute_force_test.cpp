@@ -220,9 +220,9 @@ TEST_CASE("ties between shared baskets are broken as the definition says") {
     std::vector<Pack> packs = cases.packs(4, 1, false);
     for (Pack& pack : packs) {
       pack.price = money::Money::of_minor(pack.size);
-      pack.stock = cases.number(1, 2);
+      pack.stock = cases.number(1, 3);
     }
-    const std::vector<std::int64_t> needs{cases.number(1, 9), cases.number(1, 9)};
+    const std::vector<std::int64_t> needs{cases.number(1, 16), cases.number(1, 16)};
     same(purchase::cheapest({needs, true, false}, packs), exhaustive(needs, ordered(packs)), packs);
   }
 }

@@ -18,7 +18,9 @@ namespace make {
 namespace shell = basinwright::shell;
 using basinwright::units::Length;
 
-inline Length m(double value) { return Length::from_si(value); }
+inline Length m(double value) {
+  return Length::from_si(value);
+}
 inline std::vector<Length> ms(const std::vector<double>& values) {
   std::vector<Length> found;
   for (const double v : values) found.push_back(m(v));
@@ -27,7 +29,9 @@ inline std::vector<Length> ms(const std::vector<double>& values) {
 inline shell::PathPoint point(double x, double y, double bulge = 0.0) {
   return {m(x), m(y), bulge};
 }
-inline shell::Floor flat(double depth) { return shell::ConstantFloor{m(depth)}; }
+inline shell::Floor flat(double depth) {
+  return shell::ConstantFloor{m(depth)};
+}
 inline shell::Floor breaks(const std::vector<std::pair<double, double>>& points) {
   shell::BreaksFloor floor;
   for (const auto& [s, d] : points) floor.points.push_back({m(s), m(d)});
@@ -75,8 +79,8 @@ inline bool near(double got, double expected, double tolerance = 1e-9) {
 }  // namespace make
 
 // Says both numbers when they disagree.
-#define CHECK_NEAR(got, expected)                                     \
-  do {                                                                \
-    INFO(#got " = " << (got) << ", expected " << (expected));         \
-    CHECK(make::near((got), (expected)));                             \
+#define CHECK_NEAR(got, expected)                             \
+  do {                                                        \
+    INFO(#got " = " << (got) << ", expected " << (expected)); \
+    CHECK(make::near((got), (expected)));                     \
   } while (false)

@@ -14,7 +14,9 @@ shell::VertexPath path_of(const shell::Outline& outline) {
   return std::get<shell::VertexPath>(std::get<shell::OutlinePath>(made));
 }
 
-shell::TakeOff plan(shell::OutlineShape shape) { return taken(pool(std::move(shape), flat(1.0))); }
+shell::TakeOff plan(shell::OutlineShape shape) {
+  return taken(pool(std::move(shape), flat(1.0)));
+}
 
 }  // namespace
 
@@ -31,8 +33,7 @@ TEST_CASE("a bulge is a circular segment of four times its arc tangent") {
     INFO("bulge " << b);
     const auto out =
         plan(shell::Path{{point(0, 0), point(chord, 0, b), point(chord, chord), point(0, chord)}});
-    const auto up = plan(
-        shell::Path{{point(0, 0), point(4, 0), point(4, 4, b), point(0, 4)}});
+    const auto up = plan(shell::Path{{point(0, 0), point(4, 0), point(4, 4, b), point(0, 4)}});
     CHECK_NEAR(out.plan_area.si(), 16.0 + segment);
     CHECK_NEAR(up.plan_area.si(), 16.0 + segment);
     CHECK_NEAR(out.perimeter.si(), 12.0 + arc);
@@ -41,7 +42,8 @@ TEST_CASE("a bulge is a circular segment of four times its arc tangent") {
 
 TEST_CASE("the first moment of a half disc puts the mean depth at its centroid") {
   // Centroid of a half disc 4 r / (3 pi) from its diameter.
-  const auto t = taken(pool(shell::Path{{point(0, -2), point(0, 2, 1)}}, breaks({{-2, 1}, {0, 2}})));
+  const auto t =
+      taken(pool(shell::Path{{point(0, -2), point(0, 2, 1)}}, breaks({{-2, 1}, {0, 2}})));
   CHECK_NEAR(t.mean_depth.si(), 2.0 - 0.5 * 4.0 * 2.0 / (3.0 * pi));
 }
 
@@ -71,8 +73,8 @@ TEST_CASE("a rounded corner saves (4 - pi) r2 of plan and (8 - 2 pi) r of rim") 
 }
 
 TEST_CASE("a clockwise path is turned round and keeps its first point") {
-  const auto p = path_of({shell::Path{{point(0, 0, -0.2), point(0, 4, 0.1), point(6, 4), point(6, 0)}},
-                          std::nullopt});
+  const auto p = path_of(
+      {shell::Path{{point(0, 0, -0.2), point(0, 4, 0.1), point(6, 4), point(6, 0)}}, std::nullopt});
   REQUIRE(p.size() == 4);
   CHECK(p[0].x == m(0));
   CHECK(p[0].y == m(0));
@@ -116,7 +118,8 @@ TEST_CASE("place turns an outline about its origin and then moves it") {
   CHECK(p[1].x == m(10));
   CHECK(p[1].y == m(9));
   CHECK(p[2].x == m(6));
-  const auto made = shell::outline_path({shell::Ellipse{m(8), m(4)}, shell::Place{90.0, m(1), m(0)}});
+  const auto made =
+      shell::outline_path({shell::Ellipse{m(8), m(4)}, shell::Place{90.0, m(1), m(0)}});
   const auto& e = std::get<shell::EllipsePath>(std::get<shell::OutlinePath>(made));
   CHECK_NEAR(e.centre_x.si(), -1.0);
   CHECK_NEAR(e.centre_y.si(), 4.0);

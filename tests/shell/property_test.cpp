@@ -54,8 +54,12 @@ shell::Pool drawn(std::uint64_t seed) {
   return made;
 }
 
-shell::Path& path_of(shell::Pool& p) { return std::get<shell::Path>(p.outline.shape); }
-shell::BreaksFloor& floor_of(shell::Pool& p) { return std::get<shell::BreaksFloor>(p.floor); }
+shell::Path& path_of(shell::Pool& p) {
+  return std::get<shell::Path>(p.outline.shape);
+}
+shell::BreaksFloor& floor_of(shell::Pool& p) {
+  return std::get<shell::BreaksFloor>(p.floor);
+}
 
 template <class Move>
 void move_points(shell::Pool& p, Move move) {
@@ -179,9 +183,9 @@ TEST_CASE("property, splitting a floor plane anywhere changes nothing") {
       auto& points = floor_of(b).points;
       const auto p = points[0];
       const auto q = points[1];
-      points.insert(points.begin() + 1,
-                    {p.distance + share * (q.distance - p.distance),
-                     p.depth + share * (q.depth - p.depth)});
+      points.insert(
+          points.begin() + 1,
+          {p.distance + share * (q.distance - p.distance), p.depth + share * (q.depth - p.depth)});
       check_same(taken(a), taken(b), 1.0, 1e-12);
     }
   }

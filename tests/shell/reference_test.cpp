@@ -117,8 +117,8 @@ TEST_CASE("section areas and kit boundaries of the reference are met") {
 }
 
 TEST_CASE("every refused pool of the reference is refused for the reason given") {
-  const std::map<std::string, std::string> codes{
-      {"tin_does_not_cover", "spot-depths-do-not-cover"}, {"batter_too_large", "lean-too-large"}};
+  const std::map<std::string, std::string> codes{{"tin_does_not_cover", "spot-depths-do-not-cover"},
+                                                 {"batter_too_large", "lean-too-large"}};
   const json file = rows::shells();
   REQUIRE(file.at("refused").size() == 18);
   for (const json& row : file.at("refused")) {
@@ -130,7 +130,7 @@ TEST_CASE("every refused pool of the reference is refused for the reason given")
     const auto result = shell::take_off(rows::pool(row.at("pool")), off);
     REQUIRE(std::holds_alternative<std::vector<shell::Fault>>(result));
     const auto& faults = std::get<std::vector<shell::Fault>>(result);
-    CHECK(std::ranges::any_of(
-        faults, [&](const shell::Fault& f) { return f.code == code && !f.warning; }));
+    CHECK(std::ranges::any_of(faults,
+                              [&](const shell::Fault& f) { return f.code == code && !f.warning; }));
   }
 }

@@ -10,7 +10,9 @@ namespace {
 
 const double no_number = std::numeric_limits<double>::quiet_NaN();
 
-shell::Pool usual() { return rectangle(8, 4, flat(1.5)); }
+shell::Pool usual() {
+  return rectangle(8, 4, flat(1.5));
+}
 
 shell::Pool with(shell::Feature feature) {
   auto p = usual();
@@ -18,9 +20,13 @@ shell::Pool with(shell::Feature feature) {
   return p;
 }
 
-shell::Pool outlined(shell::OutlineShape shape) { return pool(std::move(shape), flat(1.5)); }
+shell::Pool outlined(shell::OutlineShape shape) {
+  return pool(std::move(shape), flat(1.5));
+}
 
-shell::Pool floored(shell::Floor floor) { return rectangle(8, 4, std::move(floor)); }
+shell::Pool floored(shell::Floor floor) {
+  return rectangle(8, 4, std::move(floor));
+}
 
 void refuses(const shell::Pool& p, const std::string& code, const std::string& where) {
   const auto found = faults(p);
@@ -39,7 +45,9 @@ void warns(const shell::Pool& p, const std::string& code, const std::string& whe
   CHECK(std::ranges::all_of(found, [](const auto& f) { return f.warning; }));
 }
 
-shell::Path walls(const std::vector<shell::PathPoint>& points) { return {points}; }
+shell::Path walls(const std::vector<shell::PathPoint>& points) {
+  return {points};
+}
 
 }  // namespace
 
@@ -48,9 +56,11 @@ TEST_CASE("refused, measurements that are no lengths") {
   refuses(outlined(shell::Rectangle{m(8), m(-4)}), "not-positive", "/outline/width");
   refuses(outlined(shell::Circle{m(0)}), "not-positive", "/outline/diameter");
   refuses(outlined(shell::Kidney{m(2), m(2), m(3), m(-1), m(2)}),
-          "not-positive", "/outline/outer_radius");
+          "not-positive",
+          "/outline/outer_radius");
   refuses(outlined(walls({point(0, 0), point(no_number, 0), point(1, 1)})),
-          "not-finite", "/outline/points/1/0");
+          "not-finite",
+          "/outline/points/1/0");
   auto p = usual();
   p.rim_to_paint = m(-0.1);
   p.cove_radius = m(no_number);
@@ -69,44 +79,61 @@ TEST_CASE("refused, measurements that are no lengths") {
 
 TEST_CASE("refused, outlines whose parts do not fit") {
   refuses(outlined(shell::RoundedRectangle{m(8), m(4), m(2.5)}),
-          "radius-too-large", "/outline/corner_radius");
+          "radius-too-large",
+          "/outline/corner_radius");
   refuses(outlined(shell::Stadium{m(4), m(5)}), "radius-too-large", "/outline/width");
-  refuses(outlined(shell::LShape{m(8), m(4), m(8), m(2)}),
-          "notch-too-large", "/outline/notch_length");
-  refuses(outlined(shell::LShape{m(8), m(4), m(3), m(4)}),
-          "notch-too-large", "/outline/notch_width");
+  refuses(
+      outlined(shell::LShape{m(8), m(4), m(8), m(2)}), "notch-too-large", "/outline/notch_length");
+  refuses(
+      outlined(shell::LShape{m(8), m(4), m(3), m(4)}), "notch-too-large", "/outline/notch_width");
   refuses(outlined(shell::Kidney{m(2), m(2), m(6), m(4.5), m(3)}),
-          "circles-do-not-meet", "/outline/outer_radius");
+          "circles-do-not-meet",
+          "/outline/outer_radius");
   refuses(outlined(shell::Kidney{m(1), m(1), m(6), m(8), m(1.5)}),
-          "circles-do-not-meet", "/outline/inner_radius");
+          "circles-do-not-meet",
+          "/outline/inner_radius");
   refuses(outlined(shell::Kidney{m(3), m(1), m(1.5), m(8), m(3)}),
-          "circles-do-not-meet", "/outline/centres");
+          "circles-do-not-meet",
+          "/outline/centres");
 }
 
 TEST_CASE("refused, paths that cannot be a wall") {
   refuses(outlined(walls({point(0, 0), point(5, 0), point(5, 0), point(5, 4), point(0, 4)})),
-          "duplicate-point", "/outline/points/2");
+          "duplicate-point",
+          "/outline/points/2");
   refuses(outlined(walls({point(0, 0), point(5, 0), point(5, 4), point(0, 0.0005)})),
-          "duplicate-point", "/outline/points/3");
-  refuses(outlined(walls({point(0, 0), point(5, 0), point(10, 0)})), "zero-area", "/outline/points");
+          "duplicate-point",
+          "/outline/points/3");
+  refuses(
+      outlined(walls({point(0, 0), point(5, 0), point(10, 0)})), "zero-area", "/outline/points");
   refuses(outlined(walls({point(0, 0, 0.5), point(4, 0, -0.5)})), "zero-area", "/outline/points");
   refuses(outlined(walls({point(0, 0), point(5, 0)})), "too-few-points", "/outline/points");
   refuses(outlined(walls({point(0, 0), point(6, 4), point(6, 1), point(0, 4)})),
-          "self-intersection", "/outline/points/0");
+          "self-intersection",
+          "/outline/points/0");
   // Two arcs cross although the polygon of their chords is simple.
   refuses(outlined(walls({point(0, 0, -0.9), point(6, 0), point(6, 1.5, -0.9), point(0, 1.5)})),
-          "self-intersection", "/outline/points/0");
+          "self-intersection",
+          "/outline/points/0");
   // A corner that touches a far wall.
   refuses(outlined(walls({point(0, 0), point(8, 0), point(8, 4), point(4, 0), point(0, 4)})),
-          "self-intersection", "/outline/points/0");
+          "self-intersection",
+          "/outline/points/0");
   // An arc that touches a far wall from inside at one point: sagitta 2 on a chord of 4.
-  refuses(outlined(walls({point(0, 0), point(8, 0), point(8, 2), point(6, 2, -1), point(2, 2),
-                         point(0, 2)})),
-          "self-intersection", "/outline/points/0");
+  refuses(outlined(walls(
+              {point(0, 0), point(8, 0), point(8, 2), point(6, 2, -1), point(2, 2), point(0, 2)})),
+          "self-intersection",
+          "/outline/points/0");
   // Back along its own wall.
-  refuses(outlined(walls({point(0, 0), point(8, 0), point(8, 4), point(4, 4), point(4, 6),
-                         point(4, 4.5), point(0, 4)})),
-          "self-intersection", "/outline/points/3");
+  refuses(outlined(walls({point(0, 0),
+                          point(8, 0),
+                          point(8, 4),
+                          point(4, 4),
+                          point(4, 6),
+                          point(4, 4.5),
+                          point(0, 4)})),
+          "self-intersection",
+          "/outline/points/3");
 }
 
 TEST_CASE("refused, surveys by offsets and by two tapes") {
@@ -119,7 +146,8 @@ TEST_CASE("refused, surveys by offsets and by two tapes") {
   offsets.stations.back().near = m(0);
   offsets.curve = shell::Curve::arcs;
   refuses(outlined(offsets), "too-few-points", "/outline/stations");
-  offsets.stations = {{m(0), m(0), m(3)}, {m(1), m(0), m(3)}, {m(2), m(0), m(3)}, {m(3), m(0), m(3)}};
+  offsets.stations = {
+      {m(0), m(0), m(3)}, {m(1), m(0), m(3)}, {m(2), m(0), m(3)}, {m(3), m(0), m(3)}};
   refuses(outlined(offsets), "wrong-number-of-stations", "/outline/stations");
   shell::TwoTape tapes{m(10), {{m(3), m(6), 1, 0}, {m(5), m(7), 1, 0}, {m(9), m(4), 1, 0}}};
   refuses(outlined(tapes), "circles-do-not-meet", "/outline/points/0");
@@ -134,9 +162,11 @@ TEST_CASE("refused, surveys by offsets and by two tapes") {
 TEST_CASE("refused, floors") {
   refuses(floored(flat(0)), "not-positive", "/floor/depth");
   refuses(floored(breaks({})), "too-few-points", "/floor/points");
-  refuses(floored(breaks({{0, 1.0}, {5, 1.4}, {4, 2.0}})), "overlapping-bands", "/floor/points/2/0");
+  refuses(
+      floored(breaks({{0, 1.0}, {5, 1.4}, {4, 2.0}})), "overlapping-bands", "/floor/points/2/0");
   refuses(floored(breaks({{0, 1.0}, {4, 1.4}, {4, 1.6}, {4, 2.0}})),
-          "overlapping-bands", "/floor/points/3/0");
+          "overlapping-bands",
+          "/floor/points/3/0");
   refuses(floored(breaks({{0, 1.0}, {4, -1.4}})), "not-positive", "/floor/points/1/1");
   shell::HopperFloor hopper{m(1.1), m(2), {m(0), m(0), m(8), m(4)}, {m(2), m(1), m(9), m(3)}};
   refuses(floored(hopper), "hopper-not-nested", "/floor/inner");
@@ -148,9 +178,9 @@ TEST_CASE("refused, floors") {
 }
 
 TEST_CASE("refused, spot depths") {
-  shell::SpotDepthsFloor spots{{{m(0), m(0), m(1)}, {m(6), m(0), m(2)}, {m(6), m(4), m(2)},
-                                {m(0), m(4), m(1)}},
-                               {{0, 1, 2}, {0, 2, 3}}};
+  shell::SpotDepthsFloor spots{
+      {{m(0), m(0), m(1)}, {m(6), m(0), m(2)}, {m(6), m(4), m(2)}, {m(0), m(4), m(1)}},
+      {{0, 1, 2}, {0, 2, 3}}};
   refuses(floored(spots), "spot-depths-do-not-cover", "/floor/points");
   spots.triangles = {{0, 1, 2}, {0, 2, 7}};
   refuses(floored(spots), "point-number-out-of-range", "/floor/triangles/1/2");
@@ -171,22 +201,29 @@ TEST_CASE("refused, spot depths") {
 TEST_CASE("refused, features that do not fit their wall") {
   refuses(with(shell::Bench{0, m(6), m(3), m(0.5), m(0.5)}), "block-outside", "/features/0/length");
   refuses(with(shell::Bench{0, m(1), m(3), m(4.5), m(0.5)}), "block-outside", "/features/0/width");
-  refuses(with(shell::Bench{4, m(1), m(3), m(0.5), m(0.5)}),
-          "wall-out-of-range", "/features/0/wall");
+  refuses(
+      with(shell::Bench{4, m(1), m(3), m(0.5), m(0.5)}), "wall-out-of-range", "/features/0/wall");
   refuses(with(shell::StraightSteps{3, m(3), m(2), ms({0.3}), ms({0.3})}),
-          "block-outside", "/features/0/width");
+          "block-outside",
+          "/features/0/width");
   refuses(with(shell::StraightSteps{3, m(1), m(2), ms({0.3, 8}), ms({0.3, 0.6})}),
-          "block-outside", "/features/0/treads/1");
+          "block-outside",
+          "/features/0/treads/1");
   refuses(with(shell::StraightSteps{3, m(-1), m(2), ms({0.3}), ms({0.3})}),
-          "negative", "/features/0/from");
+          "negative",
+          "/features/0/from");
   refuses(with(shell::CornerSteps{4, ms({0.5}), ms({0.3})}),
-          "corner-out-of-range", "/features/0/corner");
+          "corner-out-of-range",
+          "/features/0/corner");
   refuses(with(shell::CornerSteps{0, ms({0.5, 4.5}), ms({0.3, 0.6})}),
-          "block-outside", "/features/0/radii/1");
+          "block-outside",
+          "/features/0/radii/1");
   refuses(with(shell::RoundSteps{3, m(0.4), ms({0.5}), ms({0.3})}),
-          "block-outside", "/features/0/radii/0");
+          "block-outside",
+          "/features/0/radii/0");
   refuses(with(shell::Block{{point(7, 1), point(9, 1), point(9, 2)}, m(0.5)}),
-          "block-outside", "/features/0/path");
+          "block-outside",
+          "/features/0/path");
   auto round = pool(shell::Circle{m(6)}, flat(1.5));
   round.features = {shell::StraightSteps{0, m(1), m(2), ms({0.3}), ms({0.3})}};
   refuses(round, "wall-not-straight", "/features/0/wall");
@@ -198,16 +235,21 @@ TEST_CASE("refused, features that do not fit their wall") {
 
 TEST_CASE("refused, features whose depths make no sense") {
   refuses(with(shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.3}), ms({0.8, 0.4})}),
-          "treads-not-descending", "/features/0/depths/1");
+          "treads-not-descending",
+          "/features/0/depths/1");
   refuses(with(shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.3}), ms({0.8})}),
-          "wrong-number-of-depths", "/features/0/depths");
+          "wrong-number-of-depths",
+          "/features/0/depths");
   refuses(with(shell::RoundSteps{3, m(2), {}, {}}), "wrong-number-of-depths", "/features/0/depths");
   refuses(with(shell::CornerSteps{0, ms({0.6, 0.5}), ms({0.3, 0.6})}),
-          "radii-not-ascending", "/features/0/radii/1");
+          "radii-not-ascending",
+          "/features/0/radii/1");
   refuses(with(shell::Bench{0, m(1), m(3), m(0.5), m(1.6)}),
-          "block-top-not-above-floor", "/features/0/depth");
+          "block-top-not-above-floor",
+          "/features/0/depth");
   refuses(with(shell::Pit{{point(1, 1), point(2, 1), point(2, 2)}, m(1.2)}),
-          "pit-not-below-floor", "/features/0/depth");
+          "pit-not-below-floor",
+          "/features/0/depth");
   auto p = with(shell::Bench{0, m(1), m(3), m(0.5), m(0.2)});
   p.rim_to_paint = m(0.3);
   refuses(p, "depth-not-below-band", "/features/0/depth");
@@ -268,6 +310,8 @@ TEST_CASE("refused, everything is said at once") {
   CHECK(has(faults(q), "wall-out-of-range", "/features/0/wall"));
   CHECK(has(faults(q), "block-top-not-above-floor", "/features/1/depths/0"));
   CHECK(has(faults(q), "corner-out-of-range", "/check/0/1"));
+  q.cove_radius = m(1.9);
+  CHECK(has(faults(q), "cove-too-large", "/cove_radius"));
 }
 
 TEST_CASE("warned, a tape that does not fit the outline") {
@@ -298,8 +342,10 @@ TEST_CASE("warned, a pool unlike a pool") {
   warns(rectangle(8, 4, flat(0.25)), "unusual-depth", "/floor");
   warns(rectangle(8, 4, flat(7)), "unusual-depth", "/floor");
   warns(rectangle(25, 2, flat(1.2)), "unusual-proportions", "/outline");
-  warns(rectangle(8, 4, breaks({{0, 1.0}, {2, 1.8}, {8, 1.8}})), "steep-in-shallow-water", "/floor");
-  warns(rectangle(8, 4, breaks({{0, 1.0}, {9, 1.8}})), "break-outside-outline", "/floor/points/1/0");
+  warns(
+      rectangle(8, 4, breaks({{0, 1.0}, {2, 1.8}, {8, 1.8}})), "steep-in-shallow-water", "/floor");
+  warns(
+      rectangle(8, 4, breaks({{0, 1.0}, {9, 1.8}})), "break-outside-outline", "/floor/points/1/0");
   warns(rectangle(8, 4, breaks({{2, 1.0}, {8, 1.8}})), "breaks-end-before-wall", "/floor/points");
   CHECK(faults(rectangle(8, 4, breaks({{0, 1.0}, {8, 1.8}}))).empty());
   auto p = with(shell::Bench{0, m(1), m(3), m(0.5), m(0.2)});

@@ -65,7 +65,9 @@ inline shell::OutlineShape surveyed(const json& j, const std::string& kind) {
   if (kind == "two_tape") {
     shell::TwoTape shape{length(j, "baseline"), {}};
     for (const json& p : j.at("points")) {
-      shape.points.push_back({length(p.at(0)), length(p.at(1)), p.at(2).get<int>(),
+      shape.points.push_back({length(p.at(0)),
+                              length(p.at(1)),
+                              p.at(2).get<int>(),
                               p.size() > 3 ? p.at(3).get<double>() : 0.0});
     }
     return shape;
@@ -87,8 +89,10 @@ inline shell::OutlineShape shape(const json& j) {
   if (kind == "stadium") return shell::Stadium{l, w};
   if (kind == "ellipse") return shell::Ellipse{l, w};
   if (kind == "kidney") {
-    return shell::Kidney{length(j, "shallow_radius"), length(j, "deep_radius"),
-                         length(j, "centres"), length(j, "outer_radius"),
+    return shell::Kidney{length(j, "shallow_radius"),
+                         length(j, "deep_radius"),
+                         length(j, "centres"),
+                         length(j, "outer_radius"),
                          length(j, "inner_radius")};
   }
   return surveyed(j, kind);
@@ -131,20 +135,26 @@ inline shell::Floor floor(const json& j) {
 inline shell::Feature feature(const json& j) {
   const std::string kind = j.at("kind");
   if (kind == "straight_steps") {
-    return shell::StraightSteps{j.at("wall").get<int>(), length(j, "from"), length(j, "width"),
-                                lengths(j.at("treads")), lengths(j.at("depths"))};
+    return shell::StraightSteps{j.at("wall").get<int>(),
+                                length(j, "from"),
+                                length(j, "width"),
+                                lengths(j.at("treads")),
+                                lengths(j.at("depths"))};
   }
   if (kind == "bench") {
-    return shell::Bench{j.at("wall").get<int>(), length(j, "from"), length(j, "length"),
-                        length(j, "width"), length(j, "depth")};
+    return shell::Bench{j.at("wall").get<int>(),
+                        length(j, "from"),
+                        length(j, "length"),
+                        length(j, "width"),
+                        length(j, "depth")};
   }
   if (kind == "corner_steps") {
     return shell::CornerSteps{
         j.at("corner").get<int>(), lengths(j.at("radii")), lengths(j.at("depths"))};
   }
   if (kind == "round_steps") {
-    return shell::RoundSteps{j.at("wall").get<int>(), length(j, "at"), lengths(j.at("radii")),
-                             lengths(j.at("depths"))};
+    return shell::RoundSteps{
+        j.at("wall").get<int>(), length(j, "at"), lengths(j.at("radii")), lengths(j.at("depths"))};
   }
   if (kind == "block") return shell::Block{path(j.at("path")), length(j, "depth")};
   if (kind == "pit") return shell::Pit{path(j.at("path")), length(j, "depth")};
@@ -157,8 +167,8 @@ inline shell::Pool pool(const json& j) {
   made.outline.shape = shape(j.at("outline"));
   if (j.at("outline").contains("place")) {
     const json& place = j.at("outline").at("place");
-    made.outline.place = shell::Place{
-        place.value("rotation_deg", 0.0), length(place, "dx"), length(place, "dy")};
+    made.outline.place =
+        shell::Place{place.value("rotation_deg", 0.0), length(place, "dx"), length(place, "dy")};
   }
   if (j.contains("floor")) made.floor = floor(j.at("floor"));
   for (const json& f : j.value("features", json::array())) made.features.push_back(feature(f));

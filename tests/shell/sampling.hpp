@@ -107,7 +107,10 @@ inline Result measure(const Pool& pool, double step) {
     low_y = std::min(low_y, p.y);
     high_y = std::max(high_y, p.y);
   }
-  for (double y = low_y + 0.5 * step; y < high_y; y += step) {
+  const int rows = static_cast<int>(std::ceil((high_y - low_y) / step));
+  step = (high_y - low_y) / rows;
+  for (int row = 0; row < rows; ++row) {
+    const double y = low_y + (row + 0.5) * step;
     const auto ends = crossings(pool.outline, y);
     for (std::size_t i = 0; i + 1 < ends.size(); i += 2) {
       const int n = 1 + static_cast<int>((ends[i + 1] - ends[i]) / step);

@@ -27,7 +27,9 @@ struct Both {
   }
 };
 
-double ramp(double x) { return x < 2.0 ? 1.1 : x > 8.0 ? 2.3 : 1.1 + 0.2 * (x - 2.0); }
+double ramp(double x) {
+  return x < 2.0 ? 1.1 : x > 8.0 ? 2.3 : 1.1 + 0.2 * (x - 2.0);
+}
 
 Both freeform() {
   const std::vector<sampling::Bend> outline{
@@ -50,11 +52,13 @@ void check(const Both& both) {
 
 }  // namespace
 
-TEST_CASE("a freeform pool agrees with a grid of points") { check(freeform()); }
+TEST_CASE("a freeform pool agrees with a grid of points") {
+  check(freeform());
+}
 
 TEST_CASE("blocks and pits free, nested and side by side agree with a grid of points") {
   Both b = freeform();
-  b.add({{4, 1, 0.2}, {7, 1, 0}, {7, 3, 0.4}, {4, 3, 0}}, 0.9, false);   // across break line slope
+  b.add({{4, 1, 0.2}, {7, 1, 0}, {7, 3, 0.4}, {4, 3, 0}}, 0.9, false);  // across break line slope
   b.add({{5, 1.5, 1}, {6, 1.5, 1}}, 0.5, false);                        // round, inside it
   b.add({{7, 1, 0}, {8, 1, 0}, {8, 3, 0}, {7, 3, 0}}, 0.7, false);      // shares a side with it
   b.add({{1, 1, 0}, {2.5, 1, 0}, {2.5, 2, 0}, {1, 2, 0}}, 1.6, true);   // sump across the break

@@ -42,22 +42,20 @@ Change change_by(const shell::Feature& feature) {
 }  // namespace
 
 TEST_CASE("straight steps against one wall add both cheeks") {
-  const auto c = change_by(
-      shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.3, 0.4}), ms({0.3, 0.6, 0.9})});
+  const auto c =
+      change_by(shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.3, 0.4}), ms({0.3, 0.6, 0.9})});
   const double goings = 0.3 * (deep - 0.3) + 0.3 * (deep - 0.6) + 0.4 * (deep - 0.9);
   CHECK_NEAR(c.painted, 2.0 * goings);
   CHECK_NEAR(c.volume, -2.0 * (0.3 * (deep - 0.3) + 0.3 * (deep - 0.6) + 0.4 * (deep - 0.9)));
 }
 
 TEST_CASE("straight steps in a corner change no area") {
-  const auto c =
-      change_by(shell::StraightSteps{3, m(0), m(2), ms({0.3, 0.3}), ms({0.3, 0.6})});
+  const auto c = change_by(shell::StraightSteps{3, m(0), m(2), ms({0.3, 0.3}), ms({0.3, 0.6})});
   CHECK_NEAR(c.painted, 0.0);
 }
 
 TEST_CASE("straight steps from side wall to side wall save both sides") {
-  const auto c =
-      change_by(shell::StraightSteps{3, m(0), m(4), ms({0.3, 0.5}), ms({0.3, 0.6})});
+  const auto c = change_by(shell::StraightSteps{3, m(0), m(4), ms({0.3, 0.5}), ms({0.3, 0.6})});
   CHECK_NEAR(c.painted, -2.0 * (0.3 * (deep - 0.3) + 0.5 * (deep - 0.6)));
 }
 
@@ -97,8 +95,7 @@ TEST_CASE("a bench round a round spa is a ring") {
 
 TEST_CASE("the same spa as a bench-deep floor with a pit") {
   auto spa = pool(shell::Circle{m(2)}, flat(0.5));
-  spa.features.push_back(
-      shell::Pit{{point(0.4, 1.0, 1.0), point(1.6, 1.0, 1.0)}, m(1.0)});
+  spa.features.push_back(shell::Pit{{point(0.4, 1.0, 1.0), point(1.6, 1.0, 1.0)}, m(1.0)});
   const auto t = taken(spa);
   CHECK_NEAR(t.tread_area.si(), 0.0);
   CHECK_NEAR(t.floor_area.si(), pi);

@@ -9,8 +9,9 @@
 
 using namespace basinwright::units;
 
-// Conversion factors: NIST Special Publication 811 (2008), appendix B.8, and NIST Handbook 44,
-// appendix C. Both give the exact values used here as decimals.
+// Conversion factors: the exact definitions (foot 0.3048 m, pound 0.45359237 kg, US gallon 231
+// cubic inches, imperial gallon 4.54609 L), as in NIST Handbook 44, appendix C; from memory. The
+// test with GNU units holds the same tables against that program.
 
 namespace {
 
@@ -159,7 +160,7 @@ TEST_CASE("durations") {
 }
 
 TEST_CASE("temperatures are points") {
-  // NIST SP 811, B.8: t/C = (t/F - 32)/1.8 and T/K = t/C + 273.15.
+  // NIST SP 811, B.8 (from memory): t/C = (t/F - 32)/1.8 and T/K = t/C + 273.15.
   check_all({{"18 C", 291.15},
              {"18\u00B0C", 291.15},
              {"18 \u00B0C", 291.15},

@@ -8,8 +8,9 @@
 
 using namespace basinwright::units;
 
-// Converted values: NIST SP 811 appendix B.8 factors, worked by hand. Signs: the SI Brochure
-// writes a blank between number and sign, also before the degree sign and the per cent sign.
+// Converted values: worked by hand from the exact definitions of the units. Signs: the SI Brochure
+// writes a blank between number and sign, also before the degree sign and the per cent sign (from
+// memory).
 
 TEST_CASE("quantities are shown in the unit of their system") {
   CHECK(show(square_metres(92.0), System::metric, 1) == "92.0 m\u00B2");

@@ -52,7 +52,9 @@ class Problems {
 
 /// The diagnostic as `file:line:column: severity[code]: message`, then the line of `text` it stands
 /// in with a caret under the value, then the hint. Control bytes show as \xNN, a long line as a
-/// window round the caret. `text` is the whole file; empty when it could not be read.
+/// window round the caret, and clashing places follow as `see also`. Every line ends with a
+/// newline. `text` is the whole file; empty when it could not be read. A byte order mark at its
+/// start is no column.
 [[nodiscard]] std::string underlined(const Diagnostic& diagnostic, std::string_view text);
 
 /// The nearest of `known` to a mistyped `word`: fewest edits, at most a third of its length (but

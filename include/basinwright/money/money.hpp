@@ -13,7 +13,7 @@ namespace basinwright::money {
 
 /// An ISO 4217 currency: its code and how many decimals its minor unit has.
 struct Currency {
-  char code[4] = "XXX";
+  char code[4] = {'X', 'X', 'X', '\0'};  ///< The standard's code for no currency.
   int decimals = 2;
   [[nodiscard]] std::string_view name() const { return {code, 3}; }
   friend constexpr bool operator==(const Currency&, const Currency&) = default;

@@ -26,7 +26,7 @@ struct LabourLine {
 };
 
 /// A line a task (its sections together), then set-up and clean-up by days on site, then the
-/// premium for work on dearer days. Hours are priced to the second.
+/// premium for work on dearer days. Hours are priced exactly and rounded once a line.
 [[nodiscard]] std::vector<LabourLine> labour(const std::vector<sequence::Work>& work,
                                              const sequence::Programme& programme,
                                              units::Duration daily_set_up,

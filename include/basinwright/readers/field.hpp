@@ -40,7 +40,8 @@ enum class Type {
   fraction,
   pack_size,  ///< A volume, a mass or a number of pieces.
   money,      ///< A decimal in the book's currency, as a text or a number.
-  hours       ///< Two clock times: ["07:00", "16:00"].
+  hours,      ///< Two clock times: ["07:00", "16:00"].
+  year        ///< A year as a number or a text, a day in it, or "unknown".
 };
 
 struct Alternative;

@@ -1,0 +1,116 @@
+#include "reasons.hpp"
+
+#include <fmt/format.h>
+
+#include "earliest_finish.hpp"
+
+namespace basinwright::schedule {
+namespace {
+
+// The longest run of open slots, on one date if asked.
+Slot longest_run(const Setting& setting, std::size_t calendar, bool one_date) {
+  const Openings& openings = setting.calendars[calendar];
+  Slot longest = 0;
+  Slot run = 0;
+  for (Slot slot = 0; slot < setting.length; ++slot) {
+    const bool on = slot > 0 && (!one_date || setting.date(slot) == setting.date(slot - 1));
+    run = openings.open(slot) ? (on ? run : 0) + 1 : 0;
+    longest = std::max(longest, run);
+  }
+  return longest;
+}
+
+Infeasible chain_reason(const Setting& setting, const Link& link) {
+  const Task& task = setting.problem.chain[link.task];
+  Infeasible result;
+  result.part = Infeasible::Part::chain;
+  result.index = link.task;
+  const Slot longest = longest_run(setting, task.calendar, false);
+  result.rule_conflict = true;
+  if (link.from > link.until || link.lag_min > link.lag_max) {
+    result.why = fmt::format("{} may start only after its latest start has passed", task.name);
+  } else if (task.kind == Kind::one_shift && task.slots > longest) {
+    result.why = fmt::format("{} takes {} slots in one go; the longest run of open slots is {}",
+                             task.name,
+                             task.slots,
+                             longest);
+  } else {
+    result.rule_conflict = false;
+    result.why = fmt::format("no start for {} is left in {} slots", task.name, setting.length);
+  }
+  return result;
+}
+
+// The fewest slots from the anchor's end to a first coat's start.
+Slot least_wait(const Setting& setting) {
+  const Problem& problem = setting.problem;
+  Slot wait = capped(problem.anchor.dry);
+  if (!problem.anchor.reclean && setting.standing.anchor_link != no_link) {
+    for (std::size_t task = problem.anchor.task + 1; task < problem.chain.size(); ++task) {
+      wait += capped(problem.chain[task].lag_min) + problem.chain[task].slots;
+    }
+  }
+  return wait;
+}
+
+// A window that no start can meet, whatever the weather; a rework may be the way round.
+bool window_is_empty(const Setting& setting, std::size_t coat, std::size_t section) {
+  const SectionStanding at_zero{coat, 0, setting.slots(coat - 1, section), no_slot};
+  const Reach window = after_coat(setting, coat, section, at_zero);
+  const auto& rework = setting.problem.units.rework;
+  return window.from > window.until && (!rework || rework->dry > rework->max);
+}
+
+Infeasible unit_reason(const Setting& setting, std::size_t coat, std::size_t section) {
+  const Units& units = setting.problem.units;
+  const Anchor& anchor = setting.problem.anchor;
+  const std::string name = fmt::format("{} on {}", units.coats[coat], units.sections[section]);
+  Infeasible result;
+  result.part = Infeasible::Part::unit;
+  result.index = coat;
+  result.section = section;
+  result.rule_conflict = true;
+  const Slot longest = longest_run(setting, units.calendar, true);
+  if (setting.slots(coat, section) > longest) {
+    result.why = fmt::format("{} takes {} slots; the longest run of open slots on a date is {}",
+                             name,
+                             setting.slots(coat, section),
+                             longest);
+  } else if (coat == 0 && anchor.limit && least_wait(setting) > *anchor.limit) {
+    result.why = fmt::format("{} must wait {} slots and start within {} of the anchor",
+                             name,
+                             least_wait(setting),
+                             *anchor.limit);
+  } else if (coat > 0 && window_is_empty(setting, coat, section)) {
+    result.why = fmt::format("{} has an empty recoat window", name);
+  } else {
+    result.rule_conflict = false;
+    result.why = fmt::format("no start for {} is left in {} slots", name, setting.length);
+  }
+  return result;
+}
+
+}  // namespace
+
+Infeasible first_unreachable(const Setting& setting) {
+  const ChainReach reach = chain_reach(setting);
+  if (reach.reached < setting.standing.links.size()) {
+    return chain_reason(setting, setting.standing.links[reach.reached]);
+  }
+  const UnitStarts starts(setting);
+  EarliestFinish search(setting, reach, starts, false);
+  (void)search.find();
+  for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
+    for (std::size_t section = 0; section < setting.sections(); ++section) {
+      if (!search.reached(coat, section)) {
+        return unit_reason(setting, coat, section);
+      }
+    }
+  }
+  Infeasible result;
+  result.part = Infeasible::Part::finish;
+  result.why = "no end of the last unit leads to a finish";
+  return result;
+}
+
+}  // namespace basinwright::schedule

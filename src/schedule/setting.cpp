@@ -1,0 +1,50 @@
+#include "setting.hpp"
+
+namespace basinwright::schedule {
+
+Setting::Setting(const Problem& given, const Standing& left, Slot slots,
+                 const std::vector<Slot>& finish)
+    : problem(given), standing(left), length(slots), best_finish(finish) {
+  calendars.reserve(given.calendars.size());
+  for (const Calendar& calendar : given.calendars) {
+    calendars.emplace_back(calendar, given, slots);
+  }
+}
+
+Stretch Setting::stretch(const Link& link, Slot start) const {
+  const Task& task = problem.chain[link.task];
+  const Openings& openings = calendars[task.calendar];
+  switch (task.kind) {
+    case Kind::attended:
+      return openings.resumed(start, task.slots);
+    case Kind::one_shift:
+      return openings.unbroken(start, task.slots);
+    case Kind::unattended:
+      break;
+  }
+  return start + task.slots <= length ? Stretch{start, start + task.slots, 0, 0} : Stretch{};
+}
+
+Slot Setting::deadline(Slot anchor) const {
+  const bool bound = problem.anchor.limit && !problem.chain.empty();
+  return bound ? std::min(anchor + capped(*problem.anchor.limit), length) : length;
+}
+
+Reach after_coat(const Setting& setting, std::size_t coat, std::size_t section,
+                 SectionStanding before) {
+  const Recoat& window = setting.problem.units.recoat[coat - 1];
+  const Slot slots = setting.slots(coat, section);
+  const Slot min = capped(window.min);
+  const Slot max = capped(window.max);
+  return {std::max(before.start + min, before.end + min - slots),
+          std::min(before.start + max, before.end + max - slots)};
+}
+
+Reach before_coat(const Setting& setting, std::size_t coat, std::size_t section, Slot start) {
+  const Recoat& window = setting.problem.units.recoat[coat - 1];
+  const Slot longer = setting.slots(coat, section) - setting.slots(coat - 1, section);
+  return {start + std::max<Slot>(0, longer) - capped(window.max),
+          start + std::min<Slot>(0, longer) - capped(window.min)};
+}
+
+}  // namespace basinwright::schedule

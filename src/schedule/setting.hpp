@@ -1,0 +1,56 @@
+// A problem as the solver sees it: its first slots, with ranks, and what its facts leave.
+#pragma once
+
+#include <algorithm>
+#include <vector>
+
+#include "standing.hpp"
+
+namespace basinwright::schedule {
+
+struct Setting {
+  const Problem& problem;
+  const Standing& standing;
+  Slot length;                        ///< Slots looked at; nothing ends later.
+  const std::vector<Slot>& best_finish;  ///< Of all ends from a slot on; never when none.
+  std::vector<Openings> calendars;
+
+  Setting(const Problem& given, const Standing& left, Slot slots, const std::vector<Slot>& finish);
+
+  [[nodiscard]] std::size_t coats() const { return problem.units.coats.size(); }
+  [[nodiscard]] std::size_t sections() const { return problem.units.sections.size(); }
+  [[nodiscard]] const Openings& painting() const { return calendars[problem.units.calendar]; }
+  /// The calendar of reworks; only where they are offered.
+  [[nodiscard]] const Openings& reworking() const {
+    return calendars[problem.units.rework->calendar];
+  }
+  [[nodiscard]] std::int32_t date(Slot slot) const {
+    return slot < problem.horizon ? problem.date_of[at(slot)] : no_date;
+  }
+  [[nodiscard]] Slot slots(std::size_t coat, std::size_t section) const {
+    return problem.units.slots[coat][section];
+  }
+  /// The slots of a link's task from an open start.
+  [[nodiscard]] Stretch stretch(const Link& link, Slot start) const;
+  /// May the chain's last wash be done again? Only before the first unit, and after a chain.
+  [[nodiscard]] bool may_reclean() const {
+    return standing.bare && problem.anchor.reclean && !problem.chain.empty();
+  }
+  /// The latest start of a first coat after an anchor's end.
+  [[nodiscard]] Slot deadline(Slot anchor) const;
+};
+
+/// The starts of a coat that a window allows after its coat before, [from, until].
+struct Reach {
+  Slot from = 0;
+  Slot until = 0;
+};
+
+/// By the differences of starts and of ends: coat `coat` on `section` after one at `start`, `end`.
+[[nodiscard]] Reach after_coat(const Setting& setting, std::size_t coat, std::size_t section,
+                               SectionStanding before);
+/// The starts of the coat before that allow `start` for coat `coat` on `section`.
+[[nodiscard]] Reach before_coat(const Setting& setting, std::size_t coat, std::size_t section,
+                                Slot start);
+
+}  // namespace basinwright::schedule

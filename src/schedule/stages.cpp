@@ -1,0 +1,50 @@
+#include "stages.hpp"
+
+namespace basinwright::schedule {
+
+std::size_t Stages::number(const Coats& done) {
+  const auto [place, is_new] = numbers_.emplace(done, coats_.size());
+  if (is_new) {
+    coats_.push_back(done);
+    Slot left = 0;
+    for (std::size_t section = 0; section < done.size(); ++section) {
+      for (std::size_t coat = done[section]; coat < setting_.coats(); ++coat) {
+        left += setting_.slots(coat, section);
+      }
+    }
+    left_.push_back(left);
+    plus_.resize(coats_.size() * done.size(), 0);
+    minus_.resize(coats_.size() * done.size(), 0);
+  }
+  return place->second;
+}
+
+std::size_t Stages::neighbour(std::vector<std::size_t>& known, std::size_t stage,
+                              std::size_t section, int step) {
+  const std::size_t index = stage * setting_.sections() + section;
+  if (known[index] == 0) {
+    Coats coats = coats_[stage];
+    coats[section] = step > 0 ? coats[section] + 1 : coats[section] - 1;
+    const std::size_t result = number(coats);  // may grow `known`
+    known[index] = result + 1;
+  }
+  return known[index] - 1;
+}
+
+bool Stages::may_add(std::size_t stage, std::size_t section) const {
+  const Coats& coats = coats_[stage];
+  return coats[section] < setting_.coats() &&
+         (section == 0 || coats[section - 1] > coats[section]);
+}
+
+bool Stages::may_remove(std::size_t stage, std::size_t section) const {
+  const Coats& coats = coats_[stage];
+  if (coats[section] <= setting_.standing.sections[section].done) {
+    return false;
+  }
+  const std::size_t coat = coats[section] - 1;
+  return section + 1 == coats.size() || coats[section + 1] <= coat ||
+         setting_.standing.done(coat, section + 1);
+}
+
+}  // namespace basinwright::schedule

@@ -1,0 +1,102 @@
+// The cheapest ways to end a programme, by backward label setting over slots.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "stages.hpp"
+#include "tally.hpp"
+#include "unit_starts.hpp"
+
+namespace basinwright::schedule {
+
+/// All the painting that is left, as the chain sees it.
+struct Painting {
+  Slot start = 0;        ///< Of its first work.
+  Slot wet_until = 0;    ///< The chain ends at this slot at the latest.
+  Slot anchor_from = 0;  ///< The anchor ends at this slot at the earliest; 0 when it may be any.
+  Tally tally;           ///< With the attendance of its first date.
+};
+
+/// What has been painted so far, for the question whether the rest can be had at a price.
+struct Prefix {
+  Stages::Coats done;
+  std::vector<SectionStanding> sections;  ///< Rework ends: of reworks booked.
+  std::vector<std::int32_t> dates;        ///< By coat: of the last section done.
+  Slot clock = 0;
+  Slot wet = no_slot;
+  Slot anchor = no_slot;
+  std::int32_t last_date = no_date;  ///< Of work.
+};
+
+class Suffixes {
+ public:
+  Suffixes(const Setting& setting, const UnitStarts& starts, Slot finish, Slot earliest_anchor);
+
+  /// Sets all labels from the last slot with this finish back to the first.
+  void run();
+  /// Every way not bettered by another.
+  [[nodiscard]] const std::vector<Painting>& paintings() const { return paintings_; }
+  /// Can a prefix be ended for exactly `rest`? Only for `rest` that is not above the optimum.
+  [[nodiscard]] bool ends_for(const Prefix& prefix, const Tally& rest);
+
+ private:
+  // What a section's next coat asks of the coat before: a start in [from, until], or a rework that
+  // ends in [rework_from, rework_until].
+  struct Side {
+    Slot from = never;
+    Slot until = no_slot;
+    Slot rework_from = never;
+    Slot rework_until = no_slot;
+  };
+  static constexpr Side free_side{no_slot, never, no_slot, never};  // asks nothing
+  struct Label {
+    std::size_t stage = 0;  // coats done before it
+    std::size_t sides = 0;
+    Slot start = 0;          // of its first work
+    Slot died = no_slot;     // at this slot and below another is as good
+    Slot wet_until = never;
+    Slot anchor_from = 0;
+    std::uint64_t open_coats = 0;  // whose section before must come on the start's date, or split
+    Tally tally;
+    int next = -1;  // with the same start
+  };
+
+  [[nodiscard]] static std::size_t index(int label) { return static_cast<std::size_t>(label); }
+  [[nodiscard]] Side* sides(int label) { return &sides_[labels_[index(label)].sides]; }
+  int copy(int parent);
+  void root(Slot end);
+  void visit(Slot end);
+  void try_units(int label, Slot end);
+  void try_reworks(int label, Slot end);
+  void work(int child, int parent, const Stretch& stretch);
+  void place(int child, std::size_t section, Slot start);
+  void ask_fact(Side& side, std::size_t section) const;
+  [[nodiscard]] Side ask(std::size_t coat, std::size_t section, Slot start) const;
+  void count_splits(int child, std::size_t coat, std::size_t section, Slot start);
+  void give_birth(int label);
+  void drop_last();
+  [[nodiscard]] bool settle(int label);
+  void settle_rework(Side& side, std::size_t section, std::size_t coat, Slot start) const;
+  [[nodiscard]] bool complete(int label);
+  [[nodiscard]] Tally tally_at(const Label& label, Slot end) const;
+  [[nodiscard]] bool covers(int better, int worse, Slot end) const;
+  [[nodiscard]] bool dead(int label, Slot end) const;
+  void admit(int label, Slot end);
+  [[nodiscard]] bool meets(const Label& label, const Prefix& prefix) const;
+  [[nodiscard]] Tally joined(const Label& label, const Prefix& prefix) const;
+
+  const Setting& setting_;
+  const UnitStarts& starts_;
+  Slot finish_;
+  Slot earliest_anchor_;
+  Stages stages_;
+  std::vector<Label> labels_;
+  std::vector<Side> sides_;
+  std::vector<int> births_;                // by start, the last of a list
+  std::vector<std::vector<int>> waiting_;  // by stage
+  std::vector<std::vector<int>> kept_;     // by stage, all that ever waited, starts descending
+  std::vector<Painting> paintings_;
+};
+
+}  // namespace basinwright::schedule

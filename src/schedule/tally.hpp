@@ -1,0 +1,30 @@
+// The objective without its finish: what adds up along a programme.
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <limits>
+
+namespace basinwright::schedule {
+
+/// Adds by component and compares in order, so that adding the same to both sides of a comparison
+/// never turns it.
+struct Tally {
+  int splits = 0;
+  int reworks = 0;
+  std::int64_t cost = 0;
+
+  friend auto operator<=>(const Tally&, const Tally&) = default;
+  friend Tally operator+(const Tally& a, const Tally& b) {
+    return {a.splits + b.splits, a.reworks + b.reworks, a.cost + b.cost};
+  }
+  friend Tally operator-(const Tally& a, const Tally& b) {
+    return {a.splits - b.splits, a.reworks - b.reworks, a.cost - b.cost};
+  }
+  [[nodiscard]] Tally costing(std::int64_t more) const { return {splits, reworks, cost + more}; }
+};
+
+/// More than any programme's; stands for "there is none".
+inline constexpr Tally no_tally{std::numeric_limits<int>::max() / 2, 0, 0};
+
+}  // namespace basinwright::schedule

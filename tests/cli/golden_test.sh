@@ -1,0 +1,28 @@
+#!/usr/bin/env bash
+# Pages of the examples against what was read line by line and accepted. UPDATE_GOLDENS=1 rewrites them.
+set -u
+program=$1
+source=$2
+failed=0
+cd "$source" || exit 1
+check() { # name, arguments...
+  local golden="tests/golden/$1" got
+  shift
+  got=$(timeout 60 "$program" "$@" --quiet 2>&1)
+  if [ "${UPDATE_GOLDENS:-}" = 1 ]; then
+    printf '%s\n' "$got" >"$golden"
+  elif ! diff -u "$golden" <(printf '%s\n' "$got") >&2; then
+    echo "differs from $golden: basinwright $*" >&2
+    failed=1
+  fi
+}
+for example in examples/*.json; do
+  grep -q '"basinwright_rates"' "$example" && continue
+  name=$(basename "$example" .json)
+  check "$name.txt" jobsheet "$example" --today 2027-01-04
+  check "$name.json" jobsheet "$example" --today 2027-01-04 --format json
+  check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown
+  check "$name.takeoff.txt" takeoff "$example" --units us
+  check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04
+done
+exit $failed

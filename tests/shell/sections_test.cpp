@@ -1,0 +1,134 @@
+// Sections across a pool, against areas worked out by hand.
+#include <stdexcept>
+
+#include "basinwright/shell/sketch.hpp"
+#include "make.hpp"
+#include "rows.hpp"
+
+using namespace make;
+
+TEST_CASE("parts by surface follow the cuts") {
+  auto p = rectangle(10, 4, breaks({{0, 1.0}, {10, 2.0}}));
+  p.rim_to_paint = m(0.2);
+  const auto found = shell::parts(p, ms({4}));
+  REQUIRE(found.size() == 2);
+  CHECK(found[0].from == m(4));
+  CHECK(found[0].to == m(10));
+  CHECK(found[1].from == m(0));
+  CHECK_NEAR(found[0].floor.si(), 24.0 * std::sqrt(1.01));
+  CHECK_NEAR(found[0].walls.si(), 2.0 * 6.0 * (1.7 - 0.2) + 4.0 * 1.8);
+  CHECK_NEAR(found[1].walls.si(), 2.0 * 4.0 * (1.2 - 0.2) + 4.0 * 0.8);
+  CHECK_NEAR(found[0].painted.si(), (found[0].floor + found[0].walls).si());
+}
+
+TEST_CASE("a face on a cut counts with the shallow side") {
+  const auto p = rectangle(8, 4, breaks({{0, 1.0}, {4, 1.0}, {4, 1.6}, {8, 1.6}}));
+  const auto found = shell::parts(p, ms({4}));
+  CHECK_NEAR(found[0].floor.si(), 16.0);
+  CHECK_NEAR(found[1].floor.si(), 16.0 + 4.0 * 0.6);
+}
+
+TEST_CASE("a pool that is deep at its near end is cut from there") {
+  const auto far = rectangle(10, 4, breaks({{0, 1.0}, {10, 2.0}}));
+  const auto near_end = rectangle(10, 4, breaks({{0, 2.0}, {10, 1.0}}));
+  CHECK(shell::section_axis(far).deep_end_last);
+  CHECK(!shell::section_axis(near_end).deep_end_last);
+  const auto a = shell::section_areas(far, ms({3, 7})).deep_to_shallow;
+  const auto b = shell::section_areas(near_end, ms({3, 7})).deep_to_shallow;
+  REQUIRE(b.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) CHECK_NEAR(b[i].si(), a[i].si());
+  using basinwright::units::square_metres;
+  const auto k = shell::kit_boundaries(far, square_metres(25));
+  const auto l = shell::kit_boundaries(near_end, square_metres(25));
+  REQUIRE(k.size() == l.size());
+  for (std::size_t i = 0; i < k.size(); ++i) CHECK_NEAR(k[i].si() + l[i].si(), 10.0);
+}
+
+TEST_CASE("sections follow the axis and origin of the breaks") {
+  auto floor = std::get<shell::BreaksFloor>(breaks({{-2, 1.0}, {2, 2.0}}));
+  floor.axis_deg = 90;
+  floor.origin_x = m(100);
+  floor.origin_y = m(2);
+  const auto p = rectangle(8, 4, floor);
+  const auto axis = shell::section_axis(p);
+  CHECK(axis.direction_x == 0.0);
+  CHECK(axis.direction_y == 1.0);
+  CHECK_NEAR(axis.first.si(), -2.0);
+  CHECK_NEAR(axis.last.si(), 2.0);
+  const auto found = shell::parts(p, ms({0}));
+  CHECK_NEAR(found[0].floor.si(), 16.0 * std::sqrt(1.0 + 1.0 / 16.0));
+  CHECK_NEAR(found[0].walls.si(), 8.0 * 2.0 + 2.0 * 2.0 * 1.75);
+}
+
+TEST_CASE("every kit boundary leaves whole kits on its deep side") {
+  const auto file = rows::shells();
+  for (const auto& row : file.at("rows")) {
+    const auto p = rows::pool(row.at("pool"));
+    if (p.wall_lean > 0.0) continue;
+    INFO(row.at("name"));
+    const double total = taken(p).painted_area.si();
+    const double cover = total / 3.3;
+    const auto cuts = shell::kit_boundaries(p, basinwright::units::square_metres(cover));
+    REQUIRE(cuts.size() == 3);
+    const auto areas = shell::section_areas(p, cuts).deep_to_shallow;
+    double beyond = 0.0;
+    for (std::size_t i = 0; i < 3; ++i) {
+      beyond += areas[i].si();
+      // Equal, unless the boundary sits on a face across the axis, which then lies beyond it.
+      const auto past = shell::section_areas(p, {cuts[i] - m(1e-6)}).deep_to_shallow[0].si();
+      CHECK(beyond <= static_cast<double>(i + 1) * cover + 1e-8);
+      CHECK(past >= static_cast<double>(i + 1) * cover - 1e-8);
+    }
+  }
+}
+
+TEST_CASE("a whole number of kits opens no new one") {
+  const auto p = rectangle(8, 4, flat(1.5));  // 32 + 36 m2
+  using basinwright::units::square_metres;
+  CHECK(shell::kit_boundaries(p, square_metres(17)).size() == 3);
+  CHECK(shell::kit_boundaries(p, square_metres(68)).empty());
+  CHECK(shell::kit_boundaries(p, square_metres(100)).empty());
+  CHECK_THROWS_AS(shell::kit_boundaries(p, square_metres(0)), std::invalid_argument);
+  CHECK_THROWS_AS(shell::kit_boundaries(p, square_metres(1e-9)), std::invalid_argument);
+  CHECK_THROWS_AS(shell::section_areas(rectangle(8, -4, flat(1)), {}), std::invalid_argument);
+}
+
+TEST_CASE("leaning walls are cut across too") {
+  const auto file = rows::shells();
+  for (const char* name : {"batter_rect_breaks", "batter_circle_constant"}) {
+    INFO(name);
+    const auto p = rows::pool(rows::row(name).at("pool"));
+    const auto t = taken(p);
+    double floor = 0.0;
+    double walls = 0.0;
+    for (const auto& part : shell::parts(p, ms({1.0, 2.5, 4.0}))) {
+      floor += part.floor.si();
+      walls += part.walls.si();
+    }
+    CHECK_NEAR(floor, t.floor_area.si());
+    CHECK_NEAR(walls, t.wall_area.si());
+  }
+  // Symmetric about the middle of a box with leaning walls.
+  auto box = rectangle(9, 4, flat(1.6));
+  box.wall_lean = 0.1;
+  const auto halves = shell::parts(box, ms({4.5}));
+  CHECK_NEAR(halves[0].floor.si(), halves[1].floor.si());
+  CHECK_NEAR(halves[0].walls.si(), halves[1].walls.si());
+}
+
+TEST_CASE("a sketch has the outline, every tread and the break lines inside") {
+  auto p = rectangle(8, 4, breaks({{0, 1.0}, {3, 1.2}, {6, 2.0}}));
+  p.features = {shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.3}), ms({0.3, 0.6})}};
+  const auto s = shell::sketch(p);
+  CHECK(std::get<shell::VertexPath>(s.outline).size() == 4);
+  CHECK(s.footprints.size() == 2);
+  REQUIRE(s.break_lines.size() == 2);
+  for (const auto& line : s.break_lines) {
+    CHECK_NEAR(line.from_x.si(), line.to_x.si());
+    CHECK_NEAR(std::abs((line.from_y - line.to_y).si()), 4.0);
+  }
+  CHECK_NEAR(s.break_lines[0].from_depth.si(), 1.2);
+  const shell::HopperFloor hopper{
+      m(1.0), m(2.0), {m(2), m(0.5), m(8), m(4.5)}, {m(4), m(1.5), m(7), m(3)}};
+  CHECK(shell::sketch(rectangle(10, 5, hopper)).break_lines.size() == 12);
+}
