@@ -55,8 +55,9 @@ coverage::Cut cut_over_mornings(const Job& job,
   // A smaller section is vacuumed sooner: cut again until the vacuuming fits before the window.
   constexpr int most_tries = 4;
   for (int i = 0; i < most_tries && !cut.sections.empty(); ++i) {
-    const Duration vacuum =
-        cut.sections.front() / rates.productivity.vacuum.value / job.crew.people.value;
+    const bool spare_hands = job.crew.people.value > job.crew.painters.value;
+    const units::Area first = spare_hands ? cut.sections.front() : plan.take_off.painted;
+    const Duration vacuum = first / rates.productivity.vacuum.value / job.crew.people.value;
     const Duration late =
         std::max(Duration(), quarter * std::ceil((vacuum - before) / quarter - 1e-6));
     if (morning.painting == window - late) break;

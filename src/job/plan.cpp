@@ -105,6 +105,7 @@ class Planner {
     plan_.quantities.cut = cut;
     estimate(parts);
     schedule_it();
+    if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
     price_plan(job_, rates_, plan_);
   }
@@ -182,8 +183,10 @@ class Planner {
 
 Branch branch_of(std::string code, const Plan& plan) {
   Branch branch{std::move(code), {}, {}};
+  // Without dates the days on site are unknown, and with them a part of the price.
+  if (!plan.programme.feasible) return branch;
   if (plan.price) branch.total = plan.price->total;
-  if (plan.programme.feasible) branch.refill_done = plan.programme.refill_done;
+  branch.refill_done = plan.programme.refill_done;
   return branch;
 }
 

@@ -1,6 +1,8 @@
 #include "basinwright/readers/key_page.hpp"
 
 #include <fmt/format.h>
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <vector>
 
@@ -22,76 +24,45 @@ Amounts of money are texts (`"12.50"`) or numbers, never more decimals than the 
 are refused, with the nearest one named.
 )";
 
+constexpr std::array<std::pair<Type, std::string_view>, 33> type_names{{
+    {Type::object, "object"},
+    {Type::map, "object, free keys"},
+    {Type::list, "list"},
+    {Type::tuple, "list in order"},
+    {Type::variant, "object with `kind`"},
+    {Type::one_or_many, "object, or list of them"},
+    {Type::by_month, "object, months 1 to 12"},
+    {Type::text, "text"},
+    {Type::number, "number"},
+    {Type::whole, "whole number"},
+    {Type::boolean, "true or false"},
+    {Type::choice, "one of"},
+    {Type::date, "day"},
+    {Type::moment, "time"},
+    {Type::clock, "time of day"},
+    {Type::length, "length"},
+    {Type::area, "area"},
+    {Type::volume, "volume"},
+    {Type::mass, "mass"},
+    {Type::duration, "duration"},
+    {Type::flow, "flow"},
+    {Type::temperature, "temperature"},
+    {Type::temperature_difference, "temperature difference"},
+    {Type::concentration, "concentration"},
+    {Type::work_rate, "area a time"},
+    {Type::edge_rate, "length a time"},
+    {Type::spreading_rate, "area a volume"},
+    {Type::application_rate, "volume an area"},
+    {Type::fraction, "share"},
+    {Type::pack_size, "volume, mass or pieces"},
+    {Type::money, "amount"},
+    {Type::hours, "hours"},
+    {Type::year, "year"},
+}};
+
 std::string name_of(Type type) {
-  switch (type) {
-    case Type::object:
-      return "object";
-    case Type::map:
-      return "object, free keys";
-    case Type::list:
-      return "list";
-    case Type::tuple:
-      return "list in order";
-    case Type::variant:
-      return "object with `kind`";
-    case Type::one_or_many:
-      return "object, or list of them";
-    case Type::by_month:
-      return "object, months 1 to 12";
-    case Type::text:
-      return "text";
-    case Type::number:
-      return "number";
-    case Type::whole:
-      return "whole number";
-    case Type::boolean:
-      return "true or false";
-    case Type::choice:
-      return "one of";
-    case Type::date:
-      return "day";
-    case Type::moment:
-      return "time";
-    case Type::clock:
-      return "time of day";
-    case Type::length:
-      return "length";
-    case Type::area:
-      return "area";
-    case Type::volume:
-      return "volume";
-    case Type::mass:
-      return "mass";
-    case Type::duration:
-      return "duration";
-    case Type::flow:
-      return "flow";
-    case Type::temperature:
-      return "temperature";
-    case Type::temperature_difference:
-      return "temperature difference";
-    case Type::concentration:
-      return "concentration";
-    case Type::work_rate:
-      return "area a time";
-    case Type::edge_rate:
-      return "length a time";
-    case Type::spreading_rate:
-      return "area a volume";
-    case Type::application_rate:
-      return "volume an area";
-    case Type::fraction:
-      return "share";
-    case Type::pack_size:
-      return "volume, mass or pieces";
-    case Type::money:
-      return "amount";
-    case Type::hours:
-      return "hours";
-    case Type::year:
-      return "year";
-  }
-  return "";
+  const auto it = std::ranges::find(type_names, type, &std::pair<Type, std::string_view>::first);
+  return it == type_names.end() ? "" : std::string(it->second);
 }
 
 std::string kind_of(const Field& field) {

@@ -127,6 +127,8 @@ class Writer {
 
   void operator()(const document::List&) const {}
 
+  void operator()(const document::Drawing&) const {}
+
  private:
   void at(const std::string& key, Json value) const {
     put(root_, key_path(section_, key), std::move(value));

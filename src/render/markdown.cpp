@@ -116,6 +116,14 @@ std::string block_text(const document::List& list, Markers markers) {
   return lines;
 }
 
+std::string block_text(const document::Drawing& drawing, Markers) {
+  const std::string title = markdown_line(drawing.title);
+  const std::string description = markdown_line(drawing.description);
+  if (title.empty() && description.empty()) return "";
+  if (title.empty() || description.empty()) return title + description + '\n';
+  return emphasised(title, Role::heading) + "\n\n" + description + '\n';
+}
+
 /// What kind of list a block becomes.
 enum class Listing { none, bulleted, numbered };
 
@@ -123,6 +131,9 @@ Listing listing_of(const document::Paragraph&) {
   return Listing::none;
 }
 Listing listing_of(const Table&) {
+  return Listing::none;
+}
+Listing listing_of(const document::Drawing&) {
   return Listing::none;
 }
 Listing listing_of(const document::Facts&) {

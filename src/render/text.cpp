@@ -80,6 +80,15 @@ Lines block_lines(const document::List& list, const Look& look) {
   return lines;
 }
 
+/// What stands for a picture where none can be shown.
+Lines block_lines(const document::Drawing& drawing, const Look& look) {
+  Lines lines;
+  for (const std::string& words : {look.clean(drawing.title), look.clean(drawing.description)}) {
+    if (!words.empty()) add(lines, wrapped(words, look.width));
+  }
+  return lines;
+}
+
 /// What the page rests on, behind a bar.
 Lines notice_lines(const std::string& notice, const Look& look) {
   const Look body = look.narrowed(2);

@@ -40,6 +40,31 @@ Cell bottom_line(const Subject& s) {
   return {line, {}, Role::total};
 }
 
+// A stopped sheet keeps the members that scripts look for, empty.
+void add_working_sections(const Subject& s, document::Document& d) {
+  std::vector<document::Section> all;
+  if (!s.plan.stopped()) all = {quantities_section(s), coats_section(s)};
+  for (const auto& make : {purchases_section,
+                           consumables_section,
+                           protection_section,
+                           hire_section,
+                           waste_section,
+                           labour_section}) {
+    all.push_back(make(s));
+    all.back().shown = all.back().shown && !s.plan.stopped();
+  }
+  if (s.plan.stopped()) {
+    document::Section none;
+    none.shown = false;
+    none.blocks.emplace_back(document::Facts{
+        {{"quantities", "", Cells::nothing(""), false}, {"price", "", Cells::nothing(""), false}}});
+    all.push_back(std::move(none));
+  } else {
+    all.push_back(price_section(s));
+  }
+  for (document::Section& section : all) d.sections.push_back(std::move(section));
+}
+
 }  // namespace
 
 std::string_view version() {
@@ -73,19 +98,7 @@ document::Document jobsheet(const Subject& s) {
   d.notices = notices(s);
   d.sections = {
       version_section(), heading_section(s), take_off_section(s, false), route_section(s)};
-  if (!s.plan.stopped()) {
-    for (auto&& section : {quantities_section(s),
-                           coats_section(s),
-                           purchases_section(s),
-                           consumables_section(s),
-                           protection_section(s),
-                           hire_section(s),
-                           waste_section(s),
-                           labour_section(s),
-                           price_section(s)}) {
-      d.sections.push_back(section);
-    }
-  }
+  add_working_sections(s, d);
   d.sections.push_back(programme_section(s));
   d.sections.push_back(cautions_section(s));
   d.sections.push_back(defaults_section(s));

@@ -104,7 +104,9 @@ constexpr std::array<std::pair<std::string_view, StopWords>, 7> stops{{
       "a lead work plan under the local code"}},
 }};
 
-constexpr std::array<Entry, 3> provisionals{{
+constexpr std::array<Entry, 4> provisionals{{
+    {"no-dates",
+     "no dates fit this crew, so set-up, travel and hire by the day are not in the price"},
     {"coating-untested",
      "the old coat has not been tested with acetone; both ways it can turn out are priced, and the "
      "test is the first hold point"},
@@ -328,8 +330,9 @@ std::string blocked(const sequence::Blocked& blocked) {
              "painting hours.";
     case Why::no_window_fits:
       return what +
-             " finds no run of days: the working days, the painting hours and the recoat window "
-             "exclude one another.";
+             " finds no run of days: working days, painting hours, recoat window and the days an "
+             "etch "
+             "holds exclude one another. More painters, or more working days.";
     case Why::horizon:
       return what + " is not reached in the time looked at.";
   }

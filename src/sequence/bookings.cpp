@@ -92,13 +92,7 @@ class Teller {
     const auto& units = in_.problem().units;
     const std::string& coat = units.coats[b.index];
     const std::string section = units.sections.size() > 1 ? units.sections[b.section] : "";
-    const std::int32_t vacuum = in_.vacuum_quarters(b.section);
-    if (vacuum > 0) {
-      Booking& cleaned = add("vacuum", section, b.start - vacuum, b.start);
-      cleaned.people = in_.find("vacuum")->people;
-      work_in(cleaned, b.start - vacuum, b.start, false);
-      cleaned.held_by.push_back({By::before, coat, {}});
-    }
+    book_vacuum(b, coat, section);
     Booking& booking = add(coat, section, b.start, b.end);
     booking.people = in_.find(coat)->people;
     work_in(booking, b.start, b.end, false);
@@ -106,6 +100,30 @@ class Teller {
     before_ = b.end;
     before_task_ = coat;
     last_end_ = std::max(last_end_, b.end);
+  }
+
+  // The first section of a morning is vacuumed by the whole crew before it, and with no spare hands
+  // the later ones of that morning with it; otherwise spare hands go ahead of the rollers.
+  void book_vacuum(const schedule::Booking& b,
+                   const std::string& coat,
+                   const std::string& section) {
+    const bool first = at(b.start).date() != last_painted_;
+    const int spare = in_.spare_hands();
+    std::int32_t quarters = first ? in_.vacuum_quarters(b.section) : in_.vacuum_beside(b.section);
+    if (first && spare < 1) {
+      for (const schedule::Booking& other : answer_.bookings) {
+        const bool later = other.what == schedule::Booking::What::unit && other.start > b.start;
+        if (later && at(other.start).date() == at(b.start).date()) {
+          quarters += in_.vacuum_quarters(other.section);
+        }
+      }
+    }
+    last_painted_ = at(b.start).date();
+    if (quarters <= 0) return;
+    Booking& cleaned = add("vacuum", section, b.start - quarters, b.start);
+    cleaned.people = first ? in_.find("vacuum")->people : spare;
+    work_in(cleaned, b.start - quarters, b.start, false);
+    cleaned.held_by.push_back({By::before, coat, {}});
   }
 
   // The coat before it opens its window; without one, drying and the calendar decide.
@@ -199,6 +217,7 @@ class Teller {
   Slot before_ = 0;
   Slot last_end_ = 0;
   std::string before_task_;
+  dates::Date last_painted_;
 };
 
 }  // namespace

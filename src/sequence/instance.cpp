@@ -40,8 +40,12 @@ Instance::Instance(const ProgrammeQuestion& question, int days)
       cure_(question, timeline_) {
   problem_.horizon = timeline_.size();
   for (Slot s = 0; s < problem_.horizon; ++s) problem_.date_of.push_back(timeline_.day(s));
+  // With spare hands the later sections of a morning are vacuumed while the first is painted;
+  // without, all of them before it.
   std::int32_t ready = 0;
-  for (std::size_t s = 0; s < q_.sections.size(); ++s) ready = std::max(ready, vacuum_quarters(s));
+  for (std::size_t s = 0; s < q_.sections.size(); ++s) {
+    ready = spare_hands() > 0 ? std::max(ready, vacuum_quarters(s)) : ready + vacuum_quarters(s);
+  }
   problem_.calendars = {work_slots_, dates::painting_slots(timeline_, q_.calendar, ready)};
   build_chain();
   build_units();
@@ -60,6 +64,19 @@ std::int32_t Instance::vacuum_quarters(std::size_t section) const {
     if (work.task == "vacuum" && work.section == name) return crew_quarters(work);
   }
   return 0;
+}
+
+int Instance::spare_hands() const {
+  const Work* vacuum = find("vacuum");
+  const Work* coat = find("coat-1");
+  return vacuum == nullptr || coat == nullptr ? 0 : vacuum->people - coat->people;
+}
+
+std::int32_t Instance::vacuum_beside(std::size_t section) const {
+  const Work* vacuum = find("vacuum");
+  const int spare = spare_hands();
+  if (vacuum == nullptr || spare < 1) return 0;
+  return (vacuum_quarters(section) * vacuum->people + spare - 1) / spare;
 }
 
 void Instance::add_task(const Work& work, schedule::Task task) {

@@ -41,6 +41,10 @@ class Instance {
   [[nodiscard]] std::optional<Tail> tail(std::int32_t end) const;
   /// Quarters to vacuum a section before each coat.
   [[nodiscard]] std::int32_t vacuum_quarters(std::size_t section) const;
+  /// People on site who do not paint.
+  [[nodiscard]] int spare_hands() const;
+  /// Quarters the spare hands take to vacuum a section while another is painted; 0 without any.
+  [[nodiscard]] std::int32_t vacuum_beside(std::size_t section) const;
   [[nodiscard]] int unmask_people() const { return unmask_people_; }
   /// Person-hours of a task's first entry; none when the route has no such task.
   [[nodiscard]] const Work* find(std::string_view task) const;

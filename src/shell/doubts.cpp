@@ -55,13 +55,6 @@ void doubt_breaks(const BreaksFloor& floor, const Model& model, Findings& findin
                   "the break line at " + in_metres(floor.points[i].distance.si()) +
                       " does not cross the pool");
   }
-  const double first = floor.points.front().distance.si() + shift;
-  const double last = floor.points.back().distance.si() + shift;
-  if (first <= reach.from + flush && last >= reach.to - flush) return;
-  findings.warn("breaks-end-before-wall",
-                "/floor/points",
-                "the floor is taken as flat beyond the first and the last break point",
-                "give a depth at each end wall if it is not");
 }
 
 }  // namespace

@@ -42,7 +42,7 @@ double litres(units::Volume volume) {
 
 }  // namespace
 
-TEST_CASE("the ratio by surface follows the trade's table") {
+TEST_CASE("the ratio by surface follows the trades table") {
   using enum chem::Substrate;
   // Common practice, concrete assumed: practice table of acid : water by volume.
   CHECK(said(bare(render)) == "1 : 3");

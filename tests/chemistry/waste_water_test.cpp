@@ -13,7 +13,7 @@ chem::Verdict verdict(double value) {
 
 }  // namespace
 
-TEST_CASE("the sewer's limits decide, and under pH 5 nothing does") {
+TEST_CASE("the sewers limits decide, and under pH 5 nothing does") {
   // 40 CFR 403.5(b)(2); 40 CFR 261.22 (from memory); 6 to 9 assumed.
   CHECK(verdict(2.0) == chem::Verdict::hazardous);
   CHECK(verdict(2.1) == chem::Verdict::refused);

@@ -48,7 +48,7 @@ TEST_CASE("the autumn day has 25 hours and 08 to 08 over it is 25 elapsed hours"
   CHECK(timeline.slot(at("2027-10-31T08:00")) - timeline.slot(at("2027-10-30T09:30")) == 94);
 }
 
-TEST_CASE("work slots are the crew's hours on its days, without the clean-up") {
+TEST_CASE("work slots are the crews hours on its days, without the clean-up") {
   dates::WorkCalendar calendar;
   calendar.closed.push_back(day("2027-05-04"));
   const dates::Timeline timeline(day("2027-05-03"), 7, {});

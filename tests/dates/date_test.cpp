@@ -133,7 +133,7 @@ TEST_CASE("clock times are read as quarters from midnight") {
   }
 }
 
-TEST_CASE("days agree with the datetime of Debian's python3") {
+TEST_CASE("days agree with the datetime of Debians python3") {
   // The reference library is CPython's datetime: weekday() and isoformat() over 1900 to 2399.
   const std::string command =
       "/usr/bin/python3 -c \"import datetime as d\n"

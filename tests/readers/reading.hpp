@@ -58,7 +58,9 @@ struct Tree {
 /// An object read through a table.
 struct Object {
   Object(std::string text, std::span<const readers::Field> fields)
-      : tree(std::move(text)), context{tree.source, tree.problems}, view(tree.root, fields, "", context) {
+      : tree(std::move(text)),
+        context{tree.source, tree.problems},
+        view(tree.root, fields, "", context) {
     INFO(told(tree.problems));
     REQUIRE(tree.whole);
     REQUIRE(tree.root.kind == Node::Kind::object);

@@ -59,7 +59,7 @@ TEST_CASE("straight steps from side wall to side wall save both sides") {
   CHECK_NEAR(c.painted, -2.0 * (0.3 * (deep - 0.3) + 0.5 * (deep - 0.6)));
 }
 
-TEST_CASE("quarter round corner steps change the area by (pi/2 - 2) radius x drop") {
+TEST_CASE("quarter round corner steps change the area by (pi over 2 - 2) radius x drop") {
   const auto c = change_by(shell::CornerSteps{1, ms({0.5, 0.9}), ms({0.3, 0.6})});
   const double edges = 0.5 * 0.3 + 0.9 * (deep - 0.6);
   CHECK_NEAR(c.painted, (pi / 2.0 - 2.0) * edges);
@@ -103,7 +103,7 @@ TEST_CASE("the same spa as a bench-deep floor with a pit") {
   CHECK_NEAR(t.water_volume.si(), pi * (0.5 + 0.36 * 0.5));
 }
 
-TEST_CASE("a cove saves (2 - pi/2) r by the metre and takes (1 - pi/4) r2 of water") {
+TEST_CASE("a cove saves (2 - pi over 2) r by the metre and takes (1 - pi over 4) r2 of water") {
   auto p = rectangle(8, 4, flat(1.5));
   const auto plain = taken(p);
   p.cove_radius = m(0.15);

@@ -5,7 +5,6 @@
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
-#include <iostream>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,7 +33,7 @@ inline std::optional<std::vector<std::string>> lines_of(const std::string& comma
 /// Whether the command `probe` succeeds; prints a line when it does not.
 inline bool present(const std::string& probe, const std::string& what) {
   if (std::system((probe + " >/dev/null 2>&1").c_str()) == 0) return true;
-  std::cout << "SKIPPED: " << what << " is not installed, so its check did not run\n";
+  std::printf("SKIPPED: %s is not installed, so its check did not run\n", what.c_str());
   return false;
 }
 

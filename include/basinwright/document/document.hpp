@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "basinwright/document/drawing.hpp"
 #include "basinwright/document/value.hpp"
 
 namespace basinwright::document {
@@ -87,7 +88,9 @@ struct List {
   bool numbered = false;
 };
 
-using Block = std::variant<Paragraph, Facts, Table, List>;
+/// A drawing is seen in formats that can show one; in other human ones its title and description
+/// stand for it.
+using Block = std::variant<Paragraph, Facts, Table, List, Drawing>;
 
 /// A part of the page under a title. Machine formats put its keyed content at `key` (a dotted path;
 /// empty: the document's root).

@@ -1,0 +1,190 @@
+// What each number of the rate book's coating systems and chemicals changes.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "basinwright/units/unit.hpp"
+#include "reading.hpp"
+
+namespace effects {
+
+using namespace reading;
+using basinwright::job::RateBook;
+
+using Get = std::function<double(const RateBook&)>;
+
+struct Effect {
+  std::string pointer;
+  json written;
+  double expected;
+  Get get;
+};
+
+inline const auto& sheet(const RateBook& b) {
+  return b.systems.at("Two Part");
+}
+
+inline std::vector<Effect> of_systems() {
+  const std::string s = "/coating_systems/Two Part/";
+  using namespace units;
+  return {
+      {s + "kit", "6 L", 6, [](auto& b) { return sheet(b).kit.value.in(litres); }},
+      {s + "cover/0",
+       "31 m2",
+       31,
+       [](auto& b) { return sheet(b).cover_low.value.in(square_metres); }},
+      {s + "cover/1",
+       "37 m2",
+       37,
+       [](auto& b) { return sheet(b).cover_high.value.in(square_metres); }},
+      {s + "recoat/0", "17 h", 17, [](auto& b) { return sheet(b).recoat_min.value.in(hours); }},
+      {s + "recoat/1", "37 h", 37, [](auto& b) { return sheet(b).recoat_max.value.in(hours); }},
+      {s + "induction/0",
+       "5 min",
+       5,
+       [](auto& b) { return sheet(b).induction_min.value.in(minutes); }},
+      {s + "induction/1",
+       "9 min",
+       9,
+       [](auto& b) { return sheet(b).induction_max.value.in(minutes); }},
+      {s + "pot_life/time",
+       "50 min",
+       50,
+       [](auto& b) { return sheet(b).pot_life.value.in(minutes); }},
+      {s + "pot_life/at",
+       "22 C",
+       22,
+       [](auto& b) { return sheet(b).pot_life_at.value.in(celsius); }},
+      {s + "primer/kit", "3 L", 3, [](auto& b) { return sheet(b).primer.kit.value.in(litres); }},
+      {s + "primer/cover",
+       "20 m2",
+       20,
+       [](auto& b) { return sheet(b).primer.cover.value.in(square_metres); }},
+      {s + "primer/window/0",
+       "6 h",
+       6,
+       [](auto& b) { return sheet(b).primer.window_min.value.in(hours); }},
+      {s + "primer/window/1",
+       "27 h",
+       27,
+       [](auto& b) { return sheet(b).primer.window_max.value.in(hours); }},
+      {s + "thinner",
+       "160 mL",
+       160,
+       [](auto& b) { return sheet(b).thinner_per_kit.value.in(millilitres); }},
+      {s + "cure/warm", "9 d", 9, [](auto& b) { return sheet(b).cure_warm.value.in(days); }},
+      {s + "cure/cold", "16 d", 16, [](auto& b) { return sheet(b).cure_cold.value.in(days); }},
+      {s + "quiet_start", "6 d", 6, [](auto& b) { return sheet(b).quiet_start.value.in(days); }},
+      {s + "coats", 4, 4, [](auto& b) { return sheet(b).least_coats.value; }},
+      {s + "strong_etch", false, 0, [](auto& b) { return sheet(b).strong_etch ? 1.0 : 0.0; }},
+      {s + "planned_rework", false, 0, [](auto& b) {
+         return sheet(b).planned_rework ? 1.0 : 0.0;
+       }}};
+}
+
+inline std::vector<Effect> of_limits() {
+  const std::string s = "/coating_systems/Two Part/limits/";
+  using namespace units;
+  return {{s + "air_min",
+           "12 C",
+           12,
+           [](auto& b) { return sheet(b).limits.air_min.value.in(celsius); }},
+          {s + "air_max",
+           "28 C",
+           28,
+           [](auto& b) { return sheet(b).limits.air_max.value.in(celsius); }},
+          {s + "air_after",
+           "8 h",
+           8,
+           [](auto& b) { return sheet(b).limits.air_after.value.in(hours); }},
+          {s + "shell_min",
+           "13 C",
+           13,
+           [](auto& b) { return sheet(b).limits.shell_min.value.in(celsius); }},
+          {s + "shell_max",
+           "30 C",
+           30,
+           [](auto& b) { return sheet(b).limits.shell_max.value.in(celsius); }},
+          {s + "dew_margin",
+           "4 C",
+           4,
+           [](auto& b) { return sheet(b).limits.dew_margin.value.in(kelvins); }},
+          {s + "humidity_max",
+           "75 %",
+           75,
+           [](auto& b) { return sheet(b).limits.humidity_max.value.in_percent(); }},
+          {s + "rain_free_after",
+           "15 h",
+           15,
+           [](auto& b) { return sheet(b).limits.rain_free_after.value.in(hours); }},
+          {s + "dry_before", "5 h", 5, [](auto& b) {
+             return sheet(b).limits.dry_before.value.in(hours);
+           }}};
+}
+
+inline std::vector<Effect> of_chemicals() {
+  using namespace units;
+  const auto pack = [](const char* item) {
+    return
+        [item](const RateBook& b) { return static_cast<double>(b.items.at(item).packs[0].size); };
+  };
+  return {
+      {"/chemicals/acid/strength",
+       "30 %",
+       30,
+       [](auto& b) { return b.chemicals.acid.value.in_percent(); }},
+      {"/chemicals/acid/rate",
+       "1.2 L/m2",
+       1.2,
+       [](auto& b) { return b.chemicals.etch.solution.value.in(litres_per_square_metre); }},
+      {"/chemicals/acid/wall_share",
+       "70 %",
+       70,
+       [](auto& b) { return b.chemicals.etch.wall_share.value.in_percent(); }},
+      {"/chemicals/acid/pebble_factor",
+       1.5,
+       1.5,
+       [](auto& b) { return b.chemicals.etch.pebble_factor.value; }},
+      {"/chemicals/acid/packs/0/size", "5 US gal", 18928, pack("acid")},
+      {"/chemicals/hypochlorite/strength",
+       "10 %",
+       10,
+       [](auto& b) { return b.chemicals.hypochlorite_trade_percent.value; }},
+      {"/chemicals/hypochlorite/wash_strength",
+       "11 g/L",
+       11,
+       [](auto& b) { return b.chemicals.chlorine_wash.strength.value.in(grams_per_litre); }},
+      {"/chemicals/hypochlorite/rate",
+       "0.7 L/m2",
+       0.7,
+       [](auto& b) { return b.chemicals.chlorine_wash.rate.value.in(litres_per_square_metre); }},
+      {"/chemicals/hypochlorite/packs/0/size", "15 L", 15000, pack("hypochlorite")},
+      {"/chemicals/degreaser/concentrate",
+       "0.7 L",
+       0.7,
+       [](auto& b) { return b.chemicals.degrease.concentrate.value.in(litres); }},
+      {"/chemicals/degreaser/water",
+       "21 L",
+       21,
+       [](auto& b) { return b.chemicals.degrease.water.value.in(litres); }},
+      {"/chemicals/degreaser/cover",
+       "5 m2/L",
+       5,
+       [](auto& b) { return b.chemicals.degrease.cover.value.in(square_metres_per_litre); }},
+      {"/chemicals/degreaser/packs/0/size", "2 L", 2000, pack("degreaser")},
+      {"/chemicals/bicarbonate/area_per_kg",
+       "20 m2",
+       0.05,
+       [](auto& b) {
+         return b.chemicals.neutralise.bicarbonate.value.in(kilograms_per_square_metre);
+       }},
+      {"/chemicals/bicarbonate/mix",
+       "80 g/L",
+       80,
+       [](auto& b) { return b.chemicals.neutralise.mix.value.in(grams_per_litre); }},
+      {"/chemicals/bicarbonate/packs/0/size", "50 lb", 22680, pack("bicarbonate")}};
+}
+
+}  // namespace effects
