@@ -72,9 +72,9 @@ std::vector<char> painting_slots(const Timeline& timeline,
                                  int ready) {
   return slots_where(timeline, [&](Date day, int quarter) {
     const Hours hours = calendar.painting_hours(day);
-    // First light before the crew's hours: they come early and are ready when it begins.
-    const bool early = hours.from < calendar.hours.from;
-    const int from = early ? hours.from : std::max(hours.from, calendar.hours.from + ready);
+    // First light before the crew's hours: they come with it and get ready first.
+    const int come = std::min(hours.from, calendar.hours.from);
+    const int from = std::max(hours.from, come + ready);
     return quarter >= from && quarter < hours.to && calendar.works_on(day);
   });
 }

@@ -33,7 +33,7 @@ Duration earlier_by(Duration window_max, Duration reserve) {
 coverage::Cut cut_over_mornings(const Job& job,
                                 const RateBook& rates,
                                 const Plan& plan,
-                                dates::Date start) {
+                                MorningQuestion question) {
   const Duration quarter = units::minutes(15);
   const auto& system = plan.system;
   const Duration reserve = rates.waits.recoat_reserve.value;
@@ -41,7 +41,7 @@ coverage::Cut cut_over_mornings(const Job& job,
   const bool primed = plan.route.primed > units::Area();
   Duration lost = earlier_by(system.recoat_max.value, reserve) * std::max(0, coats - 1);
   if (primed) lost += earlier_by(system.primer.window_max.value, reserve);
-  const dates::Hours hours = shortest_hours(job.calendar, start);
+  const dates::Hours hours = shortest_hours(job.calendar, question.start);
   const Duration window = quarter * (hours.to - hours.from) - lost;
   const Duration before = quarter * std::max(0, hours.from - job.calendar.hours.from);
 
@@ -49,6 +49,7 @@ coverage::Cut cut_over_mornings(const Job& job,
   morning.cover = system.expected_cover().value;
   morning.rate = rates.productivity.coat.value;
   if (primed) morning.rate = std::min(morning.rate, rates.productivity.prime.value);
+  morning.rate /= question.texture;
   morning.painters = static_cast<int>(std::lround(job.crew.painters.value));
   morning.painting = window;
   coverage::Cut cut = coverage::cut(plan.take_off.painted, morning);
@@ -57,7 +58,8 @@ coverage::Cut cut_over_mornings(const Job& job,
   for (int i = 0; i < most_tries && !cut.sections.empty(); ++i) {
     const bool spare_hands = job.crew.people.value > job.crew.painters.value;
     const units::Area first = spare_hands ? cut.sections.front() : plan.take_off.painted;
-    const Duration vacuum = first / rates.productivity.vacuum.value / job.crew.people.value;
+    const Duration vacuum =
+        first * question.texture / rates.productivity.vacuum.value / job.crew.people.value;
     const Duration late =
         std::max(Duration(), quarter * std::ceil((vacuum - before) / quarter - 1e-6));
     if (morning.painting == window - late) break;

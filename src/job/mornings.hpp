@@ -4,11 +4,17 @@
 
 namespace basinwright::job {
 
+/// When painting may begin, and how much larger a rough surface counts than its flat area.
+struct MorningQuestion {
+  dates::Date start;
+  double texture = 1.0;
+};
+
 /// Cuts a coat over mornings: painting hours, less what each recoat window takes off the morning of
 /// the coat before it, less the vacuuming that the crew's start leaves no room for.
 [[nodiscard]] coverage::Cut cut_over_mornings(const Job& job,
                                               const RateBook& rates,
                                               const Plan& plan,
-                                              dates::Date start);
+                                              MorningQuestion question);
 
 }  // namespace basinwright::job

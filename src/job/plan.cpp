@@ -98,7 +98,8 @@ class Planner {
   }
 
   void work_out(const std::vector<Part>& parts, const preparation::Question& findings) {
-    plan_.quantities.cut = cut_over_mornings(job_, rates_, plan_, start_);
+    plan_.quantities.cut =
+        cut_over_mornings(job_, rates_, plan_, {start_, texture_of(parts, rates_, plan_.trace)});
     plan_.painters_for_one_morning = plan_.quantities.cut.painters_for_one;
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);

@@ -48,6 +48,7 @@ std::vector<LabourLine> labour(const std::vector<sequence::Work>& work,
   std::vector<LabourLine> lines;
   int people = 0;
   for (const sequence::Work& w : work) {
+    if (w.person_hours <= Duration()) continue;
     LabourLine& line = line_for(lines, w.task);
     line.person_hours += w.person_hours;
     line.crew_hours += w.person_hours / std::max(1, w.people);

@@ -67,33 +67,41 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
                     "Write a number that a tape, scale or price could give.");
     }
     const std::size_t at = std::min(position == 0 ? 0 : position - 1, bytes_.size());
-    const Span wrong = wrong_bytes(last_token, at);
+    const Span wrong = wrong_bytes(error.what(), last_token, at);
     return refuse(codes::syntax, wrong, reason(error.what(), at), hint(wrong.begin));
   }
 
   Node root;
 
  private:
-  // The token before the byte at which the lexer stopped, when that is what it stopped at.
-  Span wrong_bytes(const std::string& last_token, std::size_t at) const {
+  static bool in_word(char c) {
+    return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '-' || c == '+' || c == '.';
+  }
+
+  // The word or text that ends at the byte at which the lexer stopped, else that byte. The lexer's
+  // own last token may hold more than one.
+  Span wrong_bytes(std::string_view what, const std::string& last_token, std::size_t at) const {
     const std::size_t end = std::min(at + 1, bytes_.size());
-    const bool whole = last_token.size() <= end && bytes_.substr(0, end).ends_with(last_token);
-    const bool quoted = last_token.starts_with('"');
-    const bool closed = quoted && last_token.size() > 1 && last_token.ends_with('"');
-    if (!whole || last_token.empty() || (quoted && !closed)) return {at, end};
-    return {end - last_token.size(), end};
+    const bool text = what.find("unexpected string") != std::string_view::npos;
+    if (text && bytes_.substr(0, end).ends_with(last_token)) return {end - last_token.size(), end};
+    if (what.find("invalid string") != std::string_view::npos) return {at, end};
+    const bool number = what.find("invalid number") != std::string_view::npos;
+    const std::size_t stop = number ? at : end;
+    std::size_t begin = stop;
+    while (begin > 0 && in_word(bytes_[begin - 1])) --begin;
+    return begin == stop ? Span{at, end} : Span{begin, stop};
   }
 
   // The lexer's complaint in a few words of our own.
   std::string reason(std::string_view what, std::size_t at) const {
-    if (at >= bytes_.size()) return "The file ends before the JSON is complete";
     const auto says = [&](std::string_view words) {
       return what.find(words) != std::string_view::npos;
     };
-    if (says("ill-formed UTF-8")) return "This is not valid UTF-8";
-    if (says("control character")) return "A line break or control character stands in a text";
     if (says("missing closing quote")) return "The closing quotation mark is missing";
-    if (says("escape") || says("'\\u'") || says("surrogate")) return "This escape is not JSON";
+    if (at >= bytes_.size()) return "The file ends before the JSON is complete";
+    if (says("ill-formed UTF-8") || says("invalid BOM")) return "This is not valid UTF-8";
+    if (says("control character")) return "A line break or control character stands in a text";
+    if (says("invalid string")) return "This escape is not JSON";
     if (says("expected end of input")) return "Something stands after the end of the JSON";
     if (says("object key")) return "A key in quotation marks belongs here";
     if (says("object separator")) return "A colon belongs between a key and its value";
@@ -133,11 +141,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
       end = std::min(end + 1, bytes_.size());
     } else if (begin < bytes_.size() &&
                std::string_view("{}[]").find(bytes_[begin]) == std::string_view::npos) {
-      while (end < bytes_.size() &&
-             (std::isalnum(static_cast<unsigned char>(bytes_[end])) != 0 || bytes_[end] == '-' ||
-              bytes_[end] == '+' || bytes_[end] == '.')) {
-        ++end;
-      }
+      while (end < bytes_.size() && in_word(bytes_[end])) ++end;
     } else {
       ++end;
     }

@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <algorithm>
 
 #include "basinwright/report/pages.hpp"
 #include "sections.hpp"
@@ -65,6 +66,27 @@ void add_working_sections(const Subject& s, document::Document& d) {
   for (document::Section& section : all) d.sections.push_back(std::move(section));
 }
 
+// A programme that waits for weeks on purpose is right, but nobody should find that out by reading
+// dates.
+std::string long_wait(const job::Plan& plan) {
+  constexpr int long_days = 10;
+  const auto& bookings = plan.programme.bookings;
+  for (std::size_t i = 1; i < bookings.size(); ++i) {
+    const auto gap = bookings[i].start.date() - bookings[i - 1].end.date();
+    const bool chosen = std::ranges::any_of(bookings[i].held_by, [](const sequence::Held& h) {
+      return h.by == sequence::Held::By::fewer_days;
+    });
+    if (!chosen || gap.count() < long_days) continue;
+    return fmt::format(
+        "The programme waits {} days before {}: crew, painting hours and recoat windows leave no "
+        "earlier run of days. {} painters would do a coat in one morning.",
+        gap.count(),
+        task(bookings[i].task),
+        plan.painters_for_one_morning);
+  }
+  return "";
+}
+
 }  // namespace
 
 std::string_view version() {
@@ -85,6 +107,7 @@ std::vector<std::string> notices(const Subject& s) {
     out.push_back(
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
+  if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (!s.plan.stopped()) {
     out.emplace_back("No weather has been read: the dates follow the calendar alone.");
   }

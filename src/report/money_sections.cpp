@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 #include <array>
+#include <map>
+#include <optional>
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
@@ -99,6 +101,41 @@ Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
 
 }  // namespace
 
+namespace {
+
+// What to order where, and by when; for people, since each purchase says it for machines.
+Table orders_table(const Subject& s, const Cells& c) {
+  struct Order {
+    std::string items;
+    std::optional<dates::Date> by;
+    money::Money sum;
+  };
+  std::map<std::string, Order> orders;
+  for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
+    const quote::Purchase& p = s.plan.purchases[i];
+    if (p.supplier.empty()) continue;
+    Order& order = orders[p.supplier];
+    order.items += (order.items.empty() ? "" : ", ") + p.item;
+    order.sum += p.total;
+    const auto& day = s.plan.order_by[i];
+    if (day && (!order.by || *day < *order.by)) order.by = day;
+  }
+  Table table;
+  table.caption = "Orders";
+  table.columns = {{"", "Supplier"}, {"", "Order by"}, {"", "Items"}, {"", "Sum", Align::right}};
+  for (const auto& [supplier, order] : orders) {
+    const std::string by = order.by ? dates::short_day(*order.by) : "lead time not known";
+    table.rows.push_back({{Cells::words(supplier),
+                           Cells::words(by),
+                           Cells::words(order.items),
+                           c.money(order.sum)}});
+  }
+  table.shown = !orders.empty();
+  return table;
+}
+
+}  // namespace
+
 Section purchases_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
@@ -107,8 +144,8 @@ Section purchases_section(const Subject& s) {
                    {"unit", "", Align::left, false},
                    {"packs", "Packs"},
                    {"left_over", "Left over", Align::right},
-                   {"supplier", "Supplier"},
-                   {"order_by", "Order by"},
+                   {"supplier", "Supplier", Align::left, false},
+                   {"order_by", "Order by", Align::left, false},
                    {"total", "Price", Align::right}};
   money::Money sum;
   for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
@@ -131,7 +168,9 @@ Section purchases_section(const Subject& s) {
     sum += p.total;
   }
   total_row(table, table.columns.size(), c, sum);
-  return section_of("purchases", "Materials, whole packs", std::move(table));
+  Section section = section_of("purchases", "Materials, whole packs", std::move(table));
+  section.blocks.emplace_back(orders_table(s, c));
+  return section;
 }
 
 Section consumables_section(const Subject& s) {

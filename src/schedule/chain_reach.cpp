@@ -51,7 +51,6 @@ void reclean_deadlines(const Setting& setting, Slot from, std::vector<Slot>& dea
 }
 
 void fill_deadlines(const Setting& setting, ChainReach& reach) {
-  reach.deadline.assign(at(setting.length) + 1, no_slot);
   for (const ChainEnd& end : reach.ends) {
     const Slot first = dry_after(setting, end.end);
     if (first <= setting.length) {
@@ -78,6 +77,7 @@ ChainReach chain_reach(const Setting& setting) {
   const Standing& standing = setting.standing;
   ChainReach reach;
   reach.earliest_anchor = standing.anchor;
+  reach.deadline.assign(at(setting.length) + 1, no_slot);
   Ends ends(at(setting.length) + 1, no_slot);
   if (standing.clock <= setting.length) {
     ends[at(standing.clock)] = std::max<Slot>(standing.anchor, 0);

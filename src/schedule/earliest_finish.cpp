@@ -5,14 +5,12 @@
 namespace basinwright::schedule {
 
 EarliestFinish::EarliestFinish(const Setting& setting, const ChainReach& reach,
-                               const UnitStarts& starts, bool whole)
+                               const UnitStarts& starts)
     : setting_(setting),
       reach_(reach),
       starts_(starts),
-      whole_(whole),
       stages_(setting),
       births_(at(setting.length) + 1, -1),
-      reached_(setting.coats() * setting.sections(), 0),
       tail_(setting.coats() * setting.sections(), 0) {
   const std::size_t sections = setting.sections();
   for (std::size_t coat = setting.coats(); coat-- > 0;) {
@@ -31,7 +29,8 @@ EarliestFinish::EarliestFinish(const Setting& setting, const ChainReach& reach,
   }
 }
 
-std::optional<Slot> EarliestFinish::find() {
+std::optional<Slot> EarliestFinish::find(Slot latest) {
+  best_ = latest + 1;
   plant();
   for (Slot slot = setting_.standing.clock; slot <= setting_.length; ++slot) {
     for (int label = births_[at(slot)]; label >= 0;) {
@@ -43,7 +42,7 @@ std::optional<Slot> EarliestFinish::find() {
       visit(slot);
     }
   }
-  return best_ != never ? std::optional(best_) : std::nullopt;
+  return best_ <= latest ? std::optional(best_) : std::nullopt;
 }
 
 Slot EarliestFinish::rework_open(Slot from) const {
@@ -60,9 +59,6 @@ void EarliestFinish::plant() {
   Stages::Coats done;
   for (const SectionStanding& section : standing.sections) {
     done.push_back(section.done);
-    for (std::size_t coat = 0; coat < section.done; ++coat) {
-      reached_[coat * setting_.sections() + (done.size() - 1)] = 1;
-    }
   }
   const std::size_t stage = stages_.number(done);
   if (standing.bare) {
@@ -131,7 +127,6 @@ void EarliestFinish::try_units(int label, Slot slot) {
 void EarliestFinish::place(int child, std::size_t section, Slot start) {
   const std::size_t coats = stages_.done(labels_[index(child)].stage)[section];
   const Slot end = start + setting_.slots(coats - 1, section);
-  reached_[(coats - 1) * setting_.sections() + section] = 1;
   Side& side = sides(child)[section];
   side = Side{};
   if (coats < setting_.coats()) {
@@ -180,8 +175,6 @@ bool EarliestFinish::settle(int label, Slot slot) {
   }
   const Stages::Coats& done = stages_.done(labels_[index(label)].stage);
   bool finished = true;
-  bool open = false;
-  bool stuck = false;
   for (std::size_t section = 0; section < setting_.sections(); ++section) {
     if (done[section] == setting_.coats()) {
       continue;
@@ -197,7 +190,9 @@ bool EarliestFinish::settle(int label, Slot slot) {
     }
     side.rework_from = side.rework_from == never ? never
                                                  : rework_open(std::max(side.rework_from, slot));
-    (side.from == never && side.rework_from == never ? stuck : open) = true;
+    if (side.from == never && side.rework_from == never) {
+      return false;
+    }
   }
   if (finished) {
     const auto& finish = setting_.problem.finish;
@@ -206,7 +201,7 @@ bool EarliestFinish::settle(int label, Slot slot) {
     }
     return false;
   }
-  return open && !(whole_ && (stuck || hopeless(label, slot)));
+  return !hopeless(label, slot);
 }
 
 bool EarliestFinish::hopeless(int label, Slot slot) const {
@@ -226,19 +221,17 @@ bool EarliestFinish::hopeless(int label, Slot slot) const {
 bool EarliestFinish::dead(int label, Slot slot) const {
   const Label& entry = labels_[index(label)];
   const Slot end = slot + stages_.left(entry.stage);
-  if (whole_ && (end > setting_.length || setting_.best_finish[at(end)] >= best_)) {
+  if (end > setting_.length || setting_.best_finish[at(end)] >= best_) {
     return true;
   }
   const Stages::Coats& done = stages_.done(entry.stage);
-  bool open = false;
-  bool stuck = false;
   for (std::size_t section = 0; section < setting_.sections(); ++section) {
     const Side& side = sides_[entry.sides + section];
-    if (done[section] < setting_.coats()) {
-      (side.until < slot && side.rework_from == never ? stuck : open) = true;
+    if (done[section] < setting_.coats() && side.until < slot && side.rework_from == never) {
+      return true;
     }
   }
-  return !open || (whole_ && stuck);
+  return false;
 }
 
 // Whatever follows `worse` from `slot` on can follow `better`.

@@ -12,16 +12,10 @@ namespace basinwright::schedule {
 
 class EarliestFinish {
  public:
-  /// With `whole` false it also follows what can never lead to a finish, for `reached`.
-  EarliestFinish(const Setting& setting, const ChainReach& reach, const UnitStarts& starts,
-                 bool whole = true);
+  EarliestFinish(const Setting& setting, const ChainReach& reach, const UnitStarts& starts);
 
-  /// The smallest finish that any programme has; nothing when there is no programme.
-  [[nodiscard]] std::optional<Slot> find();
-  /// Whether a unit was ever done; after `find`.
-  [[nodiscard]] bool reached(std::size_t coat, std::size_t section) const {
-    return reached_[coat * setting_.sections() + section] != 0;
-  }
+  /// The smallest finish that any programme has, if it is no later than `latest`.
+  [[nodiscard]] std::optional<Slot> find(Slot latest);
 
  private:
   // Where the next coat of a section may start, and where a rework before it.
@@ -57,15 +51,13 @@ class EarliestFinish {
   const Setting& setting_;
   const ChainReach& reach_;
   const UnitStarts& starts_;
-  bool whole_;
   Stages stages_;
   std::vector<Label> labels_;
   std::vector<Side> sides_;
   std::vector<int> births_;                // by slot, the last of a list
   std::vector<std::vector<int>> waiting_;  // by stage
-  std::vector<char> reached_;
   std::vector<Slot> tail_;  // by unit: from its start to the end of everything, at least
-  Slot best_ = never;
+  Slot best_ = never;  // only better finishes count
 };
 
 }  // namespace basinwright::schedule

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "earliest_finish.hpp"
-
 namespace basinwright::schedule {
 namespace {
 
@@ -90,19 +88,58 @@ Infeasible unit_reason(const Setting& setting, std::size_t coat, std::size_t sec
   return result;
 }
 
+// Only the coats and sections up to a unit, which any programme that does the unit does before it.
+Problem up_to(const Problem& problem, std::size_t coat, std::size_t section) {
+  Problem part = problem;
+  part.units.coats.resize(coat + 1);
+  part.units.slots.resize(coat + 1);
+  part.units.recoat.resize(coat);
+  part.units.sections.resize(section + 1);
+  for (auto& slots : part.units.slots) {
+    slots.resize(section + 1);
+  }
+  if (part.units.rework) {
+    part.units.rework->slots.resize(section + 1);
+  }
+  part.finish.clear();
+  for (Slot end = 0; end <= problem.horizon; ++end) {
+    part.finish.push_back(Finish{end, 0});
+  }
+  return part;
+}
+
+Standing up_to(const Standing& standing, std::size_t coat, std::size_t section) {
+  Standing part = standing;
+  part.sections.resize(section + 1);
+  part.dates.resize(coat + 1);
+  for (auto& dates : part.dates) {
+    dates.resize(section + 1);
+  }
+  for (SectionStanding& done : part.sections) {
+    done.done = std::min(done.done, coat + 1);
+  }
+  return part;
+}
+
+bool can_be_done(const Setting& setting, std::size_t coat, std::size_t section) {
+  if (setting.standing.sections[section].done > coat) {
+    return true;
+  }
+  const Problem problem = up_to(setting.problem, coat, section);
+  const Standing standing = up_to(setting.standing, coat, section);
+  return earliest_finish(problem, standing, best_finishes(problem)).has_value();
+}
+
 }  // namespace
 
-Infeasible first_unreachable(const Setting& setting) {
-  const ChainReach reach = chain_reach(setting);
-  if (reach.reached < setting.standing.links.size()) {
-    return chain_reason(setting, setting.standing.links[reach.reached]);
+Infeasible first_unreachable(const Look& whole) {
+  const Setting& setting = whole.setting;
+  if (whole.reach.reached < setting.standing.links.size()) {
+    return chain_reason(setting, setting.standing.links[whole.reach.reached]);
   }
-  const UnitStarts starts(setting);
-  EarliestFinish search(setting, reach, starts, false);
-  (void)search.find();
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
-      if (!search.reached(coat, section)) {
+      if (!can_be_done(setting, coat, section)) {
         return unit_reason(setting, coat, section);
       }
     }

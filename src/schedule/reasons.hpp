@@ -2,11 +2,11 @@
 #pragma once
 
 #include "basinwright/schedule/solve.hpp"
-#include "setting.hpp"
+#include "finish_search.hpp"
 
 namespace basinwright::schedule {
 
-/// The first part without a start, for a setting over the whole horizon that has no programme.
-[[nodiscard]] Infeasible first_unreachable(const Setting& setting);
+/// The first part without a start, for a problem that has no programme; `whole` looks at all slots.
+[[nodiscard]] Infeasible first_unreachable(const Look& whole);
 
 }  // namespace basinwright::schedule

@@ -1,51 +1,51 @@
 #include "unit_starts.hpp"
 
+#include <functional>
+
+#include "window_best.hpp"
+
 namespace basinwright::schedule {
 
-StartSet::StartSet(std::vector<char> possible)
-    : next_(possible.size(), never), previous_(possible.size(), no_slot) {
-  Slot last = no_slot;
-  for (std::size_t slot = 0; slot < possible.size(); ++slot) {
-    last = possible[slot] != 0 ? static_cast<Slot>(slot) : last;
-    previous_[slot] = last;
+UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
+    : setting_(setting),
+      run_(at(setting.length) + 1, 0),
+      reached_(setting.coats() * setting.sections()),
+      leads_(reached_.size()) {
+  open_runs();
+  for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
+    for (std::size_t section = 0; section < setting.sections(); ++section) {
+      if (coat < first_coat(section)) {
+        continue;
+      }
+      std::vector<char> starts = possible(coat, section);
+      const Slot from = earliest(coat, section);
+      for (Slot start = 0; start < setting.length; ++start) {
+        char& start_is = starts[at(start)];
+        start_is = start_is != 0 && start >= from && reached(reach, coat, section, start) ? 1 : 0;
+      }
+      reached_[index(coat, section)] = StartSet(starts);
+    }
   }
-  last = never;
-  for (std::size_t slot = possible.size(); slot-- > 0;) {
-    last = possible[slot] != 0 ? static_cast<Slot>(slot) : last;
-    next_[slot] = last;
+  for (std::size_t section = 0; section < setting.sections(); ++section) {
+    for (std::size_t coat = setting.coats(); coat-- > first_coat(section);) {
+      leads_[index(coat, section)] =
+          coat + 1 == setting.coats() ? last_leads(section) : leads(coat, section);
+    }
   }
+  limited_ = reached_;
 }
 
-Slot StartSet::next(Slot from) const {
-  if (from >= static_cast<Slot>(next_.size())) {
-    return never;
-  }
-  return next_[at(std::max<Slot>(from, 0))];
-}
-
-Slot StartSet::previous(Slot until) const {
-  if (until < 0) {
-    return no_slot;
-  }
-  return previous_[std::min(at(until), previous_.size() - 1)];
-}
-
-UnitStarts::UnitStarts(const Setting& setting)
-    : setting_(setting), run_(at(setting.length) + 1, 0) {
-  const Openings& openings = setting.painting();
-  for (Slot slot = setting.length - 1; slot >= setting.standing.clock; --slot) {
+void UnitStarts::open_runs() {
+  const Openings& openings = setting_.painting();
+  for (Slot slot = setting_.length - 1; slot >= setting_.standing.clock; --slot) {
     if (openings.open(slot)) {
-      const bool on = slot + 1 < setting.length && setting.date(slot + 1) == setting.date(slot);
+      const bool on = slot + 1 < setting_.length && setting_.date(slot + 1) == setting_.date(slot);
       run_[at(slot)] = on ? run_[at(slot) + 1] + 1 : 1;
     }
   }
-  for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
-    for (std::size_t section = 0; section < setting.sections(); ++section) {
-      sets_.emplace_back(possible(coat, section));
-    }
-  }
 }
 
+// In open slots on one date; the very first unit after its rain-free wait.
 std::vector<char> UnitStarts::possible(std::size_t coat, std::size_t section) const {
   std::vector<char> result(at(setting_.length) + 1, 0);
   const Slot slots = setting_.slots(coat, section);
@@ -63,14 +63,12 @@ std::vector<char> UnitStarts::possible(std::size_t coat, std::size_t section) co
   return result;
 }
 
-template <class Keep>
-void UnitStarts::filter(std::size_t coat, std::size_t section, Keep keep) {
-  StartSet& set = sets_[coat * setting_.sections() + section];
-  std::vector<char> kept(at(setting_.length) + 1, 0);
-  for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
-    kept[at(start)] = keep(start) ? 1 : 0;
+// By the section before, which has its coat first.
+Slot UnitStarts::earliest(std::size_t coat, std::size_t section) const {
+  if (section == 0 || setting_.standing.done(coat, section - 1)) {
+    return setting_.standing.clock;
   }
-  set = StartSet(kept);
+  return reached_[index(coat, section - 1)].next(0) + setting_.slots(coat, section - 1);
 }
 
 bool UnitStarts::reached(const ChainReach& reach, std::size_t coat, std::size_t section,
@@ -80,7 +78,7 @@ bool UnitStarts::reached(const ChainReach& reach, std::size_t coat, std::size_t 
   }
   const SectionStanding& standing = setting_.standing.sections[section];
   if (coat > standing.done) {
-    return of(coat - 1, section).any(before_coat(setting_, coat, section, start)) ||
+    return reached_[index(coat - 1, section)].any(before_coat(setting_, coat, section, start)) ||
            reached_by_rework(coat, section, start);
   }
   const Reach window = after_coat(setting_, coat, section, standing);
@@ -94,8 +92,9 @@ bool UnitStarts::reached_by_rework(std::size_t coat, std::size_t section, Slot s
   }
   const Rework& rule = *setting_.problem.units.rework;
   const SectionStanding& standing = setting_.standing.sections[section];
-  const Slot first = of(coat - 1, section).next(0);
-  const Slot end = coat > standing.done ? first + setting_.slots(coat - 1, section) : standing.end;
+  const Slot end = coat > standing.done ? reached_[index(coat - 1, section)].next(0) +
+                                              setting_.slots(coat - 1, section)
+                                        : standing.end;
   const Slot last = setting_.reworking().last_before(start - capped(rule.dry));
   if (last == no_slot || last + 1 < start - capped(rule.max)) {
     return false;
@@ -105,67 +104,100 @@ bool UnitStarts::reached_by_rework(std::size_t coat, std::size_t section, Slot s
          stretch.start >= end + capped(setting_.problem.units.recoat[coat - 1].min);
 }
 
-std::vector<char> UnitStarts::rework_leading_on(std::size_t coat, std::size_t section) const {
-  std::vector<char> result(at(setting_.length) + 1, 0);
-  if (!setting_.problem.units.rework) {
-    return result;
+// The sections after this one are still to be coated after its last coat.
+UnitStarts::Leads UnitStarts::last_leads(std::size_t section) const {
+  const std::size_t coat = setting_.coats() - 1;
+  Slot rest = 0;
+  for (std::size_t after = section; after < setting_.sections(); ++after) {
+    rest += setting_.standing.done(coat, after) ? 0 : setting_.slots(coat, after);
   }
+  Leads result(at(setting_.length) + 1, never);
+  const StartSet& set = reached_[index(coat, section)];
+  for (Slot start = set.next(0); start + rest <= setting_.length; start = set.next(start + 1)) {
+    result[at(start)] = setting_.best_finish[at(start + rest)];
+  }
+  return result;
+}
+
+UnitStarts::Leads UnitStarts::rework_leads(std::size_t coat, std::size_t section) const {
+  Leads result(at(setting_.length) + 2, never);
   const Rework& rule = *setting_.problem.units.rework;
   const Openings& openings = setting_.reworking();
-  char later = 0;  // whether a rework from here on leads on
-  for (Slot slot = setting_.length - 1; slot >= 0; --slot) {
-    if (openings.open(slot) && later == 0) {
-      const Stretch stretch = openings.resumed(slot, rule.slots[section]);
-      later = stretch.possible() &&
-                      of(coat + 1, section)
-                          .any({stretch.end + capped(rule.dry), stretch.end + capped(rule.max)})
-                  ? 1
-                  : 0;
+  const Leads& next = leads_[index(coat + 1, section)];
+  const StartSet& set = reached_[index(coat + 1, section)];
+  WindowBest<Slot, std::less<>> window;
+  Slot entered = set.next(0);
+  for (Slot slot = openings.next(0); slot < setting_.length; slot = openings.next(slot + 1)) {
+    const Slot end = openings.resumed(slot, rule.slots[section]).end;
+    if (end == no_slot) {
+      break;
     }
-    result[at(slot)] = later;
+    for (; entered <= end + capped(rule.max) && entered != never; entered = set.next(entered + 1)) {
+      window.enter(entered, next[at(entered)]);
+    }
+    window.leave_before(end + capped(rule.dry));
+    result[at(slot)] = window.empty() ? never : window.best();
+  }
+  for (Slot slot = setting_.length; slot-- > 0;) {
+    result[at(slot)] = std::min(result[at(slot)], result[at(slot + 1)]);
   }
   return result;
 }
 
-std::vector<char> UnitStarts::leading_on(std::size_t coat, std::size_t section) const {
-  const StartSet& set = of(coat, section);
-  std::vector<char> result(at(setting_.length) + 1, 0);
-  const std::vector<char> rework = rework_leading_on(coat, section);
+UnitStarts::Leads UnitStarts::leads(std::size_t coat, std::size_t section) const {
+  Leads result(at(setting_.length) + 1, never);
+  Leads rework;
+  if (setting_.problem.units.rework) {
+    rework = rework_leads(coat, section);
+  }
+  const StartSet& set = reached_[index(coat, section)];
+  const StartSet& following = reached_[index(coat + 1, section)];
+  const Leads& next = leads_[index(coat + 1, section)];
   const Slot slots = setting_.slots(coat, section);
+  WindowBest<Slot, std::less<>> window;
+  Slot entered = following.next(0);
   for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
     const SectionStanding placed{coat + 1, start, start + slots, no_slot};
-    const Reach window = after_coat(setting_, coat + 1, section, placed);
-    const Slot from = start + slots + capped(setting_.problem.units.recoat[coat].min);
-    result[at(start)] = of(coat + 1, section).any(window) ||
-                                (from <= setting_.length && rework[at(from)] != 0)
-                            ? 1
-                            : 0;
+    const Reach reach = after_coat(setting_, coat + 1, section, placed);
+    for (; entered <= reach.until && entered != never; entered = following.next(entered + 1)) {
+      window.enter(entered, next[at(entered)]);
+    }
+    window.leave_before(std::max(reach.from, placed.end));
+    result[at(start)] = window.empty() ? never : window.best();
+    const Slot from = placed.end + capped(setting_.problem.units.recoat[coat].min);
+    if (!rework.empty() && from < setting_.length) {
+      result[at(start)] = std::min(result[at(start)], rework[at(from)]);
+    }
   }
   return result;
 }
 
-void UnitStarts::keep_useful(const ChainReach& reach, Slot latest_finish) {
-  const std::size_t coats = setting_.coats();
+Slot UnitStarts::least_finish() const {
+  Slot result = 0;
+  for (std::size_t section = 0; section < setting_.sections(); ++section) {
+    if (first_coat(section) < setting_.coats()) {
+      const Leads& all = leads_[index(first_coat(section), section)];
+      result = std::max(result, *std::min_element(all.begin(), all.end()));
+    }
+  }
+  return result;
+}
+
+void UnitStarts::limit(Slot finish) {
+  std::vector<char> starts(at(setting_.length) + 1);
   for (std::size_t section = setting_.sections(); section-- > 0;) {
-    const std::size_t first = setting_.standing.sections[section].done;
-    for (std::size_t coat = first; coat < coats; ++coat) {
-      filter(coat, section, [&](Slot start) { return reached(reach, coat, section, start); });
-    }
-    if (first == coats) {
-      continue;
-    }
-    // The sections after this one are still to be coated after its last coat.
-    Slot rest = 0;
-    for (std::size_t after = section; after < setting_.sections(); ++after) {
-      rest += setting_.standing.done(coats - 1, after) ? 0 : setting_.slots(coats - 1, after);
-    }
-    filter(coats - 1, section, [&](Slot start) {
-      return start + rest <= setting_.length &&
-             setting_.best_finish[at(start + rest)] <= latest_finish;
-    });
-    for (std::size_t coat = coats - 1; coat-- > first;) {
-      const std::vector<char> keep = leading_on(coat, section);
-      filter(coat, section, [&](Slot start) { return keep[at(start)] != 0; });
+    for (std::size_t coat = first_coat(section); coat < setting_.coats(); ++coat) {
+      const Leads& all = leads_[index(coat, section)];
+      const bool last = section + 1 == setting_.sections() ||
+                        setting_.standing.done(coat, section + 1);
+      // The section after has the same coat after this one.
+      const Slot until = last ? never
+                              : limited_[index(coat, section + 1)].previous(never) -
+                                    setting_.slots(coat, section);
+      for (std::size_t slot = 0; slot < starts.size(); ++slot) {
+        starts[slot] = all[slot] <= finish && static_cast<Slot>(slot) <= until ? 1 : 0;
+      }
+      limited_[index(coat, section)] = StartSet(starts);
     }
   }
 }

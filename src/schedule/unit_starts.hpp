@@ -12,7 +12,7 @@ namespace basinwright::schedule {
 class StartSet {
  public:
   StartSet() = default;
-  explicit StartSet(std::vector<char> possible);
+  explicit StartSet(const std::vector<char>& possible);
 
   [[nodiscard]] bool has(Slot start) const { return next_[at(start)] == start; }
   /// The first start at or after `from`; never when there is none.
@@ -26,32 +26,45 @@ class StartSet {
   std::vector<Slot> previous_;
 };
 
+/// Starts that a section alone, were the crew free all the time, could reach from the chain and
+/// from which it could lead to a finish. No programme uses another start.
 class UnitStarts {
  public:
-  /// All starts in open slots on one date, for the very first unit after its rain-free wait.
-  explicit UnitStarts(const Setting& setting);
+  UnitStarts(const Setting& setting, const ChainReach& reach);
 
-  /// Leaves out the starts that the section alone, were the crew free all the time, cannot reach
-  /// from the chain, or from which it cannot lead to a finish at or before `latest_finish`.
-  void keep_useful(const ChainReach& reach, Slot latest_finish);
+  /// No programme finishes earlier; never when there is none.
+  [[nodiscard]] Slot least_finish() const;
+  /// Leaves out what cannot lead to a finish at `finish` or before; a later call may allow more.
+  void limit(Slot finish);
 
   [[nodiscard]] const StartSet& of(std::size_t coat, std::size_t section) const {
-    return sets_[coat * setting_.sections() + section];
+    return limited_[index(coat, section)];
   }
 
  private:
+  using Leads = std::vector<Slot>;  // by start: the least finish of the section alone
+
+  [[nodiscard]] std::size_t index(std::size_t coat, std::size_t section) const {
+    return coat * setting_.sections() + section;
+  }
+  [[nodiscard]] std::size_t first_coat(std::size_t section) const {
+    return setting_.standing.sections[section].done;
+  }
+  void open_runs();
   [[nodiscard]] std::vector<char> possible(std::size_t coat, std::size_t section) const;
   [[nodiscard]] bool reached(const ChainReach& reach, std::size_t coat, std::size_t section,
                              Slot start) const;
   [[nodiscard]] bool reached_by_rework(std::size_t coat, std::size_t section, Slot start) const;
-  [[nodiscard]] std::vector<char> leading_on(std::size_t coat, std::size_t section) const;
-  [[nodiscard]] std::vector<char> rework_leading_on(std::size_t coat, std::size_t section) const;
-  template <class Keep>
-  void filter(std::size_t coat, std::size_t section, Keep keep);
+  [[nodiscard]] Slot earliest(std::size_t coat, std::size_t section) const;
+  [[nodiscard]] Leads last_leads(std::size_t section) const;
+  [[nodiscard]] Leads leads(std::size_t coat, std::size_t section) const;
+  [[nodiscard]] Leads rework_leads(std::size_t coat, std::size_t section) const;
 
   const Setting& setting_;
   std::vector<Slot> run_;  // open slots in a row from here on one date
-  std::vector<StartSet> sets_;
+  std::vector<StartSet> reached_;
+  std::vector<Leads> leads_;
+  std::vector<StartSet> limited_;
 };
 
 }  // namespace basinwright::schedule

@@ -48,6 +48,8 @@ Instance::Instance(const ProgrammeQuestion& question, int days)
   }
   problem_.calendars = {work_slots_, dates::painting_slots(timeline_, q_.calendar, ready)};
   build_chain();
+  // Between the chain's last task and a first coat the shell is vacuumed.
+  problem_.anchor.dry = ready;
   build_units();
   weigh();
   build_finish();

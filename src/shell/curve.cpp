@@ -206,16 +206,17 @@ Box box_of(const Piece& curve) {
 }
 
 std::vector<Piece> split(const Piece& curve, std::vector<double> cuts) {
-  std::erase_if(cuts, [](double u) { return !(u > 0.0 && u < 1.0); });
-  if (cuts.empty()) return {curve};
+  constexpr double no_length = 1e-12;
   std::ranges::sort(cuts);
-  cuts.push_back(1.0);
   std::vector<Piece> pieces;
   double before = 0.0;
   for (const double u : cuts) {
-    if (u - before > 1e-15) pieces.push_back(curve.part(before, u));
+    if (u - before <= no_length || 1.0 - u <= no_length) continue;
+    pieces.push_back(curve.part(before, u));
     before = u;
   }
+  if (before == 0.0) return {curve};
+  pieces.push_back(curve.part(before, 1.0));
   return pieces;
 }
 

@@ -25,8 +25,13 @@ void Findings::warn(std::string_view code,
 }
 
 bool Findings::finite(double value, const std::string& where, std::string_view what) {
-  if (std::isfinite(value)) return true;
-  refuse("not-finite", where, fmt::format("{} is not a number", what));
+  if (!std::isfinite(value)) {
+    refuse("not-finite", where, fmt::format("{} is not a number", what));
+    return false;
+  }
+  constexpr double beyond_sense = 1e7;  // metres, far beyond any site's coordinates
+  if (std::abs(value) <= beyond_sense) return true;
+  refuse("too-large", where, fmt::format("{} is absurdly large", what));
   return false;
 }
 

@@ -21,7 +21,7 @@ class Findings {
             std::string message,
             std::string_view hint = {});
 
-  /// Each refuses what it does not accept and says whether the value is fine.
+  /// Each refuses what it does not accept, absurdly large values too, and says whether all is fine.
   bool finite(double value, const std::string& where, std::string_view what);
   bool positive(units::Length value, const std::string& where, std::string_view what);
   bool not_negative(units::Length value, const std::string& where, std::string_view what);

@@ -28,9 +28,10 @@ std::optional<double> touch_arc(const Piece& arc, const RimRay& ray) {
   const double beyond = dot(out, out) - circle.radius * circle.radius;
   const double heading = dot(ray.inwards, out);
   const bool within = arc.bulge > 0.0;  // the pool lies inside the circle
-  const double r = within ? -beyond / (2.0 * (circle.radius + heading))
-                          : beyond / (2.0 * (circle.radius - heading));
-  if (!(r > nothing)) return std::nullopt;
+  const double closing = circle.radius + (within ? heading : -heading);
+  if (closing <= nothing) return std::nullopt;
+  const double r = (within ? -beyond : beyond) / (2.0 * closing);
+  if (r <= nothing) return std::nullopt;
   const Vec centre = out + r * ray.inwards;
   if (norm(centre) < nothing) return r;
   const Vec foot = circle.centre + circle.radius / norm(centre) * centre;

@@ -19,10 +19,12 @@ check() { # name, arguments...
 for example in examples/*.json; do
   grep -q '"basinwright_rates"' "$example" && continue
   name=$(basename "$example" .json)
-  check "$name.txt" jobsheet "$example" --today 2027-01-04
-  check "$name.json" jobsheet "$example" --today 2027-01-04 --format json
-  check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown
+  rates=()
+  [ -f "examples/$name.rates.json" ] && rates=(--rates "examples/$name.rates.json")
+  check "$name.txt" jobsheet "$example" --today 2027-01-04 "${rates[@]}"
+  check "$name.json" jobsheet "$example" --today 2027-01-04 --format json "${rates[@]}"
+  check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}"
   check "$name.takeoff.txt" takeoff "$example" --units us
-  check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04
+  check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04 "${rates[@]}"
 done
 exit $failed

@@ -61,6 +61,7 @@ TEST_CASE("refused, measurements that are no lengths") {
   refuses(outlined(walls({point(0, 0), point(no_number, 0), point(1, 1)})),
           "not-finite",
           "/outline/points/1/0");
+  refuses(outlined(shell::Rectangle{m(1e200), m(4)}), "too-large", "/outline/length");
   auto p = usual();
   p.rim_to_paint = m(-0.1);
   p.cove_radius = m(no_number);

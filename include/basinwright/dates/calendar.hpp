@@ -66,7 +66,7 @@ class Timeline {
                                            int clean_up);
 
 /// Slots in which the calendar allows painting: painting hours on working days, but not before
-/// `ready` quarters from the crew's start on a day whose painting hours begin after that start.
+/// `ready` quarters from the crew's start, or from first light where painting begins before it.
 [[nodiscard]] std::vector<char> painting_slots(const Timeline& timeline,
                                                const WorkCalendar& calendar,
                                                int ready);
