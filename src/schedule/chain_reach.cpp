@@ -35,53 +35,39 @@ Ends step(const Setting& setting, const Link& link, const Ends& before, Slot& ea
   return after;
 }
 
-void reclean_deadlines(const Setting& setting, Slot from, std::vector<Slot>& deadline) {
+void add_recleans(const Setting& setting, ChainReach& reach) {
   const Reclean& rule = *setting.problem.anchor.reclean;
   const Openings& openings = setting.calendars[rule.calendar];
-  for (Slot start = openings.next(from); start < setting.length; start = openings.next(start + 1)) {
+  for (Slot start = openings.next(reach.earliest_end); start < setting.length;
+       start = openings.next(start + 1)) {
     const Stretch stretch = openings.resumed(start, rule.slots);
     if (!stretch.possible()) {
       return;
     }
-    const Slot first = dry_after(setting, stretch.end);
-    if (first < setting.length) {
-      deadline[at(first)] = std::max(deadline[at(first)], setting.deadline(stretch.end));
-    }
-  }
-}
-
-void fill_deadlines(const Setting& setting, ChainReach& reach) {
-  for (const ChainEnd& end : reach.ends) {
-    const Slot first = dry_after(setting, end.end);
-    if (first <= setting.length) {
-      reach.deadline[at(first)] = std::max(reach.deadline[at(first)], end.deadline);
-    }
-  }
-  if (setting.may_reclean() && !reach.ends.empty()) {
-    reclean_deadlines(
-        setting, std::max(setting.standing.clock, reach.ends.front().end), reach.deadline);
-  }
-  for (std::size_t slot = 1; slot < reach.deadline.size(); ++slot) {
-    reach.deadline[slot] = std::max(reach.deadline[slot], reach.deadline[slot - 1]);
+    reach.latest_anchor[at(stretch.end)] = stretch.end;
   }
 }
 
 }  // namespace
 
-Slot dry_after(const Setting& setting, Slot wet) {
-  const Slot wait = wet == no_slot ? 0 : wet + capped(setting.problem.anchor.dry);
-  return std::max(setting.standing.clock, wait);
+Slot latest_first_coat(const Setting& setting, const ChainReach& reach, Slot start) {
+  const bool wet = !setting.problem.chain.empty() || setting.standing.wet != no_slot;
+  const Slot end = start - (wet ? capped(setting.problem.anchor.dry) : 0);
+  const Slot anchor = end < 0 ? no_slot : reach.latest_anchor[at(end)];
+  return anchor == no_slot ? no_slot : setting.deadline(anchor);
 }
 
 ChainReach chain_reach(const Setting& setting) {
   const Standing& standing = setting.standing;
   ChainReach reach;
-  reach.earliest_anchor = standing.anchor;
-  reach.deadline.assign(at(setting.length) + 1, no_slot);
-  Ends ends(at(setting.length) + 1, no_slot);
-  if (standing.clock <= setting.length) {
-    ends[at(standing.clock)] = std::max<Slot>(standing.anchor, 0);
+  reach.earliest_anchor = std::max<Slot>(standing.anchor, 0);
+  reach.latest_anchor.assign(at(setting.length) + 1, no_slot);
+  if (standing.clock > setting.length) {
+    return reach;
   }
+  Ends ends = reach.latest_anchor;
+  const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
+  ends[at(first)] = reach.earliest_anchor;
   for (const Link& link : standing.links) {
     Slot earliest = never;
     ends = step(setting, link, ends, earliest);
@@ -96,13 +82,15 @@ ChainReach chain_reach(const Setting& setting) {
       }
     }
   }
-  for (Slot end = 0; end <= setting.length; ++end) {
-    if (ends[at(end)] != no_slot) {
-      const Slot wet = standing.links.empty() ? standing.wet : end;
-      reach.ends.push_back({wet, setting.deadline(ends[at(end)])});
-    }
+  const auto end = std::find_if(ends.begin(), ends.end(), [](Slot slot) { return slot >= 0; });
+  reach.earliest_end = std::max(standing.clock, static_cast<Slot>(end - ends.begin()));
+  reach.latest_anchor = ends;
+  if (setting.may_reclean()) {
+    add_recleans(setting, reach);
   }
-  fill_deadlines(setting, reach);
+  for (std::size_t slot = 1; slot < ends.size(); ++slot) {
+    reach.latest_anchor[slot] = std::max(reach.latest_anchor[slot], reach.latest_anchor[slot - 1]);
+  }
   return reach;
 }
 

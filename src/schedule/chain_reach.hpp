@@ -8,24 +8,20 @@
 
 namespace basinwright::schedule {
 
-/// A chain's end with the latest deadline that the first coats can have after it.
-struct ChainEnd {
-  Slot end = 0;
-  Slot deadline = 0;
-};
-
 struct ChainReach {
-  std::size_t reached = 0;      ///< Links that can be done.
-  std::vector<Slot> earliest;   ///< Start of each link reached.
-  Slot earliest_anchor = 0;     ///< The anchor's earliest end.
-  std::vector<ChainEnd> ends;   ///< Ascending; of the whole chain.
-  /// For the first unit's start: the latest deadline of a first coat; no_slot before any.
-  std::vector<Slot> deadline;
+  std::size_t reached = 0;     ///< Links that can be done.
+  std::vector<Slot> earliest;  ///< Start of each link reached.
+  Slot earliest_anchor = 0;    ///< The anchor's earliest end.
+  Slot earliest_end = never;   ///< Of the whole chain, and of what is past.
+  /// By slot: the latest anchor with everything wet ended there or before, recleaned or not;
+  /// no_slot where nothing has.
+  std::vector<Slot> latest_anchor;
 };
 
 [[nodiscard]] ChainReach chain_reach(const Setting& setting);
 
-/// The first slot for a first coat after the chain's end, by its drying alone.
-[[nodiscard]] Slot dry_after(const Setting& setting, Slot wet);
+/// The latest start of a first coat that may start at `start` and no later than its anchor allows;
+/// no_slot when it is not dry by then.
+[[nodiscard]] Slot latest_first_coat(const Setting& setting, const ChainReach& reach, Slot start);
 
 }  // namespace basinwright::schedule

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "earliest_finish.hpp"
+#include "suffixes.hpp"
 
 namespace basinwright::schedule {
 namespace {
@@ -64,7 +64,24 @@ class FinishSearch {
       look_.emplace(problem_, standing_, std::min(problem_.horizon, length), best_finish_);
     }
     look_->starts.limit(latest);
-    return EarliestFinish(look_->setting, look_->reach, look_->starts).find(latest);
+    Suffixes suffixes(look_->setting, look_->starts, look_->reach, {latest, false});
+    suffixes.run();
+    std::optional<Slot> finish;
+    for (const Painting& painting : suffixes.paintings()) {
+      const auto slot = static_cast<Slot>(painting.tally.cost);
+      if (follows_chain(painting) && slot <= finish.value_or(latest)) {
+        finish = slot;
+      }
+    }
+    return finish;
+  }
+
+  bool follows_chain(const Painting& painting) const {
+    if (painting.wet_until < 0) {
+      return false;
+    }
+    const Slot anchor = look_->reach.latest_anchor[at(painting.wet_until)];
+    return anchor != no_slot && anchor >= painting.anchor_from;
   }
 
   const Problem& problem_;

@@ -85,7 +85,8 @@ class Painter {
       return false;
     }
     if (coat == 0) {
-      return dry_after(setting_, prefix_.wet) <= start && start <= setting_.deadline(prefix_.anchor);
+      const Slot dry = prefix_.wet == no_slot ? 0 : capped(setting_.problem.anchor.dry);
+      return prefix_.wet + dry <= start && start <= setting_.deadline(prefix_.anchor);
     }
     const SectionStanding& booked = prefix_.sections[section];
     const SectionStanding& fact = setting_.standing.sections[section];

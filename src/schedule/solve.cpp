@@ -29,9 +29,9 @@ Answer cheapest(const Problem& problem, const Standing& standing,
                 const std::vector<Slot>& best_finish, Slot finish) {
   Look look(problem, standing, last_end(best_finish, finish), best_finish);
   look.starts.limit(finish);
-  Suffixes suffixes(look.setting, look.starts, finish, look.reach.earliest_anchor);
+  Suffixes suffixes(look.setting, look.starts, look.reach, {finish});
   suffixes.run();
-  const Goals goals(look.setting, suffixes.paintings(), look.reach.ends.front().end);
+  const Goals goals(look.setting, suffixes.paintings(), look.reach.earliest_end);
   return answer_from(look, finish, goals, suffixes);
 }
 
@@ -43,11 +43,11 @@ std::variant<Answer, Infeasible> only_finish(const Problem& problem, const Stand
     end = std::max(end, section.end);
   }
   const Look look(problem, standing, problem.horizon, best_finish);
-  if (look.reach.ends.empty() || at(end) >= problem.finish.size() || !problem.finish[at(end)]) {
+  if (look.reach.earliest_end == never || at(end) >= problem.finish.size() || !problem.finish[at(end)]) {
     return first_unreachable(look);
   }
   const Finish& finish = *problem.finish[at(end)];
-  Suffixes suffixes(look.setting, look.starts, finish.slot, look.reach.earliest_anchor);
+  Suffixes suffixes(look.setting, look.starts, look.reach, {finish.slot});
   const Slot length = look.setting.length;
   const Goals goals(look.setting, {{length, length, 0, {0, 0, finish.cost}}}, 0);
   return answer_from(look, finish.slot, goals, suffixes);

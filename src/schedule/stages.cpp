@@ -13,28 +13,20 @@ std::size_t Stages::number(const Coats& done) {
       }
     }
     left_.push_back(left);
-    plus_.resize(coats_.size() * done.size(), 0);
-    minus_.resize(coats_.size() * done.size(), 0);
+    without_.resize(coats_.size() * done.size(), 0);
   }
   return place->second;
 }
 
-std::size_t Stages::neighbour(std::vector<std::size_t>& known, std::size_t stage,
-                              std::size_t section, int step) {
+std::size_t Stages::without(std::size_t stage, std::size_t section) {
   const std::size_t index = stage * setting_.sections() + section;
-  if (known[index] == 0) {
+  if (without_[index] == 0) {
     Coats coats = coats_[stage];
-    coats[section] = step > 0 ? coats[section] + 1 : coats[section] - 1;
-    const std::size_t result = number(coats);  // may grow `known`
-    known[index] = result + 1;
+    --coats[section];
+    const std::size_t result = number(coats);  // may grow `without_`
+    without_[index] = result + 1;
   }
-  return known[index] - 1;
-}
-
-bool Stages::may_add(std::size_t stage, std::size_t section) const {
-  const Coats& coats = coats_[stage];
-  return coats[section] < setting_.coats() &&
-         (section == 0 || coats[section - 1] > coats[section]);
+  return without_[index] - 1;
 }
 
 bool Stages::may_remove(std::size_t stage, std::size_t section) const {

@@ -19,29 +19,19 @@ class Stages {
   [[nodiscard]] std::size_t number(const Coats& done);
   [[nodiscard]] std::size_t count() const { return coats_.size(); }
   [[nodiscard]] const Coats& done(std::size_t stage) const { return coats_[stage]; }
-  /// The stage with one coat more (or less) on a section.
-  [[nodiscard]] std::size_t with(std::size_t stage, std::size_t section) {
-    return neighbour(plus_, stage, section, 1);
-  }
-  [[nodiscard]] std::size_t without(std::size_t stage, std::size_t section) {
-    return neighbour(minus_, stage, section, -1);
-  }
-  /// May the next coat of `section` come now? The section before it must have that coat.
-  [[nodiscard]] bool may_add(std::size_t stage, std::size_t section) const;
+  /// The stage with one coat less on a section.
+  [[nodiscard]] std::size_t without(std::size_t stage, std::size_t section);
   /// May the last coat of `section` be the latest unit of this stage?
   [[nodiscard]] bool may_remove(std::size_t stage, std::size_t section) const;
   /// Painting slots left from a stage on.
   [[nodiscard]] Slot left(std::size_t stage) const { return left_[stage]; }
 
  private:
-  [[nodiscard]] std::size_t neighbour(std::vector<std::size_t>& known, std::size_t stage,
-                                      std::size_t section, int step);
-
   const Setting& setting_;
   std::map<Coats, std::size_t> numbers_;
   std::vector<Coats> coats_;
   std::vector<Slot> left_;
-  std::vector<std::size_t> plus_, minus_;  // by stage and section; 0 is unknown, else one more
+  std::vector<std::size_t> without_;  // by stage and section; 0 is unknown, else one more
 };
 
 }  // namespace basinwright::schedule

@@ -12,24 +12,23 @@ int ones(std::uint64_t bits) {
 
 }  // namespace
 
-Suffixes::Suffixes(const Setting& setting, const UnitStarts& starts, Slot finish,
-                   Slot earliest_anchor)
+Suffixes::Suffixes(const Setting& setting, const UnitStarts& starts, const ChainReach& reach,
+                   Question question)
     : setting_(setting),
       starts_(starts),
-      finish_(finish),
-      earliest_anchor_(earliest_anchor),
+      earliest_anchor_(reach.earliest_anchor),
+      question_(question),
       stages_(setting),
       births_(at(setting.length) + 1, -1) {}
 
 void Suffixes::run() {
-  const auto& finish = setting_.problem.finish;
   for (Slot end = setting_.length; end > setting_.standing.clock; --end) {
     for (int label = births_[at(end)]; label >= 0;) {
       const int next = labels_[index(label)].next;
       admit(label, end);
       label = next;
     }
-    if (at(end) < finish.size() && finish[at(end)] && finish[at(end)]->slot == finish_) {
+    if (asked(end)) {
       root(end);
     }
     visit(end);
@@ -51,13 +50,23 @@ int Suffixes::copy(int parent) {
   return static_cast<int>(labels_.size()) - 1;
 }
 
+bool Suffixes::asked(Slot end) const {
+  const auto& finish = setting_.problem.finish;
+  if (at(end) >= finish.size() || !finish[at(end)]) {
+    return false;
+  }
+  const Slot slot = finish[at(end)]->slot;
+  return question_.priced ? slot == question_.finish : slot <= question_.finish;
+}
+
 // Nothing follows: the last unit ends exactly here.
 void Suffixes::root(Slot end) {
   Label label;
   label.stage = stages_.number(Stages::Coats(setting_.sections(), setting_.coats()));
   label.sides = sides_.size();
   label.start = never;
-  label.tally.cost = setting_.problem.finish[at(end)]->cost;
+  const Finish& finish = *setting_.problem.finish[at(end)];
+  label.tally.cost = question_.priced ? finish.cost : finish.slot;
   for (const SectionStanding& section : setting_.standing.sections) {
     sides_.push_back(section.done == setting_.coats() ? free_side
                                                       : Side{0, never - 1, never, no_slot});
@@ -133,7 +142,7 @@ void Suffixes::try_reworks(int label, Slot end) {
                                 ? free_side
                                 : Side{0, latest - setting_.slots(coat, section), never, no_slot};
     work(child, label, stretch);
-    ++labels_[index(child)].tally.reworks;
+    labels_[index(child)].tally.reworks += question_.priced ? 1 : 0;
     give_birth(child);
   }
 }
@@ -144,6 +153,9 @@ void Suffixes::work(int child, int parent, const Stretch& stretch) {
   Label& label = labels_[index(child)];
   const bool same_date = setting_.date(stretch.end - 1) == setting_.date(after.start);
   label.start = stretch.start;
+  if (!question_.priced) {
+    return;
+  }
   label.tally.cost +=
       stretch.labour + setting_.problem.attendance * (stretch.dates - (same_date ? 1 : 0));
   if (setting_.date(stretch.start) != setting_.date(after.start)) {
@@ -153,6 +165,9 @@ void Suffixes::work(int child, int parent, const Stretch& stretch) {
 }
 
 void Suffixes::count_splits(int child, std::size_t coat, std::size_t section, Slot start) {
+  if (!question_.priced) {
+    return;
+  }
   Label& label = labels_[index(child)];
   const Standing& standing = setting_.standing;
   const std::uint64_t bit = std::uint64_t{1} << coat;
@@ -331,7 +346,7 @@ bool Suffixes::covers(int better, int worse, Slot end) const {
   const bool b_today = setting_.date(b.start) == today;
   Tally most = tally_at(a, end);
   most.splits += a_today ? ones(a.open_coats & ~(b_today ? b.open_coats : 0)) : 0;
-  most.cost += b_today && !a_today ? setting_.problem.attendance : 0;
+  most.cost += question_.priced && b_today && !a_today ? setting_.problem.attendance : 0;
   if (most > tally_at(b, end) || a.anchor_from > b.anchor_from ||
       a.wet_until < std::min(b.wet_until, end)) {
     return false;
@@ -400,10 +415,8 @@ void Suffixes::admit(int label, Slot end) {
 bool Suffixes::ends_for(const Prefix& prefix, const Tally& rest) {
   const std::size_t stage = stages_.number(prefix.done);
   if (stages_.left(stage) == 0) {
-    const auto& finish = setting_.problem.finish;
-    return at(prefix.clock) < finish.size() && finish[at(prefix.clock)] &&
-           finish[at(prefix.clock)]->slot == finish_ &&
-           Tally{0, 0, finish[at(prefix.clock)]->cost} == rest;
+    return asked(prefix.clock) &&
+           Tally{0, 0, setting_.problem.finish[at(prefix.clock)]->cost} == rest;
   }
   if (stage >= kept_.size()) {
     return false;

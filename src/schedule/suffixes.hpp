@@ -1,4 +1,4 @@
-// The cheapest ways to end a programme, by backward label setting over slots.
+// The best ways to end a programme, by backward label setting over slots.
 #pragma once
 
 #include <cstdint>
@@ -15,7 +15,7 @@ struct Painting {
   Slot start = 0;        ///< Of its first work.
   Slot wet_until = 0;    ///< The chain ends at this slot at the latest.
   Slot anchor_from = 0;  ///< The anchor ends at this slot at the earliest; 0 when it may be any.
-  Tally tally;           ///< With the attendance of its first date.
+  Tally tally;           ///< With the attendance of its first date. By finish: its cost is that.
 };
 
 /// What has been painted so far, for the question whether the rest can be had at a price.
@@ -29,11 +29,18 @@ struct Prefix {
   std::int32_t last_date = no_date;  ///< Of work.
 };
 
+/// What is asked of the programmes' ends.
+struct Question {
+  Slot finish = 0;
+  bool priced = true;  ///< At this finish, the least tally; otherwise the least finish up to it.
+};
+
 class Suffixes {
  public:
-  Suffixes(const Setting& setting, const UnitStarts& starts, Slot finish, Slot earliest_anchor);
+  Suffixes(const Setting& setting, const UnitStarts& starts, const ChainReach& reach,
+           Question question);
 
-  /// Sets all labels from the last slot with this finish back to the first.
+  /// Sets all labels from the last end in question back to the first start.
   void run();
   /// Every way not bettered by another.
   [[nodiscard]] const std::vector<Painting>& paintings() const { return paintings_; }
@@ -65,6 +72,7 @@ class Suffixes {
   [[nodiscard]] static std::size_t index(int label) { return static_cast<std::size_t>(label); }
   [[nodiscard]] Side* sides(int label) { return &sides_[labels_[index(label)].sides]; }
   int copy(int parent);
+  [[nodiscard]] bool asked(Slot end) const;
   void root(Slot end);
   void visit(Slot end);
   void try_units(int label, Slot end);
@@ -88,8 +96,8 @@ class Suffixes {
 
   const Setting& setting_;
   const UnitStarts& starts_;
-  Slot finish_;
   Slot earliest_anchor_;
+  Question question_;
   Stages stages_;
   std::vector<Label> labels_;
   std::vector<Side> sides_;

@@ -74,7 +74,7 @@ Slot UnitStarts::earliest(std::size_t coat, std::size_t section) const {
 bool UnitStarts::reached(const ChainReach& reach, std::size_t coat, std::size_t section,
                          Slot start) const {
   if (coat == 0) {
-    return reach.deadline[at(start)] >= start;
+    return latest_first_coat(setting_, reach, start) >= start;
   }
   const SectionStanding& standing = setting_.standing.sections[section];
   if (coat > standing.done) {

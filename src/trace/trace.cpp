@@ -18,7 +18,7 @@ const Step* Trace::find(std::string_view key) const {
 void Trace::record(std::string_view key,
                    Amount value,
                    std::string_view formula,
-                   std::initializer_list<Operand> operands,
+                   std::span<const Operand> operands,
                    std::string_view words) {
   Step step{std::string(key), std::string(formula), value, {}, std::string(words)};
   step.inputs.reserve(operands.size());
@@ -30,12 +30,34 @@ void Trace::record(std::string_view key,
                            std::string(operand.source.key),
                            std::string(operand.source.place)});
   }
-  const auto it = std::ranges::find(steps_, key, &Step::key);
+  put(std::move(step));
+}
+
+void Trace::put(Step step) {
+  const auto it = std::ranges::find(steps_, step.key, &Step::key);
   if (it == steps_.end()) {
     steps_.push_back(std::move(step));
   } else {
     *it = std::move(step);
   }
+}
+
+void Trace::absorb(const Trace& other, std::span<const Renamed> rules) {
+  const auto renamed = [&](std::string text) {
+    for (const Renamed& rule : rules) {
+      if (text.starts_with(rule.from)) return text.replace(0, rule.from.size(), rule.to);
+    }
+    return text;
+  };
+  for (Step step : other.steps_) {
+    step.key = renamed(std::move(step.key));
+    for (Input& input : step.inputs) {
+      input.from = renamed(std::move(input.from));
+      input.source_place = renamed(std::move(input.source_place));
+    }
+    put(std::move(step));
+  }
+  for (const Used& used : other.used_) list(used.key, used.value, used.source);
 }
 
 void Trace::list(std::string_view key, Amount value, const sources::Source& source) {

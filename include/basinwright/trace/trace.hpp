@@ -2,6 +2,7 @@
 #pragma once
 
 #include <initializer_list>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -115,16 +116,36 @@ class Trace {
          std::string_view formula,
          std::initializer_list<Operand> operands,
          std::string_view words = {}) {
-    if (on_) record(key, amount(value), formula, operands, words);
+    if (on_) record(key, amount(value), formula, {operands.begin(), operands.size()}, words);
     return value;
   }
+
+  /// `note` for operands whose number is not known beforehand.
+  template <class Q>
+  Q note_all(std::string_view key,
+             Q value,
+             std::string_view formula,
+             std::span<const Operand> operands) {
+    if (on_) record(key, amount(value), formula, operands, {});
+    return value;
+  }
+
+  /// A rule for `absorb`: what a key or place begins with, and what it is to begin with instead.
+  struct Renamed {
+    std::string_view from;
+    std::string to;
+  };
+  /// Takes over another trace's steps and constants, keys and places renamed by the first rule that
+  /// fits.
+  void absorb(const Trace& other, std::span<const Renamed> rules);
 
  private:
   void record(std::string_view key,
               Amount value,
               std::string_view formula,
-              std::initializer_list<Operand> operands,
+              std::span<const Operand> operands,
               std::string_view words);
+  void put(Step step);
   void list(std::string_view key, Amount value, const sources::Source& source);
 
   bool on_ = false;
