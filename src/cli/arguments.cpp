@@ -20,14 +20,18 @@ struct CommandRow {
 
 constexpr std::array<CommandRow, 4> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
-    {"takeoff", Command::takeoff, "Areas, perimeter and water volume"},
+    {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
 }};
 
+/// In the order of `Format`.
+constexpr std::array<std::string_view, 5> formats{"text", "markdown", "json", "csv", "svg"};
+
 constexpr std::string_view examples = R"(Try:
   basinwright jobsheet examples/plain-pool.json
   basinwright takeoff examples/plain-pool.json --units us
+  basinwright takeoff examples/plain-pool.json --format svg --output plan.svg
   basinwright explain examples/plain-pool.json quantities.etch.acid_l
 
 basinwright --help lists the commands.
@@ -35,7 +39,7 @@ basinwright --help lists the commands.
 
 // The options as text; turned into a Request once CLI11 has accepted them.
 struct Texts {
-  std::string job, quantity, rates, output, start, today, units, format = "text",
+  std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
   bool strict = false, no_color = false, quiet = false;
 };
@@ -52,10 +56,17 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
       ->check(CLI::IsMember({"metric", "us"}))
       ->type_name("metric|us");
   if (command != Command::check) {
+    std::vector<std::string> forms(formats.begin(), formats.end());
+    if (command != Command::takeoff) std::erase(forms, "svg");
     sub.add_option("--format", t.format, "Form of the output")
-        ->check(CLI::IsMember({"text", "markdown", "json", "csv"}))
-        ->type_name("text|markdown|json|csv");
+        ->check(CLI::IsMember(forms))
+        ->type_name(CLI::detail::join(forms, "|"));
     sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
+  }
+  if (command == Command::takeoff) {
+    sub.add_option("--paper", t.paper, "What a drawing is laid out on")
+        ->check(CLI::IsMember({"A4", "letter"}))
+        ->type_name("A4|letter");
   }
   sub.add_option("--diagnostics", t.diagnostics, "Form of problems")
       ->check(CLI::IsMember({"text", "json"}))
@@ -99,7 +110,7 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
       return misuse("\"" + *text + "\" is no day of the calendar; write it as 2027-05-31.");
   }
   if (!t.units.empty()) r.units = t.units == "us" ? units::System::us : units::System::metric;
-  constexpr std::array<std::string_view, 4> formats{"text", "markdown", "json", "csv"};
+  if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
   r.json_diagnostics = t.diagnostics == "json";
   r.strict = t.strict;

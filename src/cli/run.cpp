@@ -15,6 +15,7 @@
 #include "basinwright/render/csv.hpp"
 #include "basinwright/render/json.hpp"
 #include "basinwright/render/markdown.hpp"
+#include "basinwright/render/svg.hpp"
 #include "basinwright/render/text.hpp"
 #include "basinwright/report/pages.hpp"
 #include "files.hpp"
@@ -117,6 +118,8 @@ std::string rendered(const Request& r, const document::Document& page) {
       return render::json(page);
     case Format::csv:
       return render::csv(page);
+    case Format::svg:
+      return render::svg(page);
     case Format::text:
       break;
   }
@@ -184,7 +187,7 @@ Status present(const Request& r,
   now.start = r.start;
   now.explain = r.command == Command::explain;
   const job::Plan plan = job::make_plan(job, rates, now);
-  const report::Subject subject{job, rates, plan, r.units.value_or(job.units)};
+  const report::Subject subject{job, rates, plan, r.units.value_or(job.units), r.paper};
   if (r.command == Command::explain) return explain(r, subject, files);
   const bool sheet = r.command == Command::jobsheet;
   const Status printed =

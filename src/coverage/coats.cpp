@@ -55,7 +55,7 @@ std::vector<Coat> coats(const CoatPlan& plan,
              static_cast<double>(kits * plan.coats),
              "kits * coats",
              {{"kits", static_cast<double>(kits), trace::From{"quantities.coats.kits"}},
-              {"coats", static_cast<double>(plan.coats), trace::From{"quantities.coats"}}});
+              {"coats", static_cast<double>(plan.coats), plan.coats_from}});
   if (plan.thin_first && !result.empty()) {
     trace.note("quantities.coats.thinner_l",
                result.front().thinner,

@@ -78,9 +78,21 @@ class Needs {
     trace_.use("chemicals.bicarbonate.area_per_kg", c.neutralise.bicarbonate);
     trace_.use("chemicals.bicarbonate.mix", c.neutralise.mix);
     Neutralise n;
-    n.surface = chemistry::surface_wash({counted, "takeoff.painted_area_m2"}, c.neutralise, trace_);
+    n.surface = chemistry::surface_wash(worked(counted), c.neutralise, trace_);
     n.sump_worst = chemistry::sump_worst_case(acid, out_.etch->acid, trace_);
     out_.neutralise = n;
+  }
+
+  // Exposed aggregate counts more than its flat area.
+  chemistry::WorkedArea worked(Area counted) {
+    const Area flat = q_.plan.take_off.painted;
+    if (std::abs(counted / flat - 1.0) < 1e-12) return {counted, "takeoff.painted_area_m2"};
+    trace_.note("quantities.etch.counted_area_m2",
+                counted,
+                "flat * texture",
+                {{"flat", flat, trace::From{"takeoff.painted_area_m2"}},
+                 {"texture", counted / flat, {sources::Kind::given, "", "/surfaces"}}});
+    return {counted, "quantities.etch.counted_area_m2"};
   }
 
   void repairs() {
@@ -104,13 +116,14 @@ class Needs {
       trace_.note("quantities.primer.kits",
                   static_cast<double>(need.kits),
                   "ceil(area / cover)",
-                  {{"area", need.area, trace::From{"route.bare_share"}}, {"cover", primer.cover}});
+                  {{"area", need.area, {sources::Kind::given, "", "/surfaces"}}, {"cover", primer.cover}});
     }
     if (route().thin_first_coat) trace_.use("coating.thinner", system.thinner_per_kit);
     const int coats = coats_of(q_.job, system);
     if (!q_.job.coating.coats) trace_.use("coating.coats", system.least_coats);
-    out_.coats =
-        coverage::coats({q_.plan.take_off.painted, coats, route().thin_first_coat}, system, trace_);
+    coverage::CoatPlan coat_plan{q_.plan.take_off.painted, coats, route().thin_first_coat};
+    if (!q_.job.coating.coats) coat_plan.coats_from = system.least_coats.source;
+    out_.coats = coverage::coats(coat_plan, system, trace_);
     for (const coverage::Coat& coat : out_.coats) out_.kits += coat.kits;
   }
 

@@ -53,13 +53,13 @@ class Sizes {
       if (const auto* m = std::get_if<units::Mass>(&mass))
         return whole(view, at, {Measure::mass, m->in(units::grams)});
     }
-    view.context().report(
-        at.kind == Node::Kind::text ? codes::not_a_measure : codes::wrong_type,
-        at,
-        view.pointer("size"),
-        at.kind == Node::Kind::text ? "\"" + at.text + "\" is no volume and no mass"
-                                    : "The size of a pack is a text or a number",
-        "Write \"20 L\", \"25 kg\" or a bare number of pieces.");
+    view.context().report(at.kind == Node::Kind::text ? codes::not_a_measure : codes::wrong_type,
+                          at,
+                          view.pointer("size"),
+                          at.kind == Node::Kind::text
+                              ? "\"" + at.text + "\" is no volume and no mass"
+                              : "The size of a pack is a text or a number",
+                          "Write \"20 L\", \"25 kg\" or a bare number of pieces.");
     return {};
   }
 
@@ -82,12 +82,12 @@ class Sizes {
 
   bool fits(View& view, const Node& at, const Size& size) {
     if (wanted_ && size.measure != *wanted_) {
-      view.context().report(codes::wrong_unit,
-                            at,
-                            view.pointer("size"),
-                            "This item is reckoned in " + std::string(words(*wanted_)),
-                            *wanted_ == Measure::mass ? "Write it like \"25 kg\"."
-                                                             : "Write it like \"20 L\".");
+      view.context().report(
+          codes::wrong_unit,
+          at,
+          view.pointer("size"),
+          "This item is reckoned in " + std::string(words(*wanted_)),
+          *wanted_ == Measure::mass ? "Write it like \"25 kg\"." : "Write it like \"20 L\".");
       return false;
     }
     if (first_ == nullptr) {
@@ -98,8 +98,8 @@ class Sizes {
     view.context().tell({.code = codes::facts_clash,
                          .at = at.span(),
                          .pointer = view.pointer("size"),
-                         .message = "One pack is " + std::string(words(measure_)) +
-                                    ", another " + std::string(words(size.measure)),
+                         .message = "One pack is " + std::string(words(measure_)) + ", another " +
+                                    std::string(words(size.measure)),
                          .hint = "Give all packs of an item in the same kind of unit.",
                          .other = first_->span()});
     return false;
@@ -195,17 +195,21 @@ void read_packs(View& top, job::RateBook& book) {
   }
 }
 
-void read_own_packs(View& chemical, const std::string& item, job::RateBook& book) {
-  auto packs = chemical.objects("packs");
+void read_own_packs(View& chemical,
+                    const std::string& item,
+                    const Node* packs,
+                    job::RateBook& book) {
+  auto own = chemical.objects("packs");
   if (!chemical.has("packs")) return;
-  if (book.items.contains(item)) {
-    chemical.context().report(codes::facts_clash,
-                              *chemical.node("packs"),
-                              chemical.pointer("packs"),
-                              "This item's packs are also given among all \"packs\"",
-                              "Keep one of the two lists.");
+  if (const Node* other = packs == nullptr ? nullptr : packs->find(item)) {
+    chemical.context().tell({.code = codes::facts_clash,
+                             .at = chemical.node("packs")->span(),
+                             .pointer = chemical.pointer("packs"),
+                             .message = "This item's packs are also given among all \"packs\"",
+                             .hint = "Keep one of the two lists.",
+                             .other = other->span()});
   }
-  book.items[item] = read_item(item, packs, measure_of(item, book), book.currency);
+  book.items[item] = read_item(item, own, measure_of(item, book), book.currency);
 }
 
 }  // namespace basinwright::readers

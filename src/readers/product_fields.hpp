@@ -169,13 +169,12 @@ inline constexpr std::array pack{
           .fallback = "as many as wanted"},
     words("supplier", "Who sells it"),
     words("batch", "Batch of Part A")};
-inline constexpr Field own_packs{
-    .key = "packs",
-    .type = Type::list,
-    .doc = "How it is sold, when it does not stand among all packs",
-    .fallback = "as in packs",
-    .element = Type::object,
-    .fields = pack};
+inline constexpr Field own_packs{.key = "packs",
+                                 .type = Type::list,
+                                 .doc = "How it is sold, when it does not stand among all packs",
+                                 .fallback = "as in packs",
+                                 .element = Type::object,
+                                 .fields = pack};
 
 inline constexpr std::array acid{
     own_packs,

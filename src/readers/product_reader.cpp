@@ -71,7 +71,8 @@ void read_strength(View& bleach, sources::Sourced<double>& trade_percent) {
   bleach.set("strength", strength);
   if (strength.value == units::Fraction()) return;
   if (bleach.has("trade_percent")) {
-    bleach.clash("strength", "trade_percent", "The strength is given twice", "Keep one of the two.");
+    bleach.clash(
+        "strength", "trade_percent", "The strength is given twice", "Keep one of the two.");
   }
   trade_percent = {strength.value.in_percent(), strength.source};
 }
@@ -124,14 +125,14 @@ CoatingSystem read_system(const std::string& name, View& view) {
   return system;
 }
 
-void read_chemicals(View& view, job::RateBook& book) {
+void read_chemicals(View& view, const Node* packs, job::RateBook& book) {
   job::Chemicals& c = book.chemicals;
   if (auto acid = view.object("acid")) {
     acid->set("strength", c.acid);
     acid->set("rate", c.etch.solution);
     acid->set("wall_share", c.etch.wall_share);
     acid->set_number("pebble_factor", c.etch.pebble_factor);
-    read_own_packs(*acid, "acid", book);
+    read_own_packs(*acid, "acid", packs, book);
     acid->finish();
   }
   if (auto bleach = view.object("hypochlorite")) {
@@ -139,14 +140,14 @@ void read_chemicals(View& view, job::RateBook& book) {
     read_strength(*bleach, c.hypochlorite_trade_percent);
     bleach->set("wash_strength", c.chlorine_wash.strength);
     bleach->set("rate", c.chlorine_wash.rate);
-    read_own_packs(*bleach, "hypochlorite", book);
+    read_own_packs(*bleach, "hypochlorite", packs, book);
     bleach->finish();
   }
   if (auto degreaser = view.object("degreaser")) {
     degreaser->set("concentrate", c.degrease.concentrate);
     degreaser->set("water", c.degrease.water);
     degreaser->set("cover", c.degrease.cover);
-    read_own_packs(*degreaser, "degreaser", book);
+    read_own_packs(*degreaser, "degreaser", packs, book);
     degreaser->finish();
   }
   if (auto soda = view.object("bicarbonate")) {
@@ -156,7 +157,7 @@ void read_chemicals(View& view, job::RateBook& book) {
       c.neutralise.bicarbonate = {units::kilograms(1) / per_kilogram.value, per_kilogram.source};
     }
     soda->set("mix", c.neutralise.mix);
-    read_own_packs(*soda, "bicarbonate", book);
+    read_own_packs(*soda, "bicarbonate", packs, book);
     soda->finish();
   }
   view.finish();

@@ -194,7 +194,9 @@ RateBook read_all(View& top) {
   for (auto& [name, view] : top.members("coating_systems"))
     book.systems[name] = read_system(name, view);
   read_packs(top, book);
-  if (auto chemicals = top.object("chemicals")) read_chemicals(*chemicals, book);
+  if (auto chemicals = top.object("chemicals")) {
+    read_chemicals(*chemicals, top.node("packs"), book);
+  }
   read_suppliers(top, book);
   read_productivity(top, book.productivity);
   read_labour(top, book);

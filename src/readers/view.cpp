@@ -233,13 +233,12 @@ void View::clash(std::string_view key,
                  std::string hint) {
   if (!has(key)) std::swap(key, other);
   const Node* beside = node(other);
-  context_->tell(
-      {.code = codes::facts_clash,
-       .at = node(key)->span(),
-       .pointer = pointer(key),
-       .message = std::move(message),
-       .hint = std::move(hint),
-       .other = beside == nullptr ? std::nullopt : std::optional(beside->span())});
+  context_->tell({.code = codes::facts_clash,
+                  .at = node(key)->span(),
+                  .pointer = pointer(key),
+                  .message = std::move(message),
+                  .hint = std::move(hint),
+                  .other = beside == nullptr ? std::nullopt : std::optional(beside->span())});
 }
 
 void View::finish() {

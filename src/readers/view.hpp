@@ -26,11 +26,8 @@ struct Context {
   units::System system = units::System::metric;
   std::shared_ptr<std::deque<std::string>> places = std::make_shared<std::deque<std::string>>();
 
-  void report(Code code,
-              const Node& node,
-              std::string pointer,
-              std::string message,
-              std::string hint = {});
+  void report(
+      Code code, const Node& node, std::string pointer, std::string message, std::string hint = {});
   void tell(Complaint complaint) { readers::tell(source, problems, std::move(complaint)); }
   /// The pointer as a text that lives as long as `places`.
   [[nodiscard]] std::string_view keep(std::string pointer);
@@ -110,11 +107,8 @@ class View {
  private:
   [[nodiscard]] const Field& row(std::string_view key) const;
   [[nodiscard]] const Node* of_kind(std::string_view key, Node::Kind kind);
-  void fail(const Node& at,
-            std::string_view key,
-            Code code,
-            std::string message,
-            std::string hint = {});
+  void fail(
+      const Node& at, std::string_view key, Code code, std::string message, std::string hint = {});
   [[nodiscard]] bool within(const Field& field, double si, const Node& at, std::string where);
   [[nodiscard]] std::optional<double> number_of(const Node& at, std::string where);
   template <class Q>

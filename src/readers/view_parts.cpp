@@ -24,7 +24,7 @@ constexpr std::array<std::string_view, 12> month_names{"january",
 
 // 1 to 12 for "7", "07" or "july"; 0 for anything else.
 unsigned month_of(std::string_view key) {
-  if (key.starts_with('0')) key.remove_prefix(1);
+  if (key.size() == 2 && key.starts_with('0')) key.remove_prefix(1);
   for (unsigned m = 1; m <= 12; ++m) {
     if (key == month_names[m - 1] || key == std::to_string(m)) return m;
   }
@@ -139,8 +139,10 @@ std::vector<View> View::objects_at(const Field& field, const Node& at, const std
     return out;
   }
   if (at.kind != Node::Kind::list) {
-    context_->report(
-        codes::wrong_type, at, where, fmt::format("{} stands where a list belongs", words(at.kind)));
+    context_->report(codes::wrong_type,
+                     at,
+                     where,
+                     fmt::format("{} stands where a list belongs", words(at.kind)));
     return out;
   }
   for (std::size_t i = 0; i < at.items.size(); ++i) {
@@ -230,8 +232,7 @@ std::vector<std::pair<const Node*, std::string>> View::text_items(std::string_vi
     if (at->items[i].kind == Node::Kind::text) {
       out.emplace_back(&at->items[i], std::move(where));
     } else {
-      context_->report(
-          codes::wrong_type, at->items[i], std::move(where), "A text belongs here");
+      context_->report(codes::wrong_type, at->items[i], std::move(where), "A text belongs here");
     }
   }
   return out;

@@ -63,16 +63,6 @@ void label_depths(Sheet& sheet, const Scene& scene, const Layout& layout);
 /// The long section with its depths, water line and tile band.
 void draw_long_section(Sheet& sheet, const Scene& scene, const Layout& layout);
 
-/// What stands below the two views.
-struct Foot {
-  std::vector<document::Fact> facts;
-  std::vector<std::vector<std::string>> legend;  ///< Lines of each entry beside its sample.
-  std::vector<std::string> notes;                ///< Lines.
-  double height = 0.0;
-};
-[[nodiscard]] Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths);
-void draw_foot(Sheet& sheet, const Scene& scene, const Layout& layout, const Foot& foot);
-
 /// The pattern of a part of the coat, by its number from the deep end.
 [[nodiscard]] document::Fill pattern_of(std::size_t part);
 

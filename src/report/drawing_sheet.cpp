@@ -1,5 +1,7 @@
 #include "drawing_sheet.hpp"
 
+#include <cmath>
+
 #include "basinwright/units/show.hpp"
 
 namespace basinwright::report {
@@ -35,6 +37,24 @@ void Sheet::line(Spot from, Spot to, Pen pen, std::string_view name) {
   shape.trails = {segment(from, to)};
   shape.pen = pen;
   draw(std::move(shape));
+}
+
+void Sheet::soften(Spot from, Spot to) {
+  constexpr double apart = 0.5;
+  const int count = 1 + static_cast<int>(std::hypot(to.x - from.x, to.y - from.y) / apart);
+  for (int i = 0; i <= count; ++i) {
+    const double share = static_cast<double>(i) / count;
+    taken_.soft({from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)});
+  }
+}
+
+void Sheet::mark(Trail trail, std::string_view name) {
+  Shape shape;
+  shape.name = std::string(name);
+  shape.trails = {std::move(trail)};
+  shape.pen = pens::fine;
+  shape.fill = document::Fill::paper;
+  words_.emplace_back(std::move(shape));
 }
 
 void Sheet::write(Label label, Behind behind) {
@@ -74,6 +94,7 @@ void dimensions_across(Sheet& sheet, const std::vector<Measure>& chain, double y
     for (const double x : {m.from, m.to}) {
       if (x == m.to || &m == &chain.front()) {
         sheet.line({x, from_y}, {x, y + over}, pens::fine, "extension");
+        sheet.soften({x, from_y}, {x, y + over});
         tick(sheet, {x, y});
       }
     }

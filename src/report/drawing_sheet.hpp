@@ -44,6 +44,10 @@ class Sheet {
 
   void draw(document::Shape shape) { lines_.emplace_back(std::move(shape)); }
   void line(Spot from, Spot to, document::Pen pen, std::string_view name = "");
+  /// Keeps labels off a straight line where they can be.
+  void soften(Spot from, Spot to);
+  /// A small closed figure among the words.
+  void mark(Trail trail, std::string_view name);
   /// Puts words down and takes their room.
   void write(document::Label label, Behind behind = Behind::nothing);
   void write(std::string text, Spot at, double size);

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "basinwright/report/pages.hpp"
+#include "drawing.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -134,6 +135,11 @@ document::Document takeoff(const Subject& s) {
   d.title = "Take-off";
   d.subtitle = subtitle_of(s.job);
   d.sections = {version_section(), heading_section(s), take_off_section(s, true)};
+  document::Section sheets{"", "Drawing", {}, true};
+  for (std::size_t body = 0; body < s.job.bodies.size(); ++body) {
+    sheets.blocks.emplace_back(take_off_drawing(s, body));
+  }
+  d.sections.push_back(std::move(sheets));
   const Cells cells(s.units, s.rates.currency);
   d.bottom_line = {fmt::format("Painted area {} · water {}",
                                cells.area(s.plan.take_off.painted).text,

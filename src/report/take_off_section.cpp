@@ -1,15 +1,16 @@
 #include <fmt/format.h>
 
 #include "sections.hpp"
+#include "take_off_facts.hpp"
 
 namespace basinwright::report {
-namespace {
 
 using document::Fact;
 using document::Facts;
 
-void add_totals(const Subject& s, const Cells& c, bool whole, Facts& facts) {
-  const shell::TakeOff& t = s.plan.take_off.total;
+Facts take_off_facts(const Measured& measured, const Cells& c, bool whole) {
+  const shell::TakeOff& t = measured.take_off;
+  Facts facts;
   const auto add = [&](const char* key, const char* label, Cell cell, bool shown = true) {
     facts.facts.push_back({key, label, std::move(cell), shown});
   };
@@ -36,12 +37,10 @@ void add_totals(const Subject& s, const Cells& c, bool whole, Facts& facts) {
       "",
       {"", t.floor_plan_at_toe.in(units::square_metres), Role::quantity},
       false);
-  for (const job::Body& body : s.job.bodies) {
-    for (const job::Adjustment& a : body.adjust) {
-      facts.facts.push_back({"", a.name, c.area(a.area), true});
-    }
+  for (const job::Adjustment& a : measured.adjust) {
+    facts.facts.push_back({"", a.name, c.area(a.area), true});
   }
-  Cell painted = c.area(s.plan.take_off.painted);
+  Cell painted = c.area(measured.painted);
   painted.role = Role::total;
   add("painted_area_m2", "Painted area", std::move(painted));
   add("water_volume_before_cove_m3",
@@ -50,7 +49,10 @@ void add_totals(const Subject& s, const Cells& c, bool whole, Facts& facts) {
       false);
   add("water_volume_m3", "Water", c.bulk(t.water_volume));
   add("deepest_m", "Deepest, below the rim", c.length(t.deepest), whole);
+  return facts;
 }
+
+namespace {
 
 document::Table bodies_table(const Subject& s, const Cells& c) {
   document::Table table;
@@ -79,9 +81,11 @@ document::Section take_off_section(const Subject& s, bool whole) {
   document::Section section;
   section.key = "takeoff";
   section.title = "Take-off";
-  Facts facts;
-  add_totals(s, c, whole, facts);
-  section.blocks.emplace_back(std::move(facts));
+  Measured measured{s.plan.take_off.total, {}, s.plan.take_off.painted};
+  for (const job::Body& body : s.job.bodies) {
+    measured.adjust.insert(measured.adjust.end(), body.adjust.begin(), body.adjust.end());
+  }
+  section.blocks.emplace_back(take_off_facts(measured, c, whole));
   section.blocks.emplace_back(bodies_table(s, c));
   return section;
 }

@@ -58,10 +58,16 @@ class Estimator {
     trace_.note("labour." + step.task,
                 hours,
                 "area * texture / rate",
-                {{"area", step.area, trace::From{"takeoff.painted_area_m2"}},
+                {area_of(step.area),
                  {"texture", q_.pebble_factor, {sources::Kind::given, "", "/surfaces"}},
                  {"rate", rate}});
     add({step.task, "", hours, q_.crew.people, 1});
+  }
+
+  // The whole painted area is a step of the take-off; a part of it was found on the surfaces.
+  [[nodiscard]] trace::Operand area_of(Area area) const {
+    if (area == q_.painted) return {"area", area, trace::From{"takeoff.painted_area_m2"}};
+    return {"area", area, sources::Source{sources::Kind::given, "", "/surfaces"}};
   }
 
   void mask() {
@@ -92,7 +98,7 @@ class Estimator {
     trace_.note("labour." + task,
                 area * q_.pebble_factor / rate.value,
                 "area * texture / rate",
-                {{"area", area, trace::From{"takeoff.painted_area_m2"}},
+                {area_of(area),
                  {"texture", q_.pebble_factor, {sources::Kind::given, "", "/surfaces"}},
                  {"rate", rate}});
   }

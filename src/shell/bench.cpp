@@ -44,8 +44,9 @@ Corners bench_corners(const std::vector<Piece>& stretch, double width) {
 }
 
 bool bench_fits_bend(const std::vector<Piece>& stretch, double width) {
-  return std::ranges::all_of(stretch,
-                             [&](const Piece& c) { return c.curvature(0.5) * width < 1.0; });
+  return std::ranges::all_of(stretch, [&](const Piece& c) {
+    return c.curvature(0.5) * (width + geometry::contact) < 1.0;
+  });
 }
 
 }  // namespace
@@ -55,8 +56,8 @@ std::vector<Footprint> footprints(const Bench& feature,
                                   Findings& findings) {
   const std::size_t before = findings.refusals();
   findings.not_negative(feature.from, place.where + "/from", "the distance along the wall");
-  findings.positive(feature.length, place.where + "/length", "the length");
-  findings.positive(feature.width, place.where + "/width", "the width");
+  measurable(feature.length, place.where + "/length", "the length", findings);
+  measurable(feature.width, place.where + "/width", "the width", findings);
   findings.positive(feature.depth, place.where + "/depth", "the depth");
   const auto wall = curves_of_wall(place.ground, feature.wall);
   if (wall.empty() || wall.front().ellipse) {

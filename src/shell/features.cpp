@@ -33,22 +33,22 @@ bool depths_fine(const std::vector<Length>& depths,
   return findings.refusals() == before;
 }
 
-bool all_positive(const std::vector<Length>& values,
-                  const std::string& where,
-                  std::string_view what,
-                  Findings& findings) {
+bool all_measurable(const std::vector<Length>& values,
+                    const std::string& where,
+                    std::string_view what,
+                    Findings& findings) {
   bool fine = true;
   for (std::size_t i = 0; i < values.size(); ++i) {
-    fine &= findings.positive(values[i], at_index(where, i), what);
+    fine &= measurable(values[i], at_index(where, i), what, findings);
   }
   return fine;
 }
 
 bool radii_fine(const std::vector<Length>& radii, const FeaturePlace& place, Findings& findings) {
   const std::string where = place.where + "/radii";
-  bool fine = all_positive(radii, where, "the radius", findings);
+  bool fine = all_measurable(radii, where, "the radius", findings);
   for (std::size_t i = 1; i < radii.size(); ++i) {
-    if (!fine || radii[i] > radii[i - 1]) continue;
+    if (!fine || (radii[i] - radii[i - 1]).si() > geometry::contact) continue;
     findings.refuse("radii-not-ascending",
                     at_index(where, i),
                     "each radius must be larger than the one before");
@@ -85,8 +85,8 @@ std::vector<Footprint> footprints(const StraightSteps& feature,
                                   Findings& findings) {
   const std::size_t before = findings.refusals();
   findings.not_negative(feature.from, place.where + "/from", "the distance along the wall");
-  findings.positive(feature.width, place.where + "/width", "the width");
-  all_positive(feature.treads, place.where + "/treads", "the tread", findings);
+  measurable(feature.width, place.where + "/width", "the width", findings);
+  all_measurable(feature.treads, place.where + "/treads", "the tread", findings);
   depths_fine(feature.depths, feature.treads.size(), place, findings);
   const auto wall = straight_wall(feature.wall, place, findings);
   if (!wall || findings.refusals() != before) return {};

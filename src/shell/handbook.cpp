@@ -61,6 +61,7 @@ std::vector<Rule> rules_of(const Freeform&) {
 std::vector<HandbookVolume> handbook_volumes(const Pool& pool, const TakeOff& exact) {
   const Length mean_depth = (exact.shallowest + exact.deepest) / 2.0 - pool.rim_to_water;
   std::vector<HandbookVolume> found;
+  if (exact.water_volume <= Volume{}) return found;
   for (const Rule& rule :
        std::visit([](const auto& shape) { return rules_of(shape); }, pool.outline.shape)) {
     const Volume volume = rule.plan * mean_depth;

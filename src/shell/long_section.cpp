@@ -36,10 +36,8 @@ struct Frame {
 Frame frame_of(const SectionAxis& axis, const Model& model) {
   const Vec along{axis.direction_x, axis.direction_y};
   const Vec across = geometry::left(along);
-  return {along,
-          across,
-          extent_along(model.outline(), along),
-          extent_along(model.outline(), across)};
+  return {
+      along, across, extent_along(model.outline(), along), extent_along(model.outline(), across)};
 }
 
 Piece straight(Vec from, Vec to) {
@@ -52,8 +50,8 @@ Piece straight(Vec from, Vec to) {
 /// The longest stretch of a line along the axis that lies inside; of no length when none does.
 Piece chord(const Model& model, const Frame& frame, double aside) {
   const double beyond = 1.0;
-  const Piece line =
-      straight(frame.at(frame.length.from - beyond, aside), frame.at(frame.length.to + beyond, aside));
+  const Piece line = straight(frame.at(frame.length.from - beyond, aside),
+                              frame.at(frame.length.to + beyond, aside));
   Piece longest = straight(line.from, line.from);
   for (const Piece& piece :
        geometry::split(line, geometry::cuts_by(line, model.outline(), flush))) {
@@ -143,8 +141,8 @@ std::vector<Tread> treads_of(const Model& model, const Piece& line, const Frame&
     if (piece.length() < flush) continue;
     const Vec middle = piece.at(0.5);
     const Footprint* const stand = standing_at(model, middle);
-    const Plane depth = stand != nullptr ? geometry::level_plane(stand->depth)
-                                         : cell_at(model.cells, middle).depth;
+    const Plane depth =
+        stand != nullptr ? geometry::level_plane(stand->depth) : cell_at(model.cells, middle).depth;
     const Tread tread{dot(frame.along, piece.from),
                       depth.at(piece.from),
                       dot(frame.along, piece.to),

@@ -35,6 +35,16 @@ std::optional<WallLine> straight_wall(int wall, const FeaturePlace& place, Findi
   return WallLine{curves.front().from, geometry::unit(run), geometry::norm(run)};
 }
 
+bool measurable(units::Length value,
+                const std::string& where,
+                std::string_view what,
+                Findings& findings) {
+  if (!findings.positive(value, where, what)) return false;
+  if (value.si() > geometry::contact) return true;
+  findings.refuse("too-small", where, std::string(what) + " is less than 1 mm");
+  return false;
+}
+
 bool stretch_fits(Stretch& stretch, double wall, const std::string& where, Findings& findings) {
   if (stretch.to <= wall + geometry::contact && stretch.from < wall) {
     stretch.to = std::min(stretch.to, wall);

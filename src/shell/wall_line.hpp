@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "features.hpp"
@@ -27,6 +28,12 @@ struct WallLine {
 [[nodiscard]] std::optional<WallLine> straight_wall(int wall,
                                                     const FeaturePlace& place,
                                                     Findings& findings);
+
+/// Refuses what is not positive or under 1 mm: less than footprints are told apart by.
+bool measurable(units::Length value,
+                const std::string& where,
+                std::string_view what,
+                Findings& findings);
 
 /// A stretch along a wall of some length.
 struct Stretch {

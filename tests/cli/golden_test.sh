@@ -24,7 +24,12 @@ for example in examples/*.json; do
   check "$name.txt" jobsheet "$example" --today 2027-01-04 "${rates[@]}"
   check "$name.json" jobsheet "$example" --today 2027-01-04 --format json "${rates[@]}"
   check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}"
-  check "$name.takeoff.txt" takeoff "$example" --units us
+  check "$name.takeoff.txt" takeoff "$example" --units us "${rates[@]}"
   check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04 "${rates[@]}"
 done
+# What the README shows is what the program prints: every line of its excerpt stands in the golden.
+while IFS= read -r line; do
+  [ "$line" = "..." ] && continue
+  grep -qxF -- "$line" tests/golden/plain-pool.txt || { echo "README shows a line the program does not print: $line" >&2; failed=1; }
+done < <(awk '/^```text$/ {inside = 1; next} /^```$/ {inside = 0} inside' README.md)
 exit $failed

@@ -1,5 +1,6 @@
 // The tables are whole: two files use every key that they name.
 // Source: the contract's list of keys, by hand; the files stand beside this test.
+#include <filesystem>
 #include <set>
 
 #include "reading.hpp"
@@ -148,6 +149,24 @@ TEST_CASE("two rate books with every key are read without a problem") {
 TEST_CASE("every row has a key of its own, a meaning, and what holds without it") {
   no_row_is_half_written(readers::job_fields());
   no_row_is_half_written(readers::rate_book_fields());
+}
+
+TEST_CASE("every example file is read without a problem") {
+  int count = 0;
+  for (const auto& entry :
+       std::filesystem::directory_iterator(std::string(BASINWRIGHT_SOURCE_DIR) + "/examples")) {
+    const std::string name = entry.path().filename().string();
+    if (!name.ends_with(".json")) continue;
+    Problems problems;
+    const std::string text = contents("examples/" + name);
+    const bool read = name.ends_with(".rates.json") ? rates(text, problems).has_value()
+                                                    : job(text, problems).has_value();
+    INFO(name << "\n" << told(problems));
+    CHECK(read);
+    CHECK(problems.empty());
+    ++count;
+  }
+  CHECK(count > 0);
 }
 
 TEST_CASE("the built-in rate book is read without a problem") {

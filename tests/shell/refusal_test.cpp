@@ -225,6 +225,9 @@ TEST_CASE("refused, features that do not fit their wall") {
   refuses(with(shell::Block{{point(7, 1), point(9, 1), point(9, 2)}, m(0.5)}),
           "block-outside",
           "/features/0/path");
+  refuses(with(shell::StraightSteps{3, m(1), m(2), ms({0.3, 0.0005}), ms({0.3, 0.6})}),
+          "too-small",
+          "/features/0/treads/1");
   auto round = pool(shell::Circle{m(6)}, flat(1.5));
   round.features = {shell::StraightSteps{0, m(1), m(2), ms({0.3}), ms({0.3})}};
   refuses(round, "wall-not-straight", "/features/0/wall");

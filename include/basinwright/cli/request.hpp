@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "basinwright/dates/date.hpp"
+#include "basinwright/document/drawing.hpp"
 #include "basinwright/units/parse.hpp"
 
 namespace basinwright::cli {
@@ -15,7 +16,7 @@ namespace basinwright::cli {
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
 enum class Command { jobsheet, takeoff, check, explain };
-enum class Format { text, markdown, json, csv };
+enum class Format { text, markdown, json, csv, svg };
 
 struct Request {
   Command command = Command::jobsheet;
@@ -27,6 +28,7 @@ struct Request {
   std::optional<dates::Date> today;
   std::optional<units::System> units;
   Format format = Format::text;
+  document::Paper paper = document::Paper::a4;
   bool strict = false;
   bool no_color = false;
   bool quiet = false;

@@ -28,6 +28,8 @@ struct CoatPlan {
   units::Area area;
   int coats = 2;
   bool thin_first = false;
+  /// Where the number of coats comes from.
+  sources::Source coats_from{sources::Kind::given, "", "/coating/coats"};
 };
 
 /// The coats with their kits, counted coat by coat since mixed paint cannot be kept.

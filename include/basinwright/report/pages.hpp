@@ -19,6 +19,7 @@ struct Subject {
   const job::RateBook& rates;
   const job::Plan& plan;
   units::System units = units::System::metric;
+  document::Paper paper = document::Paper::a4;  ///< What drawings are laid out on.
 };
 
 /// Version of the JSON shape.
@@ -29,7 +30,7 @@ inline constexpr int format_version = 1;
 /// The priced materials list, the programme and the cautions.
 [[nodiscard]] document::Document jobsheet(const Subject& subject);
 
-/// Areas, perimeter and water volume.
+/// Areas, perimeter and water volume, with a drawing of each body of water.
 [[nodiscard]] document::Document takeoff(const Subject& subject);
 
 /// A place a given value was read from.

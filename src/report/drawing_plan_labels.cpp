@@ -1,0 +1,170 @@
+// Words round the plan view: overall dimensions, the section's ends, walls.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "drawing_layout.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Label;
+using document::Shape;
+
+void label_overall(Sheet& sheet, const Scene& scene, const Layout& layout) {
+  const Box& plan = layout.plan;
+  dimensions_across(sheet,
+                    {{plan.left, plan.right, scene.cells.length(scene.right.length()).text}},
+                    plan.bottom + gutters::below - 4.0,
+                    plan.bottom + 1.0);
+  dimension_up(sheet,
+               {plan.top, plan.bottom, scene.cells.length(scene.up.length()).text},
+               plan.left - gutters::left + 4.0,
+               plan.left - 1.0);
+}
+
+/// The parts of the coat along the top, from cut to cut.
+void label_cuts(Sheet& sheet, const Scene& scene, const Layout& layout) {
+  if (!scene.cut() || !scene.below) return;
+  std::vector<Measure> chain;
+  for (const CoatPart& coat : scene.coat) {
+    const Length length = coat.part.to - coat.part.from;
+    if (length <= Length()) continue;
+    const double a = layout.x_of(coat.part.from);
+    const double b = layout.x_of(coat.part.to);
+    chain.push_back({std::min(a, b), std::max(a, b), scene.cells.length(length).text});
+  }
+  std::ranges::sort(chain, {}, &Measure::from);
+  dimensions_across(sheet, chain, layout.plan.top - gutters::above - 2.5, layout.plan.top - 1.0);
+}
+
+/// The letter at both ends of the line of the long section.
+void label_section_line(Sheet& sheet, const Scene& scene, const Layout& layout) {
+  constexpr double beyond = 4.6;
+  const shell::LongSection& s = scene.section;
+  const Spot on = layout.view.direction(scene.axis.direction_x, scene.axis.direction_y);
+  const std::array<Spot, 2> ends{layout.view.at(s.from_x, s.from_y),
+                                 layout.view.at(s.to_x, s.to_y)};
+  for (std::size_t i = 0; i < ends.size(); ++i) {
+    const double away = i == 0 ? -beyond : beyond;
+    Label label = centred("A", {ends[i].x + away * on.x, ends[i].y + away * on.y}, letters::text);
+    label.name = "section-line";
+    label.bold = true;
+    sheet.write(std::move(label));
+  }
+}
+
+/// A wall's number in a ring, with its length beside or above it.
+struct Tag {
+  std::string number;
+  std::string length;
+  bool upright = false;
+  [[nodiscard]] double ring() const {
+    return std::max(1.8, 0.5 * text_width(number, letters::small) + 0.4);
+  }
+  [[nodiscard]] double words() const {
+    return length.empty() ? 0.0 : 0.5 + text_width(length, letters::label);
+  }
+  [[nodiscard]] Box at(Spot middle) const {
+    const double across = 2.0 * ring();
+    return upright ? box_round(middle, across, across + words())
+                   : box_round(middle, across + words(), across);
+  }
+};
+
+void draw_ring(Sheet& sheet, Spot middle, double radius) {
+  Shape ring;
+  ring.name = "wall-number";
+  Trail trail{{middle.x - radius, middle.y}, {}, true};
+  trail.legs.push_back({{middle.x + radius, middle.y}, radius, radius, 0.0, false, true});
+  trail.legs.push_back({{middle.x - radius, middle.y}, radius, radius, 0.0, false, true});
+  ring.trails = {trail};
+  ring.pen = pens::fine;
+  ring.fill = document::Fill::paper;
+  sheet.draw(std::move(ring));
+}
+
+void write_tag(Sheet& sheet, const Tag& tag, const Box& box) {
+  const double r = tag.ring();
+  const Spot ring = tag.upright ? Spot{box.middle().x, box.bottom - r}
+                                : Spot{box.left + r, box.middle().y};
+  draw_ring(sheet, ring, r);
+  Label number = centred(tag.number, ring, letters::small);
+  number.name = "wall-number";
+  sheet.write(std::move(number));
+  if (!tag.length.empty()) {
+    constexpr double drop = 0.5 * (ascent - descent) * letters::label;
+    Label length;
+    length.name = "wall-length";
+    length.text = tag.length;
+    length.size = letters::label;
+    length.upwards = tag.upright;
+    length.at = tag.upright ? Spot{ring.x + drop, ring.y - r - 0.5}
+                            : Spot{ring.x + r + 0.5, ring.y + drop};
+    sheet.write(std::move(length));
+  }
+  sheet.taken().take(box);
+}
+
+/// The places along a wall from its middle outwards.
+std::vector<PathSpot> from_middle(const std::vector<PathSpot>& rim, int wall) {
+  std::vector<PathSpot> spots;
+  std::ranges::copy_if(
+      rim, std::back_inserter(spots), [wall](const PathSpot& s) { return s.wall == wall; });
+  std::ranges::stable_sort(
+      spots, {}, [](const PathSpot& s) { return std::round(20.0 * std::abs(s.share - 0.5)); });
+  return spots;
+}
+
+/// Writes the tag at the first place along its wall with room for it.
+bool put_tag(Sheet& sheet, Tag tag, const std::vector<PathSpot>& wall) {
+  constexpr std::array<double, 3> gaps{0.9, 3.0, 6.0};
+  constexpr double steep = 0.92;
+  for (const double gap : gaps) {
+    for (const bool upright : {false, true}) {
+      std::vector<Box> boxes;
+      for (const PathSpot& s : wall) {
+        tag.upright = upright != (std::abs(s.outward.x) > steep);
+        const Box size = tag.at({0.0, 0.0});
+        const double reach = 0.5 * (std::abs(s.outward.x) * size.width() +
+                                    std::abs(s.outward.y) * size.height());
+        const double away = gap + reach;
+        boxes.push_back(tag.at({s.at.x + away * s.outward.x, s.at.y + away * s.outward.y}));
+      }
+      if (const auto found = sheet.taken().best(boxes)) {
+        tag.upright = upright != (std::abs(wall[*found].outward.x) > steep);
+        write_tag(sheet, tag, boxes[*found]);
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+}  // namespace
+
+bool label_plan(Sheet& sheet, const Scene& scene, const Layout& layout, WallLengths lengths) {
+  Label caption;
+  caption.name = "caption";
+  caption.text = fmt::format("Plan, 1 : {}", layout.denominator);
+  caption.at = {sheet.content().left, layout.captions};
+  caption.size = letters::text;
+  caption.bold = true;
+  sheet.write(std::move(caption));
+  label_overall(sheet, scene, layout);
+  label_cuts(sheet, scene, layout);
+  label_section_line(sheet, scene, layout);
+  const std::vector<PathSpot> rim = spots_along(scene.plan.outline, layout.view);
+  bool all = true;
+  for (std::size_t i = 0; i < scene.plan.walls.size(); ++i) {
+    Tag tag{std::to_string(i), "", false};
+    if (lengths == WallLengths::on_plan) tag.length = scene.cells.length(scene.plan.walls[i]).text;
+    all &= put_tag(sheet, tag, from_middle(rim, static_cast<int>(i)));
+  }
+  label_depths(sheet, scene, layout);
+  return all;
+}
+
+}  // namespace basinwright::report
