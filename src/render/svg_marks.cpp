@@ -92,44 +92,39 @@ std::string_view pattern_name(Fill fill) {
   throw std::logic_error("a fill that is no pattern");
 }
 
-/// One tile of a pattern: how it is turned, and what is drawn in a square of three millimetres.
+/// One tile of a pattern: its side in millimetres, how it is turned, and what is drawn in it.
 struct Tile {
+  std::string_view side;
   std::string_view turn;
-  std::string_view lines;
-  std::string_view dots;
+  std::string_view data;
+  std::string_view width = "0.1";
 };
 
 Tile tile(Fill fill) {
-  constexpr std::string_view across = "M0 1.5H3";
-  constexpr std::string_view down = "M1.5 0V3";
   switch (fill) {
     case Fill::rising:
-      return {"rotate(-45)", across, ""};
+      return {"2.5", "rotate(-45)", "M0 1.25H2.5"};
     case Fill::falling:
-      return {"rotate(45)", across, ""};
+      return {"2.5", "rotate(45)", "M0 1.25H2.5"};
     case Fill::crossed:
-      return {"rotate(45)", "M0 1.5H3M1.5 0V3", ""};
+      return {"3", "rotate(45)", "M0 1.5H3M1.5 0V3"};
     case Fill::dots:
-      return {"", "", "M0.6 0.75H0.9M2.1 2.25H2.4"};
+      return {"2.4", "", "M0.45 0.6H0.75M1.65 1.8H1.95", "0.3"};
     case Fill::upright:
-      return {"", down, ""};
+      return {"2", "", "M1 0V2"};
     default:
-      return {"", across, ""};
+      return {"2", "", "M0 1H2"};
   }
-}
-
-std::string tile_path(std::string_view data, std::string_view width) {
-  if (data.empty()) return "";
-  return "<path" + svg_attribute("d", data) + svg_attribute("stroke", ink) +
-         svg_attribute("stroke-width", width) + "/>";
 }
 
 std::string pattern(Fill fill, const std::string& prefix) {
   const Tile t = tile(fill);
   std::string out = "<pattern" + svg_attribute("id", prefix + std::string(pattern_name(fill))) +
-                    " patternUnits=\"userSpaceOnUse\" width=\"3\" height=\"3\"";
+                    " patternUnits=\"userSpaceOnUse\"" + svg_attribute("width", t.side) +
+                    svg_attribute("height", t.side);
   if (!t.turn.empty()) out += svg_attribute("patternTransform", t.turn);
-  return out + '>' + tile_path(t.lines, "0.1") + tile_path(t.dots, "0.3") + "</pattern>\n";
+  return out + "><path" + svg_attribute("d", t.data) + svg_attribute("stroke", ink) +
+         svg_attribute("stroke-width", t.width) + "/></pattern>\n";
 }
 
 std::string_view anchor_name(Anchor anchor) {

@@ -12,6 +12,8 @@ using document::Label;
 using document::Shape;
 
 constexpr double mark_width = 2.2;  ///< Of the triangle before a depth, with its gap.
+/// What labels keep from the rim, so that the tile band beside it stays whole.
+constexpr double off_rim = 1.3;
 
 /// A depth to be written at a place, or anywhere along a line.
 struct Depth {
@@ -34,7 +36,8 @@ void write_depth(Sheet& sheet, const std::string& text, const Box& box) {
   label.size = letters::label;
   label.at = {box.left + mark_width, y + 0.5 * (ascent - descent) * letters::label};
   sheet.taken().take(box);
-  sheet.write(std::move(label), Behind::paper);
+  sheet.blank(box.grown(0.3));
+  sheet.write(std::move(label));
   const Box mark = box_round({box.left + 0.9, y}, 1.6, 1.4);
   sheet.mark(polygon({{mark.left, mark.top}, {mark.right, mark.top}, {mark.middle().x, mark.bottom}}),
              "depth-mark");
@@ -52,7 +55,7 @@ std::vector<Box> along(const Depth& d) {
 
 std::vector<Box> around(const Depth& d) {
   constexpr int directions = 16;
-  constexpr std::array<double, 3> gaps{1.5, 3.0, 5.0};
+  constexpr std::array<double, 5> gaps{1.5, 3.0, 5.0, 7.0, 9.0};
   std::vector<Box> boxes;
   for (const double gap : gaps) {
     for (int i = 0; i < directions; ++i) {
@@ -72,26 +75,39 @@ bool same_place(const Depth& a, const Depth& b) {
   return a.text == b.text && std::hypot(a.at.x - b.at.x, a.at.y - b.at.y) < near;
 }
 
-/// Adds a depth unless it stands there already.
+/// Adds a depth unless it stands there already, or at a line that ends there.
 void add(std::vector<Depth>& depths, Depth depth) {
-  const auto here = [&depth](const Depth& d) { return !d.along() && same_place(d, depth); };
+  const auto here = [&depth](const Depth& d) {
+    return same_place(d, depth) || same_place({d.to, d.to, d.text}, depth);
+  };
   if (depth.along() || std::ranges::none_of(depths, here)) depths.push_back(std::move(depth));
 }
 
-void add_break(std::vector<Depth>& depths, const shell::BreakLine& b, const Scene& scene, const View& view) {
+/// The depths at both ends of a break line; both depths of a drop.
+std::array<Depth, 2> ends_of(const shell::BreakLine& b, const Scene& scene, const View& view) {
   const Spot from = view.at(b.line.from_x, b.line.from_y);
   const Spot to = view.at(b.line.to_x, b.line.to_y);
   const auto text = [&](Length one, Length other) {
     const std::string words = scene.cells.length(std::min(one, other)).text;
     return b.drops() ? words + " / " + scene.cells.length(std::max(one, other)).text : words;
   };
-  const std::string first = text(b.line.from_depth, b.other_from_depth);
-  const std::string last = text(b.line.to_depth, b.other_to_depth);
-  if (first == last) {
-    add(depths, {from, to, first});
-  } else {
-    add(depths, {from, from, first});
-    add(depths, {to, to, last});
+  return {{{from, from, text(b.line.from_depth, b.other_from_depth)},
+           {to, to, text(b.line.to_depth, b.other_to_depth)}}};
+}
+
+/// Level lines once along them, then the ends of the others.
+void add_breaks(std::vector<Depth>& depths, const Scene& scene, const View& view) {
+  for (const bool level : {true, false}) {
+    for (const shell::BreakLine& b : scene.plan.breaks) {
+      const auto [first, last] = ends_of(b, scene, view);
+      if ((first.text == last.text) != level) continue;
+      if (level) {
+        add(depths, {first.at, last.at, first.text});
+      } else {
+        add(depths, first);
+        add(depths, last);
+      }
+    }
   }
 }
 
@@ -128,7 +144,7 @@ std::vector<Depth> depths_of(const Scene& scene, const View& view) {
     }
     return depths;
   }
-  for (const shell::BreakLine& b : scene.plan.breaks) add_break(depths, b, scene, view);
+  add_breaks(depths, scene, view);
   add_ends(depths, scene, view);
   return depths;
 }
@@ -174,10 +190,12 @@ bool put_within(Sheet& sheet, const Label& label, const Box& round, Inside withi
     here.upwards = label.upwards;
     if (here.upwards) here.at = {s.x + 0.5 * (ascent - descent) * here.size, s.y};
     const Box box = box_of(here);
+    const Box room = box.grown(0.6);
     const double off = std::hypot(s.x - middle.x, s.y - middle.y);
-    const bool fits = within({box.left, box.top}) && within({box.right, box.top}) &&
-                      within({box.left, box.bottom}) && within({box.right, box.bottom});
-    if (off >= nearest || !fits || !sheet.taken().free(box) || sheet.taken().covered(box) > 0) {
+    const bool fits = within({room.left, room.top}) && within({room.right, room.top}) &&
+                      within({room.left, room.bottom}) && within({room.right, room.bottom});
+    if (off >= nearest || !fits || !sheet.taken().free(box) || sheet.taken().covered(box) > 0 ||
+        sheet.taken().strikes(box.grown(off_rim))) {
       continue;
     }
     nearest = off;
@@ -242,7 +260,9 @@ void label_depths(Sheet& sheet, const Scene& scene, const Layout& layout) {
   label_treads(sheet, scene, layout);
   for (const Depth& depth : depths_of(scene, layout.view)) {
     std::vector<Box> boxes = depth.along() ? along(depth) : around(depth);
-    std::erase_if(boxes, [&rim](const Box& box) { return !inside(rim, box.middle()); });
+    std::erase_if(boxes, [&](const Box& box) {
+      return !inside(rim, box.middle()) || sheet.taken().strikes(box.grown(off_rim));
+    });
     const auto found = sheet.taken().best(boxes);
     if (found) write_depth(sheet, depth.text, boxes[*found]);
   }

@@ -117,7 +117,11 @@ std::vector<std::string> broken(const std::string& text, double size, double roo
 bool Taken::free(const Box& box) const {
   return box.within(bounds_) &&
          std::ranges::none_of(boxes_, [&box](const Box& other) { return box.meets(other); }) &&
-         std::ranges::none_of(hard_, [&box](Spot place) { return box.holds(place); });
+         !strikes(box);
+}
+
+bool Taken::strikes(const Box& box) const {
+  return std::ranges::any_of(hard_, [&box](Spot place) { return box.holds(place); });
 }
 
 int Taken::covered(const Box& box) const {

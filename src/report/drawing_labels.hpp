@@ -63,6 +63,8 @@ class Taken {
   void bounds(const Box& box) { bounds_ = box; }
 
   [[nodiscard]] bool free(const Box& box) const;
+  /// Whether a hard place lies in the box.
+  [[nodiscard]] bool strikes(const Box& box) const;
   [[nodiscard]] int covered(const Box& box) const;
   /// The free candidate that covers least, the earlier of equals; nothing when none is free.
   [[nodiscard]] std::optional<std::size_t> best(const std::vector<Box>& candidates) const;

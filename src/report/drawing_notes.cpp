@@ -94,8 +94,10 @@ std::vector<KeyEntry> key_of(const Scene& scene) {
   key.push_back({Sample::section_line, 0, "Line of the long section A-A"});
   key.push_back({Sample::water_line,
                  0,
-                 fmt::format("Water line, {} below the rim (long section)",
-                             scene.cells.length(pool.rim_to_water).text)});
+                 pool.rim_to_water > Length()
+                     ? fmt::format("Water line, {} below the rim (long section)",
+                                   scene.cells.length(pool.rim_to_water).text)
+                     : "Water line, at the rim (long section)"});
   add_coat(key, scene);
   return key;
 }
@@ -104,6 +106,10 @@ std::vector<std::string> notes_of(const Scene& scene, WallLengths lengths) {
   const shell::Pool& pool = scene.pool();
   const Cells& c = scene.cells;
   std::vector<std::string> notes{"All depths run down from the rim. Walls are numbered from 0."};
+  const double turned = pool.outline.place ? pool.outline.place->rotation_deg : 0.0;
+  if (scene.right_deg != turned) {
+    notes.emplace_back("The plan lies turned so that the floor's axis runs level.");
+  }
   for (const shell::Feature& feature : pool.features) {
     notes.push_back(std::visit([&c](const auto& f) { return words(f, c); }, feature) + ".");
   }

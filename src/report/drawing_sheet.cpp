@@ -57,17 +57,18 @@ void Sheet::mark(Trail trail, std::string_view name) {
   words_.emplace_back(std::move(shape));
 }
 
+void Sheet::blank(const Box& b) {
+  Shape paper;
+  paper.trails = {
+      polygon({{b.left, b.top}, {b.right, b.top}, {b.right, b.bottom}, {b.left, b.bottom}})};
+  paper.fill = document::Fill::paper;
+  words_.emplace_back(std::move(paper));
+}
+
 void Sheet::write(Label label, Behind behind) {
   const Box box = box_of(label);
   taken_.take(box);
-  if (behind == Behind::paper) {
-    const Box b = box.grown(0.2);
-    Shape paper;
-    paper.trails = {
-        polygon({{b.left, b.top}, {b.right, b.top}, {b.right, b.bottom}, {b.left, b.bottom}})};
-    paper.fill = document::Fill::paper;
-    words_.emplace_back(std::move(paper));
-  }
+  if (behind == Behind::paper) blank(box.grown(0.2));
   words_.emplace_back(std::move(label));
 }
 
@@ -87,36 +88,41 @@ document::Drawing Sheet::finished(std::string title, std::string description) co
 }
 
 void dimensions_across(Sheet& sheet, const std::vector<Measure>& chain, double y, double from_y) {
-  constexpr double beyond = 1.2;
-  const double over = y > from_y ? beyond : -beyond;
+  const auto stop = [&](double x) {
+    sheet.line({x, from_y}, {x, y}, pens::fine, "extension");
+    sheet.soften({x, from_y}, {x, y});
+    tick(sheet, {x, y});
+  };
   for (const Measure& m : chain) {
+    if (&m == &chain.front()) stop(m.from);
     sheet.line({m.from, y}, {m.to, y}, pens::fine, "dimension");
-    for (const double x : {m.from, m.to}) {
-      if (x == m.to || &m == &chain.front()) {
-        sheet.line({x, from_y}, {x, y + over}, pens::fine, "extension");
-        sheet.soften({x, from_y}, {x, y + over});
-        tick(sheet, {x, y});
-      }
-    }
+    sheet.soften({m.from, y}, {m.to, y});
+    stop(m.to);
   }
+  constexpr double apart = 1.0;
   constexpr double half = 0.5 * letters::label;
   for (const Measure& m : chain) {
     std::vector<Label> ways;
     std::vector<Box> boxes;
-    for (const double row : {-half - 0.5, half + 0.9}) {
+    for (const double row : {-half - 0.7, half + 1.1}) {
       ways.push_back(centred(m.text, {0.5 * (m.from + m.to), y + row}, letters::label));
       ways.back().name = "dimension";
       boxes.push_back(box_of(ways.back()));
+      boxes.back().left -= apart;
+      boxes.back().right += apart;
     }
-    if (const auto way = sheet.taken().best(boxes)) sheet.write(ways[*way]);
+    const auto way = std::ranges::find_if(
+        boxes, [&sheet](const Box& box) { return sheet.taken().free(box); });
+    if (way != boxes.end()) sheet.write(ways[static_cast<std::size_t>(way - boxes.begin())]);
   }
 }
 
 void dimension_up(Sheet& sheet, const Measure& m, double x, double from_x) {
-  constexpr double beyond = 1.2;
   sheet.line({x, m.from}, {x, m.to}, pens::fine, "dimension");
+  sheet.soften({x, m.from}, {x, m.to});
   for (const double y : {m.from, m.to}) {
-    sheet.line({from_x, y}, {x - beyond, y}, pens::fine, "extension");
+    sheet.line({from_x, y}, {x, y}, pens::fine, "extension");
+    sheet.soften({from_x, y}, {x, y});
     tick(sheet, {x, y});
   }
   Label label;

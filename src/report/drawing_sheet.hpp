@@ -48,6 +48,8 @@ class Sheet {
   void soften(Spot from, Spot to);
   /// A small closed figure among the words.
   void mark(Trail trail, std::string_view name);
+  /// Clears the lines under a box.
+  void blank(const Box& box);
   /// Puts words down and takes their room.
   void write(document::Label label, Behind behind = Behind::nothing);
   void write(std::string text, Spot at, double size);
