@@ -1,5 +1,6 @@
 #include "drawing_sheet.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "basinwright/units/show.hpp"

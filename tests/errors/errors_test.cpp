@@ -128,7 +128,7 @@ TEST_CASE("codes, page and files are the same") {
 TEST_CASE("the page is sorted and says something about each code") {
   const std::string page = contents("docs/errors.md");
   std::vector<std::string> order;
-  const std::regex heading("\n## `([a-z-]+)`\n\n([^\n#][^#]{15,})");
+  const std::regex heading("\n## `([a-z-]+)`\n\n([^\n#][^\n]{15,})");
   for (std::sregex_iterator it(page.begin(), page.end(), heading), end; it != end; ++it) {
     order.push_back((*it)[1].str());
   }

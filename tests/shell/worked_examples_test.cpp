@@ -103,6 +103,27 @@ TEST_CASE("the same spa as a bench-deep floor with a pit") {
   CHECK_NEAR(t.water_volume.si(), pi * (0.5 + 0.36 * 0.5));
 }
 
+TEST_CASE("a bench along more than half a turn of a kidney is a ring sector") {
+  // The end wall of radius 2.4 turns by 4 atan(1.2500182932242894) (reference row kidney_constant).
+  const double turn = 4.0 * std::atan(1.2500182932242894);
+  auto p = pool(shell::Kidney{m(2.4), m(1.8), m(4.6), m(8.5), m(2.1)}, flat(1.45));
+  p.features = {shell::Bench{3, m(0), m(2.4 * turn), m(0.4), m(0.5)}};
+  const auto t = taken(p);
+  CHECK_NEAR(t.tread_area.si(), 0.5 * turn * (2.4 * 2.4 - 2.0 * 2.0));
+  CHECK_NEAR(t.riser_area.si(), (2.0 * turn + 2.0 * 0.4) * (1.45 - 0.5));
+  CHECK_NEAR((t.perimeter - t.cove_length).si(), 2.4 * turn);
+}
+
+TEST_CASE("a round block in an ellipse") {
+  auto p = pool(shell::Ellipse{m(10), m(6)}, flat(1.5));
+  p.features = {shell::Block{{point(4, 3, 1), point(6, 3, 1)}, m(0.5)}};
+  const auto t = taken(p);
+  CHECK_NEAR(t.tread_area.si(), pi);
+  CHECK_NEAR(t.floor_area.si(), pi * 15.0 - pi);
+  CHECK_NEAR(t.riser_area.si(), 2.0 * pi);
+  CHECK_NEAR(t.water_volume.si(), pi * (15.0 * 1.5 - 1.0));
+}
+
 TEST_CASE("a cove saves (2 - pi over 2) r by the metre and takes (1 - pi over 4) r2 of water") {
   auto p = rectangle(8, 4, flat(1.5));
   const auto plain = taken(p);
