@@ -87,6 +87,7 @@ Leave misuse(std::string text) {
 // A first word that is neither command nor file was meant as one of the two.
 Leave unknown_word(const std::string& word) {
   std::vector<std::string_view> names;
+  names.reserve(commands.size());
   for (const CommandRow& row : commands) names.push_back(row.name);
   const std::string_view near = diagnostics::nearest(word, names);
   std::string text = "there is no command and no file \"" + word + "\".";

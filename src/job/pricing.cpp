@@ -132,7 +132,7 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
       const double litres = plan.take_off.total.water_volume.in(units::litres);
       q.costs.push_back(
           {"fill water",
-           money::scaled(*price, static_cast<std::int64_t>(litres + 0.5), 1000, rates.rounding)});
+           money::scaled(*price, std::llround(litres), 1000, rates.rounding)});
     }
   }
   plan.price = quote::price(q);

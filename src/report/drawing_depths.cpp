@@ -128,7 +128,8 @@ void add_ends(std::vector<Depth>& depths, const Scene& scene, const View& view) 
   const bool level = std::ranges::all_of(
       s.profile, [&](const auto& p) { return p.on_feature || p.depth == first->depth; });
   if (level && scene.plan.breaks.empty()) {
-    add(depths, {a, b, text});
+    const Spot middle{0.5 * (a.x + b.x), 0.5 * (a.y + b.y)};
+    add(depths, {middle, middle, text});
     return;
   }
   add(depths, {a, a, text});

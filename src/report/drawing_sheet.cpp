@@ -138,13 +138,13 @@ void dimension_up(Sheet& sheet, const Measure& m, double x, double from_x) {
 
 double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
   constexpr int parts = 4;
-  constexpr double least = 12.0;  // millimetres of one part
+  constexpr double least = 10.0;  // millimetres of one part
   constexpr double height = 1.4;
   const bool us = system == units::System::us;
   const double unit = scale * (us ? units::feet(1.0) : units::metres(1.0)).si();
-  double part = 1.0;
+  // 0.01, 0.02, 0.05, 0.1 ...: the first that is long enough.
+  double part = 0.01;
   for (int i = 0; part * unit < least; ++i) part *= i % 3 == 1 ? 2.5 : 2.0;
-  for (int i = 0; part * unit > 5.0 * least; ++i) part /= i % 3 == 1 ? 2.5 : 2.0;
   for (int i = 0; i < parts; ++i) {
     const double left = at.x + i * part * unit;
     const double right = left + part * unit;
