@@ -51,12 +51,15 @@ void note_sum(trace::Trace& trace, const SumKeys& keys, Q sum, const std::vector
   std::vector<std::string> names;
   std::vector<std::string> from;
   std::string formula;
+  names.reserve(parts.size());
+  from.reserve(parts.size());
   for (std::size_t i = 0; i < parts.size(); ++i) {
     names.push_back(fmt::format("body_{}", i + 1));
     from.push_back(fmt::format("takeoff.bodies.{}.{}", i, keys.part));
     formula += (i == 0 ? "" : " + ") + names.back();
   }
   std::vector<trace::Operand> operands;
+  operands.reserve(parts.size());
   for (std::size_t i = 0; i < parts.size(); ++i)
     operands.emplace_back(names[i], parts[i], trace::From{from[i]});
   trace.note_all(fmt::format("takeoff.{}", keys.sum), sum, formula, operands);
@@ -69,6 +72,9 @@ void note_totals(const Job& job, const TakeOffResult& result, trace::Trace& trac
     std::vector<units::Area> areas;
     std::vector<units::Length> perimeters;
     std::vector<units::Volume> waters;
+    areas.reserve(result.bodies.size());
+    perimeters.reserve(result.bodies.size());
+    waters.reserve(result.bodies.size());
     for (const BodyResult& body : result.bodies) {
       areas.push_back(body.take_off.painted_area);
       perimeters.push_back(body.take_off.perimeter);

@@ -112,6 +112,7 @@ std::vector<chemistry::EtchPatch> etch_patches(const std::vector<Part>& parts,
     patches.push_back(std::move(whole));
     return patches;
   }
+  patches.reserve(parts.size());
   for (const Part& part : parts) patches.push_back(patch_of(part, question, strong_asked));
   return patches;
 }

@@ -71,6 +71,7 @@ class Builder {
     std::vector<Stage> stages = q_.stages;
     if (stages.empty()) stages.push_back({"on handover", BasisPoints{10'000}});
     std::vector<std::int64_t> weights;
+    weights.reserve(stages.size());
     for (const Stage& stage : stages) weights.push_back(stage.share.count);
     const auto parts = money::split(price_.total, weights);
     for (std::size_t i = 0; i < stages.size(); ++i) {

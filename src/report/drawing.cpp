@@ -45,7 +45,7 @@ void head_line(Sheet& sheet, Label left, std::string right) {
   label.size = letters::text;
   label.anchor = Anchor::end;
   const double room = content.width() - text_width(label.text, label.size) - gap;
-  left.text = fitted(left.text, left.size, left.bold ? room / 1.1 : room);
+  left.text = fitted(left.text, left.size, left.bold ? room / heavier : room);
   left.at.x = content.left;
   for (Label* words : {&left, &label}) {
     if (!words->text.empty()) sheet.write(std::move(*words));

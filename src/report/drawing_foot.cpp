@@ -59,7 +59,7 @@ void draw_table(Sheet& sheet, const Layout& layout, const Foot& foot) {
     label.at.x = left;
     label.anchor = Anchor::start;
     const double room = table_width - text_width(value.text, value.size, bold) - 2.0;
-    label.text = fitted(fact.label, label.size, bold ? room / 1.1 : room);
+    label.text = fitted(fact.label, label.size, bold ? room / heavier : room);
     sheet.write(std::move(label));
     sheet.write(std::move(value));
     y += row;

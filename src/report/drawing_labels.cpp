@@ -12,14 +12,18 @@ constexpr std::string_view ellipsis = "\u2026";
 
 /// Share of the size that a letter is wide, of the widest sans-serif faces in common use.
 double advance(unsigned char c) {
-  constexpr std::string_view slim = "iljI.,:;'|!()[] /\\";
-  constexpr std::string_view wide = "mwMWOQGD%@+=<>~#&";
-  if (slim.find(static_cast<char>(c)) != std::string_view::npos) return 0.36;
-  if (wide.find(static_cast<char>(c)) != std::string_view::npos) {
-    return c == 'm' || c == 'W' || c == '%' || c == '@' ? 0.99 : 0.86;
-  }
-  if (c >= 'A' && c <= 'Z') return 0.72;
-  return 0.64;
+  constexpr std::string_view slim = "iljI.,:;'| /\\-";
+  constexpr std::string_view brackets = "!()[]tfr\"";
+  constexpr std::string_view wide = "wMOQGD%+=<>~^#&";
+  constexpr std::string_view widest = "mW@%";
+  const auto in = [c](std::string_view set) {
+    return set.find(static_cast<char>(c)) != std::string_view::npos;
+  };
+  if (in(widest)) return 1.0;
+  if (in(wide)) return 0.87;
+  if (in(slim)) return 0.365;
+  if (in(brackets)) return 0.46;
+  return c >= 'A' && c <= 'Z' ? 0.76 : 0.64;
 }
 
 bool continues(char c) {
@@ -35,7 +39,7 @@ double advance_of_many(std::string_view bytes) {
   const bool line = at(1) == 0x80 && at(2) >= 0xA8 && at(2) <= 0xAE;
   const bool isolate = at(1) == 0x81 && at(2) >= 0xA6 && at(2) <= 0xA9;
   if (at(0) == 0xE2 && (line || isolate)) return 6.0 * advance('x');
-  return at(0) >= 0xE3 ? 1.0 : 0.75;
+  return at(0) >= 0xF0 ? 1.3 : 1.05;
 }
 
 }  // namespace
@@ -48,7 +52,6 @@ Box box_round(Spot middle, double width, double height) {
 }
 
 double text_width(std::string_view text, double size, bool bold) {
-  constexpr double heavier = 1.1;
   double width = 0.0;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const auto byte = static_cast<unsigned char>(text[i]);

@@ -33,6 +33,9 @@ struct Box {
 };
 [[nodiscard]] Box box_round(Spot middle, double width, double height);
 
+/// How much wider bold letters run.
+inline constexpr double heavier = 1.13;
+
 /// Width of a line of text in a wide sans-serif face; narrower faces leave room over.
 [[nodiscard]] double text_width(std::string_view text, double size, bool bold = false);
 

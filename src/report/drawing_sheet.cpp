@@ -142,9 +142,12 @@ double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
   constexpr double height = 1.4;
   const bool us = system == units::System::us;
   const double unit = scale * (us ? units::feet(1.0) : units::metres(1.0)).si();
-  // 0.01, 0.02, 0.05, 0.1 ...: the first that is long enough.
-  double part = 0.01;
-  for (int i = 0; part * unit < least; ++i) part *= i % 3 == 1 ? 2.5 : 2.0;
+  // In hundredths 1, 2, 5, 10 ...: the first that is long enough.
+  long hundredths = 1;
+  for (int i = 0; static_cast<double>(hundredths) * unit < 100.0 * least; ++i) {
+    hundredths = i % 3 == 1 ? hundredths * 5 / 2 : hundredths * 2;
+  }
+  const double part = static_cast<double>(hundredths) / 100.0;
   for (int i = 0; i < parts; ++i) {
     const double left = at.x + i * part * unit;
     const double right = left + part * unit;
@@ -158,7 +161,7 @@ double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
   }
   for (int i = 0; i <= parts; ++i) {
     const double value = i * part;
-    const int decimals = part < 1.0 ? 2 : 0;
+    const int decimals = hundredths % 100 == 0 ? 0 : (hundredths % 10 == 0 ? 1 : 2);
     std::string text = units::fixed(value, decimals);
     if (i == parts) text += us ? " ft" : " m";
     Label label = centred(std::move(text), {at.x + value * unit, at.y - 1.6}, letters::small);

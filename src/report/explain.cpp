@@ -26,6 +26,7 @@ class Tree {
     if (!step.note.empty()) how += " (" + step.note + ")";
     add(depth, name, step.value, std::move(how));
     Array inputs;
+    inputs.reserve(step.inputs.size());
     for (const trace::Input& input : step.inputs) inputs.push_back(input_of(input, depth + 1));
     return Object{{"key", Value(step.key)},
                   {"value_si", Value(step.value.si)},
@@ -110,6 +111,7 @@ document::Document list_of(const Subject& s) {
 
 std::vector<std::string> explainable(const job::Plan& plan) {
   std::vector<std::string> keys;
+  keys.reserve(plan.trace.steps().size());
   for (const trace::Step& step : plan.trace.steps()) keys.push_back(step.key);
   return keys;
 }

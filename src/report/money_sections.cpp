@@ -47,6 +47,7 @@ const char* unit_of(quote::Measure measure) {
 Cell packs_cell(const quote::Purchase& p, const Cells& c, units::System system) {
   std::string text;
   document::Array packs;
+  packs.reserve(p.packs.size());
   for (const quote::Bought& b : p.packs) {
     text += fmt::format(
         "{}{} × {}", text.empty() ? "" : " + ", b.count, amount(p.measure, b.size, system));

@@ -44,6 +44,7 @@ std::string ratio(chemistry::Parts parts) {
 
 Cell mixes_cell(const chemistry::Etch& etch) {
   document::Array mixes;
+  mixes.reserve(etch.mixes.size());
   for (const chemistry::EtchMix& m : etch.mixes) {
     mixes.push_back(document::Object{{"where", Value(m.where)},
                                      {"acid_parts", Value(m.ratio.parts.acid)},

@@ -12,6 +12,7 @@ using document::Table;
 Cell holds_cell(const preparation::Step& step) {
   std::string text;
   document::Array values;
+  values.reserve(step.holds.size());
   for (const preparation::HoldPoint& point : step.holds) {
     const HoldWords words = hold(point.code);
     text += fmt::format(
