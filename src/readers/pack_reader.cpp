@@ -162,6 +162,7 @@ std::optional<Measure> measure_of(const std::string& item, const job::RateBook& 
 
 std::vector<std::string> known_names(const job::RateBook& book) {
   std::vector<std::string> known;
+  known.reserve(items.size());
   for (const auto& [name, measure] : items) known.emplace_back(name);
   for (const auto& [name, system] : book.systems) {
     for (const std::string_view product : of_a_system) known.push_back(name + std::string(product));

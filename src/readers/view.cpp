@@ -244,6 +244,7 @@ void View::clash(std::string_view key,
 void View::finish() {
   if (context_->problems.size() > most_problems) return;
   std::vector<std::string_view> known;
+  known.reserve(fields_.size());
   for (const Field& field : fields_) known.push_back(field.key);
   for (const Member& member : node_->members) {
     if (std::ranges::find(known, member.key) != known.end() || member.key == "$schema") continue;
