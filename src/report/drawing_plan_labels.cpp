@@ -118,25 +118,28 @@ std::vector<PathSpot> from_middle(const std::vector<PathSpot>& rim, int wall) {
   return spots;
 }
 
-/// Writes the tag at the first place along its wall with room for it.
+/// The tag at a place on the rim, beyond a gap.
+Box tag_beside(Tag& tag, const PathSpot& s, double gap, bool turned) {
+  constexpr double steep = 0.92;
+  tag.upright = turned != (std::abs(s.outward.x) > steep);
+  const Box size = tag.at({0.0, 0.0});
+  const double away = gap + 0.5 * (std::abs(s.outward.x) * size.width() +
+                                   std::abs(s.outward.y) * size.height());
+  return tag.at({s.at.x + away * s.outward.x, s.at.y + away * s.outward.y});
+}
+
+/// Writes the tag at the first place along its wall with room for it, over no line if it can.
 bool put_tag(Sheet& sheet, Tag tag, const std::vector<PathSpot>& wall) {
   constexpr std::array<double, 3> gaps{0.9, 3.0, 6.0};
-  constexpr double steep = 0.92;
-  for (const double gap : gaps) {
-    for (const bool upright : {false, true}) {
-      std::vector<Box> boxes;
-      for (const PathSpot& s : wall) {
-        tag.upright = upright != (std::abs(s.outward.x) > steep);
-        const Box size = tag.at({0.0, 0.0});
-        const double reach = 0.5 * (std::abs(s.outward.x) * size.width() +
-                                    std::abs(s.outward.y) * size.height());
-        const double away = gap + reach;
-        boxes.push_back(tag.at({s.at.x + away * s.outward.x, s.at.y + away * s.outward.y}));
-      }
-      if (const auto found = sheet.taken().best(boxes)) {
-        tag.upright = upright != (std::abs(wall[*found].outward.x) > steep);
-        write_tag(sheet, tag, boxes[*found]);
-        return true;
+  for (const bool clear : {true, false}) {
+    for (const double gap : gaps) {
+      for (const bool turned : {false, true}) {
+        for (const PathSpot& s : wall) {
+          const Box box = tag_beside(tag, s, gap, turned);
+          if (!sheet.taken().free(box) || (clear && sheet.taken().covered(box) > 0)) continue;
+          write_tag(sheet, tag, box);
+          return true;
+        }
       }
     }
   }

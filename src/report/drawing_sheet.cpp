@@ -162,7 +162,7 @@ double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
   for (int i = 0; i <= parts; ++i) {
     const double value = i * part;
     const int decimals = hundredths % 100 == 0 ? 0 : (hundredths % 10 == 0 ? 1 : 2);
-    std::string text = units::fixed(value, decimals);
+    std::string text = i == 0 ? "0" : units::fixed(value, decimals);
     if (i == parts) text += us ? " ft" : " m";
     Label label = centred(std::move(text), {at.x + value * unit, at.y - 1.6}, letters::small);
     label.name = "scale-bar";

@@ -1,450 +1,241 @@
 // The rules of problem.hpp held against an answer one by one, by plain loops over slots. Shares no
 // code with the solver on purpose, so that neither can hide the other's mistakes.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
-#include "basinwright/schedule/solve.hpp"
+#include "checker.hpp"
 
 namespace basinwright::schedule {
-namespace {
+namespace checking {
 
-using What = Booking::What;
-
-std::size_t n(Slot slot) {
-  return static_cast<std::size_t>(slot);
+void Checker::chain() {
+  std::optional<Slot> before;  // end of the last booked task
+  for (const Booking& b : a_.bookings) {
+    if (b.what != What::task) {
+      continue;
+    }
+    const Task& task = p_.chain[b.index];
+    require(b.start >= task.release, "{} starts before its release {}", name(b), task.release);
+    require(!before || b.start >= *before, "{} overlaps the task before", name(b));
+    before = b.end;
+    if (b.index == 0 || tasks_[b.index - 1].empty()) {
+      continue;
+    }
+    const Slot end = tasks_[b.index - 1].front().end;
+    require(b.start >= end + task.lag_min, "{} starts too soon after {}", name(b), end);
+    require(!task.lag_max || b.start <= end + *task.lag_max,
+            "{} starts too late after {}",
+            name(b),
+            end);
+  }
 }
 
-struct Span {
-  Slot start = 0;
+Slot Checker::chain_end() const {
   Slot end = 0;
-};
+  for (const auto& spans : tasks_) {
+    for (const Span& span : spans) end = std::max(end, span.end);
+  }
+  return end;
+}
 
-class Checker {
- public:
-  Checker(const Problem& problem, const Answer& answer) : p_(problem), a_(answer) { gather(); }
-
-  std::vector<std::string> complaints() {
-    if (!complaints_.empty()) {
-      return complaints_;  // indices out of range: nothing else can be looked up
-    }
-    presence();
-    order();
-    for (const Booking& booking : a_.bookings) {
-      length(booking);
-    }
-    chain();
-    anchor();
-    for (std::size_t coat = 0; coat < coats(); ++coat) {
-      for (std::size_t section = 0; section < sections(); ++section) {
-        unit(coat, section);
+bool Checker::anything_painted_by(Slot slot) const {
+  for (const auto& coat : units_) {
+    for (const auto& spans : coat) {
+      for (const Span& span : spans) {
+        if (span.start < slot) return true;
       }
     }
-    for (const Booking& booking : a_.bookings) {
-      if (booking.what == What::rework) {
-        rework(booking);
-      }
-    }
-    objective();
-    return complaints_;
   }
+  return false;
+}
 
- private:
-  template <class... Args>
-  void say(fmt::format_string<Args...> text, Args&&... args) {
-    complaints_.push_back(fmt::format(text, std::forward<Args>(args)...));
-  }
-  template <class... Args>
-  void require(bool holds, fmt::format_string<Args...> text, Args&&... args) {
-    if (!holds) {
-      say(text, std::forward<Args>(args)...);
-    }
-  }
-
-  std::size_t coats() const { return p_.units.coats.size(); }
-  std::size_t sections() const { return p_.units.sections.size(); }
-  bool open(std::size_t calendar, Slot slot) const {
-    const Calendar& slots = p_.calendars[calendar];
-    return slot >= 0 && slot < p_.horizon && n(slot) < slots.size() && slots[n(slot)] != 0;
-  }
-  std::int32_t date(Slot slot) const { return p_.date_of[n(slot)]; }
-  std::string name(const Booking& b) const {
-    switch (b.what) {
-      case What::task:
-        return p_.chain[b.index].name;
-      case What::unit:
-        return fmt::format("{} on {}", p_.units.coats[b.index], p_.units.sections[b.section]);
-      case What::rework:
-        return fmt::format(
-            "rework after {} on {}", p_.units.coats[b.index], p_.units.sections[b.section]);
-      case What::reclean:
-        break;
-    }
-    return "reclean";
-  }
-
-  // What is in the answer and in the facts, by task and by unit.
-  void gather() {
-    tasks_.resize(p_.chain.size());
-    units_.assign(coats(), std::vector<std::vector<Span>>(sections()));
-    reworks_ = units_;
-    const Facts none;
-    const Facts& facts = p_.facts ? *p_.facts : none;
-    for (const DoneTask& done : facts.tasks) {
-      tasks_[done.task].push_back({done.start, done.end});
-    }
-    for (const DoneUnit& done : facts.units) {
-      units_[done.coat][done.section].push_back({done.start, done.end});
-    }
-    for (const DoneRework& done : facts.reworks) {
-      reworks_[done.coat][done.section].push_back({done.start, done.end});
-    }
-    for (const DoneReclean& done : facts.recleans) {
-      recleans_.push_back({done.start, done.end});
-    }
-    for (const Booking& b : a_.bookings) {
-      if (b.start < 0 || b.end > p_.horizon || b.end < b.start) {
-        say("a booking [{}, {}) is not within the horizon", b.start, b.end);
-      }
-      gather(b);
-    }
-  }
-  void gather(const Booking& b) {
-    const Span span{b.start, b.end};
+void Checker::anchor() {
+  for (const Booking& b : a_.bookings) {
     if (b.what == What::reclean) {
-      recleans_.push_back(span);
-    } else if (b.what == What::task && b.index < p_.chain.size()) {
-      tasks_[b.index].push_back(span);
-    } else if (b.what != What::task && b.index < coats() && b.section < sections()) {
-      (b.what == What::unit ? units_ : reworks_)[b.index][b.section].push_back(span);
-    } else {
-      say("a booking names task or coat {}, section {}, which the problem does not have",
-          b.index,
-          b.section);
+      require(b.start >= chain_end(), "a reclean starts before the chain's end");
+      require(!anything_painted_by(b.end), "a reclean comes after a unit");
     }
   }
+  if (coats() == 0) {
+    return;
+  }
+  bool first = !p_.facts || p_.facts->units.empty();
+  for (const Booking& b : a_.bookings) {
+    if (b.what == What::unit && b.index == 0) {
+      first_coat(b);
+    }
+    if (b.what == What::unit && first) {
+      first = false;
+      for (Slot slot = std::max<Slot>(0, b.start - p_.anchor.rain_free); slot < b.start; ++slot) {
+        require(n(slot) >= p_.wet.size() || p_.wet[n(slot)] == 0,
+                "{} starts too soon after the rain in slot {}",
+                name(b),
+                slot);
+      }
+    }
+  }
+}
 
-  void presence() {
-    for (std::size_t task = 0; task < tasks_.size(); ++task) {
-      require(tasks_[task].size() == 1,
-              "{} is booked {} times",
-              p_.chain[task].name,
-              tasks_[task].size());
-    }
-    for (std::size_t coat = 0; coat < coats(); ++coat) {
-      for (std::size_t section = 0; section < sections(); ++section) {
-        require(units_[coat][section].size() == 1,
-                "{} on {} is booked {} times",
-                p_.units.coats[coat],
-                p_.units.sections[section],
-                units_[coat][section].size());
-      }
-    }
+void Checker::first_coat(const Booking& b) {
+  const bool any = !tasks_.empty() || !recleans_.empty();  // something was wet
+  Slot wet = chain_end();
+  std::optional<Slot> from;
+  if (p_.anchor.task < tasks_.size() && !tasks_[p_.anchor.task].empty()) {
+    from = tasks_[p_.anchor.task].front().end;
   }
+  for (const Span& span : recleans_) {
+    wet = std::max(wet, span.end);
+    from = std::max(from.value_or(0), span.end);
+  }
+  require(!any || b.start >= wet + p_.anchor.dry, "{} starts before it is dry", name(b));
+  require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= *from + *p_.anchor.limit,
+          "{} starts after the anchor's limit",
+          name(b));
+}
 
-  // One crew, after everything that is past.
-  void order() {
-    Slot free = 0;
-    if (p_.facts) {
-      free = p_.facts->now;
-      for (const DoneTask& done : p_.facts->tasks) free = std::max(free, done.end);
-      for (const DoneUnit& done : p_.facts->units) free = std::max(free, done.end);
-      for (const DoneRework& done : p_.facts->reworks) free = std::max(free, done.end);
-      for (const DoneReclean& done : p_.facts->recleans) free = std::max(free, done.end);
-    }
-    for (const Booking& b : a_.bookings) {
-      require(b.start >= free,
-              "{} starts at {}, before the crew is free at {}",
-              name(b),
-              b.start,
-              free);
-      free = std::max(free, b.end);
-    }
-  }
+bool Checker::is_fact(std::size_t coat, std::size_t section) const {
+  return p_.facts &&
+         std::any_of(p_.facts->units.begin(), p_.facts->units.end(), [&](const DoneUnit& done) {
+           return done.coat == coat && done.section == section;
+         });
+}
 
-  // A booking's slots on its calendar.
-  void length(const Booking& b) {
-    switch (b.what) {
-      case What::task: {
-        const Task& task = p_.chain[b.index];
-        if (task.kind == Kind::attended) {
-          resumed(b, task.slots, task.calendar);
-        } else if (task.kind == Kind::one_shift) {
-          unbroken(b, task.slots, task.calendar);
-        } else {
-          require(open(task.calendar, b.start), "{} starts in a closed slot", name(b));
-          require(b.end - b.start == task.slots, "{} does not last {} slots", name(b), task.slots);
-        }
-        break;
-      }
-      case What::unit:
-        unbroken(b, p_.units.slots[b.index][b.section], p_.units.calendar);
-        require(b.end > b.start && date(b.start) == date(b.end - 1),
-                "{} is not within one date",
-                name(b));
-        break;
-      case What::rework:
-        require(p_.units.rework.has_value(), "no rework is offered");
-        if (p_.units.rework) {
-          resumed(b, p_.units.rework->slots[b.section], p_.units.rework->calendar);
-        }
-        break;
-      case What::reclean:
-        require(p_.anchor.reclean.has_value(), "no reclean is offered");
-        if (p_.anchor.reclean) {
-          resumed(b, p_.anchor.reclean->slots, p_.anchor.reclean->calendar);
-        }
-        break;
-    }
+void Checker::unit(std::size_t coat, std::size_t section) {
+  if (is_fact(coat, section) || units_[coat][section].empty()) {
+    return;
   }
-  void resumed(const Booking& b, Slot slots, std::size_t calendar) {
-    require(open(calendar, b.start), "{} starts in a closed slot", name(b));
-    require(slots == 0 ? b.end == b.start : open(calendar, b.end - 1),
-            "{} does not end with its last worked slot",
-            name(b));
-    Slot worked = 0;
-    for (Slot slot = b.start; slot < b.end; ++slot) {
-      worked += open(calendar, slot) ? 1 : 0;
-    }
-    require(worked == slots, "{} has {} open slots, not {}", name(b), worked, slots);
+  const Span span = units_[coat][section].front();
+  const Booking named{What::unit, coat, section, span.start, span.end};
+  if (section > 0 && !units_[coat][section - 1].empty()) {
+    require(span.start >= units_[coat][section - 1].front().end,
+            "{} starts before the section before it is done",
+            name(named));
   }
-  void unbroken(const Booking& b, Slot slots, std::size_t calendar) {
-    require(open(calendar, b.start), "{} starts in a closed slot", name(b));
-    require(b.end - b.start == slots, "{} does not last {} slots", name(b), slots);
-    for (Slot slot = b.start; slot < b.end; ++slot) {
-      require(open(calendar, slot), "{} runs over the closed slot {}", name(b), slot);
-    }
+  if (coat == 0 || units_[coat - 1][section].empty()) {
+    return;
   }
+  const Span before = units_[coat - 1][section].front();
+  require(span.start >= before.end, "{} starts before the coat under it", name(named));
+  if (!reworks_[coat - 1][section].empty()) {
+    after_rework(named);
+    return;
+  }
+  const Recoat& window = p_.units.recoat[coat - 1];
+  for (const Slot lag : {span.start - before.start, span.end - before.end}) {
+    require(lag >= window.min && lag <= window.max,
+            "{} follows its coat by {}, outside [{}, {}]",
+            name(named),
+            lag,
+            window.min,
+            window.max);
+  }
+}
 
-  void chain() {
-    std::optional<Slot> before;  // end of the last booked task
-    for (const Booking& b : a_.bookings) {
-      if (b.what != What::task) {
-        continue;
-      }
-      const Task& task = p_.chain[b.index];
-      require(b.start >= task.release, "{} starts before its release {}", name(b), task.release);
-      require(!before || b.start >= *before, "{} overlaps the task before", name(b));
-      before = b.end;
-      if (b.index == 0 || tasks_[b.index - 1].empty()) {
-        continue;
-      }
-      const Slot end = tasks_[b.index - 1].front().end;
-      require(b.start >= end + task.lag_min, "{} starts too soon after {}", name(b), end);
-      require(!task.lag_max || b.start <= end + *task.lag_max,
-              "{} starts too late after {}",
-              name(b),
-              end);
-    }
+void Checker::after_rework(const Booking& b) {
+  Slot end = 0;
+  for (const Span& span : reworks_[b.index - 1][b.section]) {
+    end = std::max(end, span.end);
   }
+  if (!p_.units.rework) {
+    return;
+  }
+  require(b.start >= end + p_.units.rework->dry, "{} starts before its rework is dry", name(b));
+  require(b.start <= end + p_.units.rework->max, "{} starts too late after its rework", name(b));
+}
 
-  Slot chain_end() const {
-    Slot end = 0;
-    for (const auto& spans : tasks_) {
-      for (const Span& span : spans) end = std::max(end, span.end);
-    }
-    return end;
+void Checker::rework(const Booking& b) {
+  if (b.index + 1 >= coats()) {
+    say("{} has no coat to follow", name(b));
+    return;
   }
-  bool anything_painted_by(Slot slot) const {
-    for (const auto& coat : units_) {
-      for (const auto& spans : coat) {
-        for (const Span& span : spans) {
-          if (span.start < slot) return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  void anchor() {
-    for (const Booking& b : a_.bookings) {
-      if (b.what == What::reclean) {
-        require(b.start >= chain_end(), "a reclean starts before the chain's end");
-        require(!anything_painted_by(b.end), "a reclean comes after a unit");
-      }
-    }
-    if (coats() == 0) {
-      return;
-    }
-    bool first = !p_.facts || p_.facts->units.empty();
-    for (const Booking& b : a_.bookings) {
-      if (b.what == What::unit && b.index == 0) {
-        first_coat(b);
-      }
-      if (b.what == What::unit && first) {
-        first = false;
-        for (Slot slot = std::max<Slot>(0, b.start - p_.anchor.rain_free); slot < b.start; ++slot) {
-          require(n(slot) >= p_.wet.size() || p_.wet[n(slot)] == 0,
-                  "{} starts too soon after the rain in slot {}",
-                  name(b),
-                  slot);
-        }
-      }
-    }
-  }
-  void first_coat(const Booking& b) {
-    const bool any = !tasks_.empty() || !recleans_.empty();  // something was wet
-    Slot wet = chain_end();
-    std::optional<Slot> from;
-    if (p_.anchor.task < tasks_.size() && !tasks_[p_.anchor.task].empty()) {
-      from = tasks_[p_.anchor.task].front().end;
-    }
-    for (const Span& span : recleans_) {
-      wet = std::max(wet, span.end);
-      from = std::max(from.value_or(0), span.end);
-    }
-    require(!any || b.start >= wet + p_.anchor.dry, "{} starts before it is dry", name(b));
-    require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= *from + *p_.anchor.limit,
-            "{} starts after the anchor's limit",
+  if (!units_[b.index][b.section].empty()) {
+    require(b.start >= units_[b.index][b.section].front().end + p_.units.recoat[b.index].min,
+            "{} starts too soon after its coat",
             name(b));
   }
+}
 
-  bool is_fact(std::size_t coat, std::size_t section) const {
-    return p_.facts &&
-           std::any_of(p_.facts->units.begin(), p_.facts->units.end(), [&](const DoneUnit& done) {
-             return done.coat == coat && done.section == section;
-           });
+void Checker::objective() {
+  Objective found{0, 0, static_cast<int>(recleans_.size()), 0};
+  Slot last = chain_end();
+  if (coats() > 0 && sections() > 0) {
+    last = 0;
   }
-  void unit(std::size_t coat, std::size_t section) {
-    if (is_fact(coat, section) || units_[coat][section].empty()) {
-      return;
-    }
-    const Span span = units_[coat][section].front();
-    const Booking named{What::unit, coat, section, span.start, span.end};
-    if (section > 0 && !units_[coat][section - 1].empty()) {
-      require(span.start >= units_[coat][section - 1].front().end,
-              "{} starts before the section before it is done",
-              name(named));
-    }
-    if (coat == 0 || units_[coat - 1][section].empty()) {
-      return;
-    }
-    const Span before = units_[coat - 1][section].front();
-    require(span.start >= before.end, "{} starts before the coat under it", name(named));
-    if (!reworks_[coat - 1][section].empty()) {
-      after_rework(named);
-      return;
-    }
-    const Recoat& window = p_.units.recoat[coat - 1];
-    for (const Slot lag : {span.start - before.start, span.end - before.end}) {
-      require(lag >= window.min && lag <= window.max,
-              "{} follows its coat by {}, outside [{}, {}]",
-              name(named),
-              lag,
-              window.min,
-              window.max);
-    }
-  }
-  void after_rework(const Booking& b) {
-    Slot end = 0;
-    for (const Span& span : reworks_[b.index - 1][b.section]) {
-      end = std::max(end, span.end);
-    }
-    if (!p_.units.rework) {
-      return;
-    }
-    require(b.start >= end + p_.units.rework->dry, "{} starts before its rework is dry", name(b));
-    require(b.start <= end + p_.units.rework->max, "{} starts too late after its rework", name(b));
-  }
-  void rework(const Booking& b) {
-    if (b.index + 1 >= coats()) {
-      say("{} has no coat to follow", name(b));
-      return;
-    }
-    if (!units_[b.index][b.section].empty()) {
-      require(b.start >= units_[b.index][b.section].front().end + p_.units.recoat[b.index].min,
-              "{} starts too soon after its coat",
-              name(b));
-    }
-  }
-
-  void objective() {
-    Objective found{0, 0, static_cast<int>(recleans_.size()), 0};
-    Slot last = chain_end();
-    if (coats() > 0 && sections() > 0) {
-      last = 0;
-    }
-    for (std::size_t coat = 0; coat < coats(); ++coat) {
-      for (std::size_t section = 0; section < sections(); ++section) {
-        found.reworks += static_cast<int>(reworks_[coat][section].size());
-        if (units_[coat][section].empty()) {
-          return;
-        }
-        const Span span = units_[coat][section].front();
-        last = std::max(last, span.end);
-        if (section > 0 && date(units_[coat][section - 1].front().start) != date(span.start)) {
-          ++found.splits;
-        }
+  for (std::size_t coat = 0; coat < coats(); ++coat) {
+    for (std::size_t section = 0; section < sections(); ++section) {
+      found.reworks += static_cast<int>(reworks_[coat][section].size());
+      if (units_[coat][section].empty()) {
+        return;
+      }
+      const Span span = units_[coat][section].front();
+      last = std::max(last, span.end);
+      if (section > 0 && date(units_[coat][section - 1].front().start) != date(span.start)) {
+        ++found.splits;
       }
     }
-    if (n(last) >= p_.finish.size() || !p_.finish[n(last)]) {
-      say("there is no finish after {}", last);
-      return;
-    }
-    found.finish = p_.finish[n(last)]->slot;
-    found.cost = p_.finish[n(last)]->cost + cost();
-    compare("finish", found.finish, a_.objective.finish);
-    compare("splits", found.splits, a_.objective.splits);
-    compare("reworks", found.reworks, a_.objective.reworks);
-    compare("cost", found.cost, a_.objective.cost);
   }
-  void compare(const char* key, std::int64_t found, std::int64_t stated) {
-    require(found == stated, "the {} is {}, not {}", key, found, stated);
+  if (n(last) >= p_.finish.size() || !p_.finish[n(last)]) {
+    say("there is no finish after {}", last);
+    return;
   }
-  std::int64_t cost() const {
-    std::int64_t total = 0;
-    std::set<std::int32_t> dates;
-    for (const Booking& b : a_.bookings) {
-      std::size_t calendar = p_.units.calendar;
-      if (b.what == What::task) {
-        if (p_.chain[b.index].kind == Kind::unattended) continue;
-        calendar = p_.chain[b.index].calendar;
-      } else if (b.what == What::rework && p_.units.rework) {
-        calendar = p_.units.rework->calendar;
-      } else if (b.what == What::reclean && p_.anchor.reclean) {
-        calendar = p_.anchor.reclean->calendar;
-      }
-      for (Slot slot = b.start; slot < b.end; ++slot) {
-        if (open(calendar, slot)) {
-          total += p_.cost_of[n(slot)];
-          dates.insert(date(slot));
-        }
-      }
-    }
-    if (const auto free = last_actual_date()) {
-      dates.erase(*free);
-    }
-    return total + p_.attendance * static_cast<std::int64_t>(dates.size());
-  }
-  std::optional<std::int32_t> last_actual_date() const {
-    if (!p_.facts) {
-      return std::nullopt;
-    }
-    Slot last = 0;
-    for (const DoneTask& done : p_.facts->tasks) {
-      if (p_.chain[done.task].kind != Kind::unattended && done.end > done.start) {
-        last = std::max(last, done.end);
-      }
-    }
-    for (const DoneUnit& done : p_.facts->units) last = std::max(last, done.end);
-    for (const DoneRework& done : p_.facts->reworks) last = std::max(last, done.end);
-    for (const DoneReclean& done : p_.facts->recleans) last = std::max(last, done.end);
-    return last > 0 ? std::optional(date(last - 1)) : std::nullopt;
-  }
+  found.finish = p_.finish[n(last)]->slot;
+  found.cost = p_.finish[n(last)]->cost + cost();
+  compare("finish", found.finish, a_.objective.finish);
+  compare("splits", found.splits, a_.objective.splits);
+  compare("reworks", found.reworks, a_.objective.reworks);
+  compare("cost", found.cost, a_.objective.cost);
+}
 
-  const Problem& p_;
-  const Answer& a_;
-  std::vector<std::string> complaints_;
-  std::vector<std::vector<Span>> tasks_;
-  std::vector<std::vector<std::vector<Span>>> units_, reworks_;
-  std::vector<Span> recleans_;
-};
+void Checker::compare(const char* key, std::int64_t found, std::int64_t stated) {
+  require(found == stated, "the {} is {}, not {}", key, found, stated);
+}
 
-}  // namespace
+std::int64_t Checker::cost() const {
+  std::int64_t total = 0;
+  std::set<std::int32_t> dates;
+  for (const Booking& b : a_.bookings) {
+    std::size_t calendar = p_.units.calendar;
+    if (b.what == What::task) {
+      if (p_.chain[b.index].kind == Kind::unattended) continue;
+      calendar = p_.chain[b.index].calendar;
+    } else if (b.what == What::rework && p_.units.rework) {
+      calendar = p_.units.rework->calendar;
+    } else if (b.what == What::reclean && p_.anchor.reclean) {
+      calendar = p_.anchor.reclean->calendar;
+    }
+    for (Slot slot = b.start; slot < b.end; ++slot) {
+      if (open(calendar, slot)) {
+        total += p_.cost_of[n(slot)];
+        dates.insert(date(slot));
+      }
+    }
+  }
+  if (const auto free = last_actual_date()) {
+    dates.erase(*free);
+  }
+  return total + p_.attendance * static_cast<std::int64_t>(dates.size());
+}
+
+std::optional<std::int32_t> Checker::last_actual_date() const {
+  if (!p_.facts) {
+    return std::nullopt;
+  }
+  Slot last = 0;
+  for (const DoneTask& done : p_.facts->tasks) {
+    if (p_.chain[done.task].kind != Kind::unattended && done.end > done.start) {
+      last = std::max(last, done.end);
+    }
+  }
+  for (const DoneUnit& done : p_.facts->units) last = std::max(last, done.end);
+  for (const DoneRework& done : p_.facts->reworks) last = std::max(last, done.end);
+  for (const DoneReclean& done : p_.facts->recleans) last = std::max(last, done.end);
+  return last > 0 ? std::optional(date(last - 1)) : std::nullopt;
+}
+
+}  // namespace checking
 
 std::vector<std::string> verify(const Problem& problem, const Answer& answer) {
-  return Checker(problem, answer).complaints();
+  return checking::Checker(problem, answer).complaints();
 }
 
 }  // namespace basinwright::schedule
