@@ -52,7 +52,9 @@ class Cells {
   [[nodiscard]] std::string price(money::Money m) const {
     return grouped(money::plain(m, currency_)) + " " + std::string(currency_.name());
   }
-  [[nodiscard]] static Cell words(const std::string& text) { return {text, Value(text), Role::plain}; }
+  [[nodiscard]] static Cell words(const std::string& text) {
+    return {text, Value(text), Role::plain};
+  }
   /// Words for people, a code for machines.
   [[nodiscard]] static Cell coded(std::string text, std::string code) {
     return {std::move(text), Value(std::move(code)), Role::plain};

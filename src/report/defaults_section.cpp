@@ -71,8 +71,7 @@ document::Section defaults_section(const Subject& s) {
     std::string source = fmt::format("{}: {}", sources::name(kind), used.source.key);
     if (!used.source.place.empty()) source += fmt::format(", {}", used.source.place);
     Cell cell{value, Value(value), Role::assumed};
-    table.rows.push_back(
-        {{Cells::words(used.key), std::move(cell), Cells::words(std::move(source))}});
+    table.rows.push_back({{Cells::words(used.key), std::move(cell), Cells::words(source)}});
   }
   section.blocks.emplace_back(std::move(table));
   return section;

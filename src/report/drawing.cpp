@@ -62,9 +62,8 @@ void draw_head(Sheet& sheet, const Scene& scene, int denominator) {
   title.size = letters::title;
   title.bold = true;
   title.at.y = content.top + 4.5;
-  head_line(sheet,
-            title,
-            bodies > 1 ? fmt::format("Sheet {} of {}", scene.number + 1, bodies) : "");
+  head_line(
+      sheet, title, bodies > 1 ? fmt::format("Sheet {} of {}", scene.number + 1, bodies) : "");
   Label line;
   line.name = "job";
   line.text = job_line(job.heading);

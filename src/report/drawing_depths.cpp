@@ -39,8 +39,9 @@ void write_depth(Sheet& sheet, const std::string& text, const Box& box) {
   sheet.blank(box.grown(0.3));
   sheet.write(std::move(label));
   const Box mark = box_round({box.left + 0.9, y}, 1.6, 1.4);
-  sheet.mark(polygon({{mark.left, mark.top}, {mark.right, mark.top}, {mark.middle().x, mark.bottom}}),
-             "depth-mark");
+  sheet.mark(
+      polygon({{mark.left, mark.top}, {mark.right, mark.top}, {mark.middle().x, mark.bottom}}),
+      "depth-mark");
 }
 
 std::vector<Box> along(const Depth& d) {
@@ -182,7 +183,8 @@ bool put_within(Sheet& sheet, const Label& label, const Box& round, Inside withi
   if (spots.empty()) return false;
   Spot middle;
   for (const Spot& s : spots) middle = {middle.x + s.x, middle.y + s.y};
-  middle = {middle.x / static_cast<double>(spots.size()), middle.y / static_cast<double>(spots.size())};
+  middle = {middle.x / static_cast<double>(spots.size()),
+            middle.y / static_cast<double>(spots.size())};
   const Label* best = nullptr;
   Label found = label;
   double nearest = 1e18;
@@ -248,7 +250,8 @@ void label_coat(Sheet& sheet, const Scene& scene, const Layout& layout) {
     const auto here = [&](Spot s) { return inside(corners, s) && inside(rim, s); };
     for (const bool upwards : {false, true}) {
       label.upwards = upwards;
-      label.text = fitted(coat.name, label.size, upwards ? layout.plan.height() : layout.plan.width());
+      label.text =
+          fitted(coat.name, label.size, upwards ? layout.plan.height() : layout.plan.width());
       if (put_within(sheet, label, layout.plan, here)) break;
     }
   }

@@ -128,8 +128,7 @@ Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths) {
     foot.notes.emplace_back("The job file has the rest.");
   }
   height += 1.5 + line * static_cast<double>(foot.notes.size());
-  foot.height =
-      1.0 + std::max(height, heading + row * static_cast<double>(foot.facts.size()));
+  foot.height = 1.0 + std::max(height, heading + row * static_cast<double>(foot.facts.size()));
   return foot;
 }
 

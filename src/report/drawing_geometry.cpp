@@ -117,8 +117,8 @@ std::vector<PathSpot> spots_along(const EllipsePath& e, const View& view) {
     const double u = std::cos(angle) / e.semi_length.si();
     const double v = std::sin(angle) / e.semi_width.si();
     const double length = std::hypot(u, v);
-    const Spot out = view.direction((axis.x * u - axis.y * v) / length,
-                                    (axis.y * u + axis.x * v) / length);
+    const Spot out =
+        view.direction((axis.x * u - axis.y * v) / length, (axis.y * u + axis.x * v) / length);
     spots.push_back({on_ellipse(e, view, angle), out, 0, share});
   }
   return spots;

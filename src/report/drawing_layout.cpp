@@ -29,9 +29,9 @@ Needs needs(const Scene& scene, double scale, double foot) {
   for (const auto& p : scene.section.profile) deepest = std::max(deepest, p.depth);
   n.section_height = scale * deepest.si();
   n.width = std::max(n.plan_width, n.section_width) + gutters::left + gutters::right;
-  n.height = gutters::head + gutters::caption + above_plan(scene) + n.plan_height +
-             gutters::below + gutters::section_above + n.section_height + gutters::section_below +
-             gutters::bar + foot;
+  n.height = gutters::head + gutters::caption + above_plan(scene) + n.plan_height + gutters::below +
+             gutters::section_above + n.section_height + gutters::section_below + gutters::bar +
+             foot;
   return n;
 }
 

@@ -11,10 +11,10 @@ namespace basinwright::report {
 
 /// A scene put to scale.
 struct Layout {
-  int denominator = 1;  ///< Of the scale 1 : n.
-  View view;            ///< Of the plan.
-  Box plan;             ///< Round the outline.
-  Box section;          ///< Round the long section: from the rim to the deepest point.
+  int denominator = 1;    ///< Of the scale 1 : n.
+  View view;              ///< Of the plan.
+  Box plan;               ///< Round the outline.
+  Box section;            ///< Round the long section: from the rim to the deepest point.
   double captions = 0.0;  ///< Base line over the plan.
   double bar = 0.0;       ///< Top of the scale bar.
   double foot = 0.0;      ///< Top of the table and the notes.
@@ -25,9 +25,7 @@ struct Layout {
     const double mm = view.scale * position.si();
     return leftwards ? zero - mm : zero + mm;
   }
-  [[nodiscard]] double y_of(Length depth) const {
-    return section.top + view.scale * depth.si();
-  }
+  [[nodiscard]] double y_of(Length depth) const { return section.top + view.scale * depth.si(); }
   double zero = 0.0;  ///< Where position 0 stands.
 };
 

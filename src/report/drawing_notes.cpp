@@ -61,15 +61,16 @@ void add_coat(std::vector<KeyEntry>& key, const Scene& scene) {
     const Length length = part.to - part.from;
     const std::string area = scene.cells.area(part.painted).text;
     const std::string end = i == 0 ? " (deep end)" : "";
-    key.push_back({Sample::coat,
-                   i,
-                   length > Length()
-                       ? fmt::format("{}{}: {} along the axis, {}",
-                                     scene.coat[i].name,
-                                     end,
-                                     scene.cells.length(length).text,
-                                     area)
-                       : fmt::format("{}{}: rest of the end wall, {}", scene.coat[i].name, end, area)});
+    key.push_back(
+        {Sample::coat,
+         i,
+         length > Length()
+             ? fmt::format("{}{}: {} along the axis, {}",
+                           scene.coat[i].name,
+                           end,
+                           scene.cells.length(length).text,
+                           area)
+             : fmt::format("{}{}: rest of the end wall, {}", scene.coat[i].name, end, area)});
   }
 }
 
@@ -142,12 +143,12 @@ std::string description_of(const Scene& scene, const Layout& layout) {
   const Cells& c = scene.cells;
   const shell::TakeOff& t = scene.result.take_off;
   const bool letter = scene.subject.paper == document::Paper::letter;
-  std::string out = fmt::format(
-      "Plan and long section at 1 : {} on {} paper. The outline is {} by {}",
-      layout.denominator,
-      letter ? "Letter" : "A4",
-      c.length(scene.right.length()).text,
-      c.length(scene.up.length()).text);
+  std::string out =
+      fmt::format("Plan and long section at 1 : {} on {} paper. The outline is {} by {}",
+                  layout.denominator,
+                  letter ? "Letter" : "A4",
+                  c.length(scene.right.length()).text,
+                  c.length(scene.up.length()).text);
   const std::size_t walls = scene.plan.walls.size();
   if (walls > 1) out += fmt::format(", with walls 0 to {}", walls - 1);
   const std::string shallowest = c.length(t.shallowest).text;

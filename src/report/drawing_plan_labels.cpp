@@ -88,8 +88,8 @@ void draw_ring(Sheet& sheet, Spot middle, double radius) {
 
 void write_tag(Sheet& sheet, const Tag& tag, const Box& box) {
   const double r = tag.ring();
-  const Spot ring = tag.upright ? Spot{box.middle().x, box.bottom - r}
-                                : Spot{box.left + r, box.middle().y};
+  const Spot ring =
+      tag.upright ? Spot{box.middle().x, box.bottom - r} : Spot{box.left + r, box.middle().y};
   draw_ring(sheet, ring, r);
   Label number = centred(tag.number, ring, letters::small);
   number.name = "wall-number";
@@ -101,8 +101,8 @@ void write_tag(Sheet& sheet, const Tag& tag, const Box& box) {
     length.text = tag.length;
     length.size = letters::label;
     length.upwards = tag.upright;
-    length.at = tag.upright ? Spot{ring.x + drop, ring.y - r - 0.5}
-                            : Spot{ring.x + r + 0.5, ring.y + drop};
+    length.at =
+        tag.upright ? Spot{ring.x + drop, ring.y - r - 0.5} : Spot{ring.x + r + 0.5, ring.y + drop};
     sheet.write(std::move(length));
   }
   sheet.taken().take(box);
@@ -123,8 +123,8 @@ Box tag_beside(Tag& tag, const PathSpot& s, double gap, bool turned) {
   constexpr double steep = 0.92;
   tag.upright = turned != (std::abs(s.outward.x) > steep);
   const Box size = tag.at({0.0, 0.0});
-  const double away = gap + 0.5 * (std::abs(s.outward.x) * size.width() +
-                                   std::abs(s.outward.y) * size.height());
+  const double away =
+      gap + 0.5 * (std::abs(s.outward.x) * size.width() + std::abs(s.outward.y) * size.height());
   return tag.at({s.at.x + away * s.outward.x, s.at.y + away * s.outward.y});
 }
 

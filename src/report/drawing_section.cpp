@@ -33,9 +33,9 @@ double tangent(Spot corner, Spot one, Spot other, double radius) {
   const double a = std::hypot(one.x - corner.x, one.y - corner.y);
   const double b = std::hypot(other.x - corner.x, other.y - corner.y);
   if (radius <= 0.0 || a <= 0.0 || b <= 0.0) return 0.0;
-  const double cos = ((one.x - corner.x) * (other.x - corner.x) +
-                      (one.y - corner.y) * (other.y - corner.y)) /
-                     (a * b);
+  const double cos =
+      ((one.x - corner.x) * (other.x - corner.x) + (one.y - corner.y) * (other.y - corner.y)) /
+      (a * b);
   const double reach = radius * std::sqrt((1.0 + cos) / (1.0 - cos));
   return reach < std::min(a, b) ? reach : 0.0;
 }
@@ -129,11 +129,12 @@ void label_profile(Sheet& sheet, const Scene& scene, const Layout& layout) {
   const std::vector<Spot> floor = floor_of(scene, layout);
   harden(sheet, floor);
   for (std::size_t i = 0; i < points.size(); ++i) {
-    if (!points[i].on_feature) label_depth(sheet, scene.cells.length(points[i].depth).text, floor[i]);
+    if (!points[i].on_feature)
+      label_depth(sheet, scene.cells.length(points[i].depth).text, floor[i]);
   }
   for (std::size_t i = 1; i < points.size(); ++i) {
-    const bool tread = points[i].on_feature && points[i - 1].on_feature &&
-                       points[i].depth == points[i - 1].depth;
+    const bool tread =
+        points[i].on_feature && points[i - 1].on_feature && points[i].depth == points[i - 1].depth;
     if (!tread) continue;
     label_depth(sheet,
                 scene.cells.length(points[i].depth).text,

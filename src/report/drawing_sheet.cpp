@@ -112,8 +112,8 @@ void dimensions_across(Sheet& sheet, const std::vector<Measure>& chain, double y
       boxes.back().left -= apart;
       boxes.back().right += apart;
     }
-    const auto way = std::ranges::find_if(
-        boxes, [&sheet](const Box& box) { return sheet.taken().free(box); });
+    const auto way =
+        std::ranges::find_if(boxes, [&sheet](const Box& box) { return sheet.taken().free(box); });
     if (way != boxes.end()) sheet.write(ways[static_cast<std::size_t>(way - boxes.begin())]);
   }
 }
@@ -153,8 +153,8 @@ double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
     const double right = left + part * unit;
     Shape block;
     block.name = "scale-bar";
-    block.trails = {polygon(
-        {{left, at.y}, {right, at.y}, {right, at.y + height}, {left, at.y + height}})};
+    block.trails = {
+        polygon({{left, at.y}, {right, at.y}, {right, at.y + height}, {left, at.y + height}})};
     block.pen = pens::fine;
     block.fill = i % 2 == 0 ? document::Fill::ink : document::Fill::paper;
     sheet.draw(std::move(block));

@@ -79,7 +79,7 @@ document::Section cautions_section(const Subject& s) {
     for (char& ch : name) ch = ch == '-' ? ' ' : ch;
     name[0] = static_cast<char>(name[0] - 'a' + 'A');
     table.rows.push_back({{{name, Value(caution.code), Role::caution},
-                           Cells::words(std::move(text)),
+                           Cells::words(text),
                            Cells::words(std::string(words.source))}});
   }
   section.blocks.emplace_back(std::move(table));
