@@ -112,9 +112,11 @@ class View {
   [[nodiscard]] bool within(const Field& field, double si, const Node& at, std::string where);
   [[nodiscard]] std::optional<double> number_of(const Node& at, std::string where);
   template <class Q>
-  [[nodiscard]] std::optional<Q> parse(const Field& field, const Node& at, std::string where);
+  [[nodiscard]] std::optional<Q> parse(const Field& field,
+                                       const Node& at,
+                                       const std::string& where);
   template <class Q>
-  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at, std::string where);
+  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at, const std::string& where);
   [[nodiscard]] std::optional<View> tuple_at(const Field& field, const Node& at, std::string where);
   [[nodiscard]] std::optional<std::pair<std::string_view, View>> variant(const Field& field,
                                                                          const Node& at,

@@ -160,7 +160,7 @@ std::pair<Code, std::string> outside(const Field& field, double si) {
 }
 
 template <class Q>
-std::optional<Q> View::parse(const Field& field, const Node& at, std::string where) {
+std::optional<Q> View::parse(const Field& field, const Node& at, const std::string& where) {
   const auto parsed = parse_of<Q>(field, at.text);
   if (const Q* value = std::get_if<Q>(&parsed)) return *value;
   const auto& error = std::get<ParseError>(parsed);
@@ -171,14 +171,14 @@ std::optional<Q> View::parse(const Field& field, const Node& at, std::string whe
   context_->report(
       code,
       at,
-      std::move(where),
+      where,
       fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error.reason),
       error.hint);
   return {};
 }
 
 template <class Q>
-std::optional<Q> View::read(const Field& field, const Node& at, std::string where) {
+std::optional<Q> View::read(const Field& field, const Node& at, const std::string& where) {
   std::optional<Q> value;
   if (at.kind == Node::Kind::number) {
     if (const auto number = number_of(at, where))
@@ -193,7 +193,7 @@ std::optional<Q> View::read(const Field& field, const Node& at, std::string wher
         fmt::format("\"{}\" is {}, but a measure belongs here", field.key, words(at.kind)),
         "Write a number, or a text with its unit such as \"9.2 m\".");
   }
-  if (!value || !within(field, si_of(*value), at, std::move(where))) return {};
+  if (!value || !within(field, si_of(*value), at, where)) return {};
   return value;
 }
 

@@ -20,7 +20,9 @@ struct Size {
 };
 
 /// What says the same as the picture: the accessible name and description of its element.
-std::string words(const std::string& title, const std::string& description, std::string_view prefix) {
+std::string words(const std::string& title,
+                  const std::string& description,
+                  std::string_view prefix) {
   return fmt::format("<title id=\"{0}title\">{1}</title>\n<desc id=\"{0}desc\">{2}</desc>\n",
                      prefix,
                      svg_text(title),
@@ -49,6 +51,20 @@ std::string content(const Drawing& drawing, std::string_view prefix) {
       words(drawing.title, drawing.description, svg_text(prefix)),
       marks.definitions(),
       marks.elements());
+}
+
+/// Printed, each sheet is a page of its own (W3C, CSS Paged Media, section 4).
+std::string page_rule(Size size) {
+  return fmt::format("<style>@page{{size:{}mm {}mm;margin:0}}</style>\n",
+                     svg_number(size.width),
+                     svg_number(size.height));
+}
+
+std::string element(Size size, std::string_view prefix, const std::string& inner) {
+  return fmt::format("<svg xmlns=\"http://www.w3.org/2000/svg\"{}{}>\n{}</svg>\n",
+                     in_millimetres(size),
+                     picture(size, prefix),
+                     inner);
 }
 
 std::vector<const Drawing*> drawings_of(const document::Document& document) {
@@ -80,27 +96,24 @@ std::string stacked(const document::Document& document, const std::vector<const 
     all = {std::max(all.width, size.width), all.height + size.height};
     described += (described.empty() ? "" : " ") + sheet.title + ": " + sheet.description;
   }
-  return fmt::format("<svg xmlns=\"http://www.w3.org/2000/svg\"{}{}>\n{}{}</svg>\n",
-                     in_millimetres(all),
-                     picture(all, "sheets-"),
-                     words(document.title, described, "sheets-"),
-                     inner);
+  const Size page{all.width, sheets.front()->height};
+  return element(
+      all, "sheets-", words(document.title, described, "sheets-") + page_rule(page) + inner);
 }
 
 }  // namespace
 
 std::string svg_element(const Drawing& drawing, std::string_view prefix) {
-  const Size size{drawing.width, drawing.height};
-  return fmt::format("<svg xmlns=\"http://www.w3.org/2000/svg\"{}{}>\n{}</svg>\n",
-                     in_millimetres(size),
-                     picture(size, prefix),
-                     content(drawing, prefix));
+  return element({drawing.width, drawing.height}, prefix, content(drawing, prefix));
 }
 
 std::string svg(const document::Document& document) {
+  constexpr std::string_view prefix = "sheet-";
   const std::vector<const Drawing*> sheets = drawings_of(document);
-  return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" +
-         (sheets.size() == 1 ? svg_element(*sheets.front(), "sheet-") : stacked(document, sheets));
+  std::string out = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+  if (sheets.size() > 1) return out + stacked(document, sheets);
+  const Size size{sheets.front()->width, sheets.front()->height};
+  return out + element(size, prefix, content(*sheets.front(), prefix) + page_rule(size));
 }
 
 }  // namespace basinwright::render

@@ -13,7 +13,7 @@ using document::Shape;
 
 constexpr double mark_width = 2.2;  ///< Of the triangle before a depth, with its gap.
 /// What labels keep from the rim, so that the tile band beside it stays whole.
-constexpr double off_rim = 1.3;
+constexpr double off_rim = 1.1;
 
 /// A depth to be written at a place, or anywhere along a line.
 struct Depth {
@@ -193,7 +193,7 @@ bool put_within(Sheet& sheet, const Label& label, const Box& round, Inside withi
     here.upwards = label.upwards;
     if (here.upwards) here.at = {s.x + 0.5 * (ascent - descent) * here.size, s.y};
     const Box box = box_of(here);
-    const Box room = box.grown(0.6);
+    const Box room = box.grown(0.4);
     const double off = std::hypot(s.x - middle.x, s.y - middle.y);
     const bool fits = within({room.left, room.top}) && within({room.right, room.top}) &&
                       within({room.left, room.bottom}) && within({room.right, room.bottom});
@@ -240,8 +240,8 @@ void label_coat(Sheet& sheet, const Scene& scene, const Layout& layout) {
   if (!scene.cut()) return;
   const std::vector<PathSpot> rim = spots_along(scene.plan.outline, layout.view);
   for (const CoatPart& coat : scene.coat) {
-    if (coat.part.to <= coat.part.from) continue;
-    const Trail region = strip(scene, layout.view, coat.part.from, coat.part.to);
+    if (coat.to <= coat.from) continue;
+    const Trail region = strip(scene, layout.view, coat.from, coat.to);
     std::vector<PathSpot> corners{{region.from}};
     for (const auto& leg : region.legs) corners.push_back({leg.to});
     Label label;

@@ -36,6 +36,7 @@ double advance_of_many(std::string_view bytes) {
     return i < bytes.size() ? static_cast<unsigned char>(bytes[i]) : 0U;
   };
   if (at(0) == 0xC2 && at(1) < 0xA0) return 4.0 * advance('x');
+  if (at(0) == 0xC2 && at(1) == 0xA0) return advance(' ');
   const bool line = at(1) == 0x80 && at(2) >= 0xA8 && at(2) <= 0xAE;
   const bool isolate = at(1) == 0x81 && at(2) >= 0xA6 && at(2) <= 0xA9;
   if (at(0) == 0xE2 && (line || isolate)) return 6.0 * advance('x');

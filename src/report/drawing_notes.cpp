@@ -7,17 +7,27 @@
 namespace basinwright::report {
 namespace {
 
+/// A length that no line breaks in two.
+std::string whole(Length length, const Cells& c) {
+  constexpr std::string_view no_break_space = "\u00A0";
+  std::string text = c.length(length).text;
+  for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) {
+    text.replace(at, 1, no_break_space);
+  }
+  return text;
+}
+
 std::string listed(const std::vector<Length>& lengths, const Cells& c) {
   std::string words;
-  for (const Length l : lengths) words += (words.empty() ? "" : ", ") + c.length(l).text;
+  for (const Length l : lengths) words += (words.empty() ? "" : ", ") + whole(l, c);
   return words;
 }
 
 std::string words(const shell::StraightSteps& f, const Cells& c) {
   return fmt::format("Steps at wall {}, {} from its start, {} wide: treads {} and depths {}",
                      f.wall,
-                     c.length(f.from).text,
-                     c.length(f.width).text,
+                     whole(f.from, c),
+                     whole(f.width, c),
                      listed(f.treads, c),
                      listed(f.depths, c));
 }
@@ -25,10 +35,10 @@ std::string words(const shell::StraightSteps& f, const Cells& c) {
 std::string words(const shell::Bench& f, const Cells& c) {
   return fmt::format("Bench at wall {}, {} from its start: {} by {}, depth {}",
                      f.wall,
-                     c.length(f.from).text,
-                     c.length(f.length).text,
-                     c.length(f.width).text,
-                     c.length(f.depth).text);
+                     whole(f.from, c),
+                     whole(f.length, c),
+                     whole(f.width, c),
+                     whole(f.depth, c));
 }
 
 std::string words(const shell::CornerSteps& f, const Cells& c) {
@@ -41,36 +51,33 @@ std::string words(const shell::CornerSteps& f, const Cells& c) {
 std::string words(const shell::RoundSteps& f, const Cells& c) {
   return fmt::format("Round steps at wall {}, {} from its start: radii {} and depths {}",
                      f.wall,
-                     c.length(f.at).text,
+                     whole(f.at, c),
                      listed(f.radii, c),
                      listed(f.depths, c));
 }
 
 std::string words(const shell::Block& f, const Cells& c) {
-  return fmt::format("Block, depth {}", c.length(f.depth).text);
+  return fmt::format("Block, depth {}", whole(f.depth, c));
 }
 
 std::string words(const shell::Pit& f, const Cells& c) {
-  return fmt::format("Pit, depth {}", c.length(f.depth).text);
+  return fmt::format("Pit, depth {}", whole(f.depth, c));
 }
 
 void add_coat(std::vector<KeyEntry>& key, const Scene& scene) {
   if (!scene.cut()) return;
   for (std::size_t i = 0; i < scene.coat.size(); ++i) {
-    const shell::Part& part = scene.coat[i].part;
+    const CoatPart& part = scene.coat[i];
     const Length length = part.to - part.from;
-    const std::string area = scene.cells.area(part.painted).text;
+    const std::string area = scene.cells.area(part.area).text;
     const std::string end = i == 0 ? " (deep end)" : "";
     key.push_back(
         {Sample::coat,
          i,
          length > Length()
-             ? fmt::format("{}{}: {} along the axis, {}",
-                           scene.coat[i].name,
-                           end,
-                           scene.cells.length(length).text,
-                           area)
-             : fmt::format("{}{}: rest of the end wall, {}", scene.coat[i].name, end, area)});
+             ? fmt::format(
+                   "{}{}: {} along the axis, {}", part.name, end, whole(length, scene.cells), area)
+             : fmt::format("{}{}: rest of the end wall, {}", part.name, end, area)});
   }
 }
 
@@ -83,7 +90,7 @@ std::vector<KeyEntry> key_of(const Scene& scene) {
                  0,
                  pool.rim_to_paint > Length()
                      ? fmt::format("Rim; second line: tile band, {} high, not painted",
-                                   scene.cells.length(pool.rim_to_paint).text)
+                                   whole(pool.rim_to_paint, scene.cells))
                      : "Rim; painted from there down"});
   const auto drops = [](const shell::BreakLine& b) { return b.drops(); };
   if (!std::ranges::all_of(scene.plan.breaks, drops)) {
@@ -97,7 +104,7 @@ std::vector<KeyEntry> key_of(const Scene& scene) {
                  0,
                  pool.rim_to_water > Length()
                      ? fmt::format("Water line, {} below the rim (long section)",
-                                   scene.cells.length(pool.rim_to_water).text)
+                                   whole(pool.rim_to_water, scene.cells))
                      : "Water line, at the rim (long section)"});
   add_coat(key, scene);
   return key;
@@ -116,7 +123,7 @@ std::vector<std::string> notes_of(const Scene& scene, WallLengths lengths) {
   }
   if (pool.cove_radius > Length()) {
     notes.push_back(
-        fmt::format("Cove of {} radius between walls and floor.", c.length(pool.cove_radius).text));
+        fmt::format("Cove of {} radius between walls and floor.", whole(pool.cove_radius, c)));
   }
   if (pool.wall_lean > 0.0) {
     constexpr double percent = 100.0;
@@ -126,7 +133,7 @@ std::vector<std::string> notes_of(const Scene& scene, WallLengths lengths) {
   if (lengths == WallLengths::in_notes) {
     std::string walls = "Wall lengths: ";
     for (std::size_t i = 0; i < scene.plan.walls.size(); ++i) {
-      walls += fmt::format("{}({}) {}", i == 0 ? "" : ", ", i, c.length(scene.plan.walls[i]).text);
+      walls += fmt::format("{}({}) {}", i == 0 ? "" : ", ", i, whole(scene.plan.walls[i], c));
     }
     notes.push_back(walls + ".");
   }

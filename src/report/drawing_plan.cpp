@@ -24,7 +24,7 @@ Shape path(std::string name, Trail trail, Pen pen) {
 void draw_coat(Sheet& sheet, const Scene& scene, const Layout& layout, const Trail& outline) {
   if (!scene.cut()) return;
   for (std::size_t i = 0; i < scene.coat.size(); ++i) {
-    const shell::Part& part = scene.coat[i].part;
+    const CoatPart& part = scene.coat[i];
     if (part.to <= part.from) continue;
     Shape shape = path("coat-section", outline, {});
     shape.fill = pattern_of(i);
@@ -65,7 +65,7 @@ void draw_breaks(Sheet& sheet, const Scene& scene, const Layout& layout) {
 
 void draw_cuts(Sheet& sheet, const Scene& scene, const Layout& layout, const Trail& outline) {
   for (std::size_t i = 1; i < scene.coat.size(); ++i) {
-    const shell::Part& before = scene.coat[i - 1].part;
+    const CoatPart& before = scene.coat[i - 1];
     const Length at = scene.axis.deep_end_last ? before.from : before.to;
     if (at <= scene.axis.first || at >= scene.axis.last) continue;
     const Trail line = strip(scene, layout.view, at, at);

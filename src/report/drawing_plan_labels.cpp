@@ -30,10 +30,10 @@ void label_cuts(Sheet& sheet, const Scene& scene, const Layout& layout) {
   if (!scene.cut() || !scene.below) return;
   std::vector<Measure> chain;
   for (const CoatPart& coat : scene.coat) {
-    const Length length = coat.part.to - coat.part.from;
+    const Length length = coat.to - coat.from;
     if (length <= Length()) continue;
-    const double a = layout.x_of(coat.part.from);
-    const double b = layout.x_of(coat.part.to);
+    const double a = layout.x_of(coat.from);
+    const double b = layout.x_of(coat.to);
     chain.push_back({std::min(a, b), std::max(a, b), scene.cells.length(length).text});
   }
   std::ranges::sort(chain, {}, &Measure::from);

@@ -16,7 +16,8 @@ namespace basinwright::report {
 /// A part of the coat that is painted in one go.
 struct CoatPart {
   std::string name;
-  shell::Part part;
+  Length from, to;   ///< Positions along the axis, `from` the smaller.
+  units::Area area;  ///< As the plan counts it; a cut inside an end wall parts the wall.
 };
 
 struct Scene {
@@ -28,7 +29,7 @@ struct Scene {
   shell::PlanLevels plan;
   shell::LongSection section;
   shell::SectionAxis axis;
-  std::vector<CoatPart> coat;  ///< Deep end first; a single one when the coat is not cut.
+  std::vector<CoatPart> coat;  ///< Deep end first; one or none when the coat is not cut.
   double right_deg = 0.0;      ///< Direction on the plan that runs to the right on the sheet.
   shell::Span right, up;       ///< How far the outline reaches that way and across it.
   bool below = false;          ///< The long section stands straight below the plan.

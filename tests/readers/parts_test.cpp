@@ -237,7 +237,7 @@ TEST_CASE("parts, months by number or by name") {
   }
 }
 
-TEST_CASE("parts, a month's value is pointed to, and a month given twice clashes") {
+TEST_CASE("parts, the value of a month is pointed to, and a month given twice clashes") {
   Object o = read(R"("warmth": {"5": "50 C", "may": "18 C"})");
   auto months = o.view.months("warmth");
   CHECK(o.found() == Found{"facts-clash /warmth/may"});

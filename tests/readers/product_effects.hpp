@@ -160,31 +160,39 @@ inline std::vector<Effect> of_chemicals() {
        "0.7 L/m2",
        0.7,
        [](auto& b) { return b.chemicals.chlorine_wash.rate.value.in(litres_per_square_metre); }},
-      {"/chemicals/hypochlorite/packs/0/size", "15 L", 15000, pack("hypochlorite")},
-      {"/chemicals/degreaser/concentrate",
-       "0.7 L",
-       0.7,
-       [](auto& b) { return b.chemicals.degrease.concentrate.value.in(litres); }},
-      {"/chemicals/degreaser/water",
-       "21 L",
-       21,
-       [](auto& b) { return b.chemicals.degrease.water.value.in(litres); }},
-      {"/chemicals/degreaser/cover",
-       "5 m2/L",
-       5,
-       [](auto& b) { return b.chemicals.degrease.cover.value.in(square_metres_per_litre); }},
-      {"/chemicals/degreaser/packs/0/size", "2 L", 2000, pack("degreaser")},
-      {"/chemicals/bicarbonate/area_per_kg",
-       "20 m2",
-       0.05,
-       [](auto& b) {
-         return b.chemicals.neutralise.bicarbonate.value.in(kilograms_per_square_metre);
-       }},
-      {"/chemicals/bicarbonate/mix",
-       "80 g/L",
-       80,
-       [](auto& b) { return b.chemicals.neutralise.mix.value.in(grams_per_litre); }},
-      {"/chemicals/bicarbonate/packs/0/size", "50 lb", 22680, pack("bicarbonate")}};
+      {"/chemicals/hypochlorite/packs/0/size", "15 L", 15000, pack("hypochlorite")}};
+}
+
+inline std::vector<Effect> of_wash_chemicals() {
+  using namespace units;
+  const auto pack = [](const char* item) {
+    return
+        [item](const RateBook& b) { return static_cast<double>(b.items.at(item).packs[0].size); };
+  };
+  return {{"/chemicals/degreaser/concentrate",
+           "0.7 L",
+           0.7,
+           [](auto& b) { return b.chemicals.degrease.concentrate.value.in(litres); }},
+          {"/chemicals/degreaser/water",
+           "21 L",
+           21,
+           [](auto& b) { return b.chemicals.degrease.water.value.in(litres); }},
+          {"/chemicals/degreaser/cover",
+           "5 m2/L",
+           5,
+           [](auto& b) { return b.chemicals.degrease.cover.value.in(square_metres_per_litre); }},
+          {"/chemicals/degreaser/packs/0/size", "2 L", 2000, pack("degreaser")},
+          {"/chemicals/bicarbonate/area_per_kg",
+           "20 m2",
+           0.05,
+           [](auto& b) {
+             return b.chemicals.neutralise.bicarbonate.value.in(kilograms_per_square_metre);
+           }},
+          {"/chemicals/bicarbonate/mix",
+           "80 g/L",
+           80,
+           [](auto& b) { return b.chemicals.neutralise.mix.value.in(grams_per_litre); }},
+          {"/chemicals/bicarbonate/packs/0/size", "50 lb", 22680, pack("bicarbonate")}};
 }
 
 }  // namespace effects

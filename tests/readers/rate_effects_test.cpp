@@ -9,6 +9,18 @@ using namespace effects;
 
 namespace {
 
+std::vector<Effect> of_weekdays() {
+  const std::vector<std::string> names{
+      "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+  std::vector<Effect> all;
+  for (std::size_t d = 0; d < names.size(); ++d) {
+    all.push_back({"/labour/weekday/" + names[d], "110 %", 11000, [d](const RateBook& b) {
+                     return static_cast<double>(b.labour.weekday[d].count);
+                   }});
+  }
+  return all;
+}
+
 std::vector<Effect> of_packs_and_money() {
   const auto first = [](const RateBook& b) { return b.items.at("Two Part").packs[0]; };
   const auto minor = [](basinwright::money::Money m) { return static_cast<double>(m.minor()); };
@@ -28,34 +40,6 @@ std::vector<Effect> of_packs_and_money() {
        2,
        [](auto& b) { return b.suppliers[0].lead->in(days); }},
       {"/labour/hour", "42.50", 4250, [=](auto& b) { return minor(b.labour.hour); }},
-      {"/labour/weekday/monday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[0].count); }},
-      {"/labour/weekday/tuesday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[1].count); }},
-      {"/labour/weekday/wednesday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[2].count); }},
-      {"/labour/weekday/thursday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[3].count); }},
-      {"/labour/weekday/friday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[4].count); }},
-      {"/labour/weekday/saturday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[5].count); }},
-      {"/labour/weekday/sunday",
-       "110 %",
-       11000,
-       [](auto& b) { return static_cast<double>(b.labour.weekday[6].count); }},
       {"/hire/0/day", "62", 6200, [=](auto& b) { return minor(b.hire[0].day); }},
       {"/consumables/0/rate", 2.5, 2.5, [](auto& b) { return b.consumables[0].rate; }},
       {"/consumables/0/price", "5.35", 535, [=](auto& b) { return minor(b.consumables[0].price); }},
@@ -173,6 +157,8 @@ std::vector<Effect> all_effects() {
   for (const auto& part_of : {of_systems(),
                               of_limits(),
                               of_chemicals(),
+                              of_wash_chemicals(),
+                              of_weekdays(),
                               of_packs_and_money(),
                               of_productivity(),
                               of_waits_and_thresholds()}) {

@@ -98,17 +98,17 @@ TEST_CASE("a drawing is one picture with a name, a description and its size in m
   CHECK(has(svg, "<title id=\"sheet-title\">Plan</title>"));
   CHECK(has(svg, "<desc id=\"sheet-desc\">A square.</desc>"));
   CHECK(has(svg, "d=\"M10.000 10.000L30.000 10.000L30.000 30.000L10.000 30.000Z\""));
+  CHECK(has(svg, "<style>@page{size:210.000mm 297.000mm;margin:0}</style>"));
   CHECK_FALSE(has(svg, "<defs>"));
   CHECK(svg == svg_of({square(Fill::none)}));
 }
 
 TEST_CASE("arcs stay arcs with radii, turn and the two flags") {
   Shape shape;
-  shape.trails = {{{0, 0},
-                   {Leg{{10, 0}, 5, 5, 0, false, true},
-                    Leg{{20, 0}, 8, 4, 30, true, false},
-                    Leg{{30, 0}}},
-                   false}};
+  shape.trails = {
+      {{0, 0},
+       {Leg{{10, 0}, 5, 5, 0, false, true}, Leg{{20, 0}, 8, 4, 30, true, false}, Leg{{30, 0}}},
+       false}};
   CHECK(has(svg_of({shape}),
             "d=\"M0.000 0.000A5.000 5.000 0.000 0 1 10.000 0.000"
             "A8.000 4.000 30.000 1 0 20.000 0.000L30.000 0.000\""));
@@ -208,6 +208,7 @@ TEST_CASE("an element for another page has no head of its own") {
   const std::string svg = render::svg_element(drawing({square(Fill::dots)}), "plan7-");
   CHECK(svg.starts_with("<svg xmlns="));
   CHECK(has(svg, "id=\"plan7-dots\""));
+  CHECK_FALSE(has(svg, "@page"));
   check_references(svg);
 }
 
@@ -217,12 +218,11 @@ TEST_CASE("a page without a drawing is no picture") {
 
 TEST_CASE("other formats say what the drawing shows or leave it out") {
   const auto with = page({drawing({square(Fill::none)})});
-  CHECK(render::text(with) ==
-        "Take-off\n" + [] {
-          std::string rule;
-          for (int i = 0; i < 80; ++i) rule += "\u2500";
-          return rule;
-        }() + "\n\nDrawing\n\n  Plan\n  A square.\n");
+  CHECK(render::text(with) == "Take-off\n" + [] {
+    std::string rule;
+    for (int i = 0; i < 80; ++i) rule += "\u2500";
+    return rule;
+  }() + "\n\nDrawing\n\n  Plan\n  A square.\n");
   CHECK(has(render::markdown(with), "## Drawing\n\n**Plan**\n\nA square.\n"));
   CHECK(render::json(with) == render::json(page({})));
   CHECK(render::csv(with).empty());

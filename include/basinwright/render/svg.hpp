@@ -9,8 +9,8 @@
 namespace basinwright::render {
 
 /// Every drawing of the page, in one SVG file (W3C, Scalable Vector Graphics): one sheet under
-/// the other, in millimetres. Arcs stay arcs and texts stay texts; lengths have three decimals. Nothing
-/// is fetched and no script is run; control characters are shown as `\xNN`.
+/// the other, in millimetres. Arcs stay arcs and texts stay texts; lengths have three decimals.
+/// Nothing is fetched and no script is run; control characters are shown as `\xNN`.
 /// @throws std::logic_error if the page has no drawing or a number is not finite
 [[nodiscard]] std::string svg(const document::Document& document);
 
