@@ -131,8 +131,7 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
     if (const auto price = money::parse(*job.refill.water_price, rates.currency)) {
       const double litres = plan.take_off.total.water_volume.in(units::litres);
       q.costs.push_back(
-          {"fill water",
-           money::scaled(*price, std::llround(litres), 1000, rates.rounding)});
+          {"fill water", money::scaled(*price, std::llround(litres), 1000, rates.rounding)});
     }
   }
   plan.price = quote::price(q);

@@ -113,10 +113,11 @@ class Needs {
       need.kits = coverage::whole_kits(need.area, trace_.use("coating.primer.cover", primer.cover));
       need.litres = trace_.use("coating.primer.kit", primer.kit) * (need.area / primer.cover.value);
       out_.primer = need;
-      trace_.note("quantities.primer.kits",
-                  static_cast<double>(need.kits),
-                  "ceil(area / cover)",
-                  {{"area", need.area, {sources::Kind::given, "", "/surfaces"}}, {"cover", primer.cover}});
+      trace_.note(
+          "quantities.primer.kits",
+          static_cast<double>(need.kits),
+          "ceil(area / cover)",
+          {{"area", need.area, {sources::Kind::given, "", "/surfaces"}}, {"cover", primer.cover}});
     }
     if (route().thin_first_coat) trace_.use("coating.thinner", system.thinner_per_kit);
     const int coats = coats_of(q_.job, system);

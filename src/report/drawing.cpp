@@ -35,7 +35,7 @@ std::string measures_line(const Scene& scene, int denominator) {
 }
 
 /// A line of the head with something at its right end.
-void head_line(Sheet& sheet, Label left, std::string right) {
+void head_line(Sheet& sheet, Label left, const std::string& right) {
   constexpr double gap = 5.0;
   const Box& content = sheet.content();
   Label label;

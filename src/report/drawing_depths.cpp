@@ -47,6 +47,7 @@ void write_depth(Sheet& sheet, const std::string& text, const Box& box) {
 std::vector<Box> along(const Depth& d) {
   constexpr std::array<double, 9> shares{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88};
   std::vector<Box> boxes;
+  boxes.reserve(shares.size());
   for (const double s : shares) {
     boxes.push_back(
         depth_box(d.text, {d.at.x + s * (d.to.x - d.at.x), d.at.y + s * (d.to.y - d.at.y)}));

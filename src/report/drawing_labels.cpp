@@ -105,9 +105,11 @@ std::vector<std::string> broken(const std::string& text, double size, double roo
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = std::min(text.find(' ', at), text.size());
     const std::string word = text.substr(at, end - at);
-    const std::string longer = line.empty() ? word : line + ' ' + word;
-    if (line.empty() || text_width(longer, size) <= room) {
-      line = longer;
+    const double width = text_width(line, size) + text_width(" ", size) + text_width(word, size);
+    if (line.empty()) {
+      line = word;
+    } else if (width <= room) {
+      line.append(1, ' ').append(word);
     } else {
       lines.push_back(fitted(line, size, room));
       line = word;

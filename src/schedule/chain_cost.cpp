@@ -57,8 +57,8 @@ ChainCost::Layer ChainCost::last_layer(std::size_t link, std::size_t anchor_clas
   for_starts(link, [&](const Stretch& stretch) {
     Onward next = goals_.after(anchor_class, stretch.end);
     // What an idle link passes on is by its start's date.
-    if (stretch.dates == 0 && (stretch.end == 0 || setting_.date(stretch.end - 1) !=
-                                                       setting_.date(stretch.start))) {
+    if (stretch.dates == 0 &&
+        (stretch.end == 0 || setting_.date(stretch.end - 1) != setting_.date(stretch.start))) {
       next.same_date = no_tally;
     }
     layer.starts[at(stretch.start - layer.from)] = with_work(stretch, next);
@@ -76,8 +76,7 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next) co
   for_starts(link, [&](const Stretch& stretch) {
     const Slot from = stretch.end + after.lag_min;
     const Slot until = std::min(stretch.end + after.lag_max, next.until() - 1);
-    const std::int32_t date =
-        setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
+    const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
     for (; any_entered <= until; ++any_entered) {
       any.enter(any_entered, next.at_start(any_entered).any);
     }
@@ -134,8 +133,8 @@ Tally ChainCost::best() const {
       anchored ? by_class_[goals_.class_of(standing.anchor)].front() : layers_.front();
   Tally result = no_tally;
   for_starts(0, [&](const Stretch& stretch) {
-    result = std::min(
-        result, from_start(first.at_start(stretch.start), stretch.start, standing.free_date));
+    result = std::min(result,
+                      from_start(first.at_start(stretch.start), stretch.start, standing.free_date));
   });
   return result;
 }

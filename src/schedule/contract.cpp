@@ -87,7 +87,8 @@ void require_facts(const Problem& problem, const Facts& facts) {
     require_past(problem, done.start, done.end);
   }
   for (const auto& section : units) {
-    require(std::is_sorted(section.rbegin(), section.rend()), "a coat is done before the one below");
+    require(std::is_sorted(section.rbegin(), section.rend()),
+            "a coat is done before the one below");
   }
   for (const DoneRework& done : facts.reworks) {
     require(problem.units.rework.has_value(), "a rework is done, none is offered");

@@ -22,7 +22,8 @@ std::vector<Slot> all_finishes(const Problem& problem) {
 
 class FinishSearch {
  public:
-  FinishSearch(const Problem& problem, const Standing& standing,
+  FinishSearch(const Problem& problem,
+               const Standing& standing,
                const std::vector<Slot>& best_finish)
       : problem_(problem), standing_(standing), best_finish_(best_finish) {}
 
@@ -107,7 +108,8 @@ Slot last_end(const std::vector<Slot>& best_finish, Slot finish) {
   return static_cast<Slot>(after - best_finish.begin()) - 1;
 }
 
-std::optional<Slot> earliest_finish(const Problem& problem, const Standing& standing,
+std::optional<Slot> earliest_finish(const Problem& problem,
+                                    const Standing& standing,
                                     const std::vector<Slot>& best_finish) {
   return FinishSearch(problem, standing, best_finish).run();
 }

@@ -11,7 +11,9 @@ namespace basinwright::schedule {
 
 /// The first slots of a problem with all that bounds a search there.
 struct Look {
-  Look(const Problem& problem, const Standing& standing, Slot length,
+  Look(const Problem& problem,
+       const Standing& standing,
+       Slot length,
        const std::vector<Slot>& best_finish)
       : setting(problem, standing, length, best_finish),
         reach(chain_reach(setting)),
@@ -32,7 +34,8 @@ struct Look {
 
 /// The smallest finish of all programmes; nothing when there is no programme. Only where units are
 /// left to do.
-[[nodiscard]] std::optional<Slot> earliest_finish(const Problem& problem, const Standing& standing,
+[[nodiscard]] std::optional<Slot> earliest_finish(const Problem& problem,
+                                                  const Standing& standing,
                                                   const std::vector<Slot>& best_finish);
 
 }  // namespace basinwright::schedule

@@ -70,9 +70,8 @@ class Painter {
     }
     for (std::size_t coat = 0; coat < setting_.coats(); ++coat) {
       for (std::size_t section = 0; section < setting_.sections(); ++section) {
-        if (prefix_.done[section] == coat &&
-            (section == 0 || prefix_.done[section - 1] > coat) && allows(coat, section, slot) &&
-            take_unit(coat, section, slot)) {
+        if (prefix_.done[section] == coat && (section == 0 || prefix_.done[section - 1] > coat) &&
+            allows(coat, section, slot) && take_unit(coat, section, slot)) {
           return true;
         }
       }
@@ -213,8 +212,10 @@ class Painter {
 
 }  // namespace
 
-std::vector<Booking> first_bookings(const Setting& setting, const UnitStarts& starts,
-                                    const Goals& goals, const ChainCost& chain,
+std::vector<Booking> first_bookings(const Setting& setting,
+                                    const UnitStarts& starts,
+                                    const Goals& goals,
+                                    const ChainCost& chain,
                                     Suffixes& suffixes) {
   Tally rest;
   std::vector<Booking> bookings = chain.first(rest);

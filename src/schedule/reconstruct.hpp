@@ -8,8 +8,10 @@
 namespace basinwright::schedule {
 
 /// The bookings at the best price whose starts come first: chain, then the rest in order of start.
-[[nodiscard]] std::vector<Booking> first_bookings(const Setting& setting, const UnitStarts& starts,
-                                                  const Goals& goals, const ChainCost& chain,
+[[nodiscard]] std::vector<Booking> first_bookings(const Setting& setting,
+                                                  const UnitStarts& starts,
+                                                  const Goals& goals,
+                                                  const ChainCost& chain,
                                                   Suffixes& suffixes);
 
 }  // namespace basinwright::schedule

@@ -2,7 +2,9 @@
 
 namespace basinwright::schedule {
 
-Setting::Setting(const Problem& given, const Standing& left, Slot slots,
+Setting::Setting(const Problem& given,
+                 const Standing& left,
+                 Slot slots,
                  const std::vector<Slot>& finish)
     : problem(given), standing(left), length(slots), best_finish(finish) {
   calendars.reserve(given.calendars.size());
@@ -30,7 +32,9 @@ Slot Setting::deadline(Slot anchor) const {
   return bound ? std::min(anchor + capped(*problem.anchor.limit), length) : length;
 }
 
-Reach after_coat(const Setting& setting, std::size_t coat, std::size_t section,
+Reach after_coat(const Setting& setting,
+                 std::size_t coat,
+                 std::size_t section,
                  SectionStanding before) {
   const Recoat& window = setting.problem.units.recoat[coat - 1];
   const Slot slots = setting.slots(coat, section);

@@ -11,7 +11,7 @@ namespace basinwright::schedule {
 struct Setting {
   const Problem& problem;
   const Standing& standing;
-  Slot length;                        ///< Slots looked at; nothing ends later.
+  Slot length;                           ///< Slots looked at; nothing ends later.
   const std::vector<Slot>& best_finish;  ///< Of all ends from a slot on; never when none.
   std::vector<Openings> calendars;
 
@@ -47,10 +47,14 @@ struct Reach {
 };
 
 /// By the differences of starts and of ends: coat `coat` on `section` after one at `start`, `end`.
-[[nodiscard]] Reach after_coat(const Setting& setting, std::size_t coat, std::size_t section,
+[[nodiscard]] Reach after_coat(const Setting& setting,
+                               std::size_t coat,
+                               std::size_t section,
                                SectionStanding before);
 /// The starts of the coat before that allow `start` for coat `coat` on `section`.
-[[nodiscard]] Reach before_coat(const Setting& setting, std::size_t coat, std::size_t section,
+[[nodiscard]] Reach before_coat(const Setting& setting,
+                                std::size_t coat,
+                                std::size_t section,
                                 Slot start);
 
 }  // namespace basinwright::schedule

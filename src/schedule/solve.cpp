@@ -11,11 +11,10 @@ namespace basinwright::schedule {
 namespace {
 
 bool all_painted(const Problem& problem, const Standing& standing) {
-  return std::all_of(standing.sections.begin(),
-                     standing.sections.end(),
-                     [&](const SectionStanding& section) {
-                       return section.done == problem.units.coats.size();
-                     });
+  return std::all_of(
+      standing.sections.begin(), standing.sections.end(), [&](const SectionStanding& section) {
+        return section.done == problem.units.coats.size();
+      });
 }
 
 Answer answer_from(const Look& look, Slot finish, const Goals& goals, Suffixes& suffixes) {
@@ -25,8 +24,10 @@ Answer answer_from(const Look& look, Slot finish, const Goals& goals, Suffixes& 
           {finish, total.splits, total.reworks, total.cost}};
 }
 
-Answer cheapest(const Problem& problem, const Standing& standing,
-                const std::vector<Slot>& best_finish, Slot finish) {
+Answer cheapest(const Problem& problem,
+                const Standing& standing,
+                const std::vector<Slot>& best_finish,
+                Slot finish) {
   Look look(problem, standing, last_end(best_finish, finish), best_finish);
   look.starts.limit(finish);
   Suffixes suffixes(look.setting, look.starts, look.reach, {finish});
@@ -36,14 +37,16 @@ Answer cheapest(const Problem& problem, const Standing& standing,
 }
 
 // Everything is painted; what is left of the chain, if anything, comes at its cheapest.
-std::variant<Answer, Infeasible> only_finish(const Problem& problem, const Standing& standing,
+std::variant<Answer, Infeasible> only_finish(const Problem& problem,
+                                             const Standing& standing,
                                              const std::vector<Slot>& best_finish) {
   Slot end = 0;
   for (const SectionStanding& section : standing.sections) {
     end = std::max(end, section.end);
   }
   const Look look(problem, standing, problem.horizon, best_finish);
-  if (look.reach.earliest_end == never || at(end) >= problem.finish.size() || !problem.finish[at(end)]) {
+  if (look.reach.earliest_end == never || at(end) >= problem.finish.size() ||
+      !problem.finish[at(end)]) {
     return first_unreachable(look);
   }
   const Finish& finish = *problem.finish[at(end)];

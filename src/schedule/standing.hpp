@@ -13,7 +13,7 @@ namespace basinwright::schedule {
 /// A task still to do; its lags hold against the end of the link before.
 struct Link {
   std::size_t task = 0;
-  Slot from = 0;      ///< The start's earliest and latest slot whatever the link before.
+  Slot from = 0;  ///< The start's earliest and latest slot whatever the link before.
   Slot until = never;
   Slot lag_min = 0;
   Slot lag_max = never;
@@ -30,13 +30,13 @@ struct SectionStanding {
 inline constexpr std::size_t no_link = static_cast<std::size_t>(-1);
 
 struct Standing {
-  Slot clock = 0;                  ///< Nothing starts before.
+  Slot clock = 0;                    ///< Nothing starts before.
   std::int32_t free_date = no_date;  ///< Its attendance is paid.
   std::vector<Link> links;
   std::size_t anchor_link = no_link;  ///< Among the links; none when the anchor task is done.
-  Slot wet = no_slot;              ///< The end of what is done of the chain, recleans included.
-  Slot anchor = no_slot;           ///< The anchor's end when it is done.
-  bool bare = true;                ///< No unit is done.
+  Slot wet = no_slot;                 ///< The end of what is done of the chain, recleans included.
+  Slot anchor = no_slot;              ///< The anchor's end when it is done.
+  bool bare = true;                   ///< No unit is done.
   std::vector<SectionStanding> sections;
   std::vector<std::vector<std::int32_t>> dates;  ///< Of done units, [coat][section].
   Tally tally;

@@ -37,7 +37,9 @@ struct Question {
 
 class Suffixes {
  public:
-  Suffixes(const Setting& setting, const UnitStarts& starts, const ChainReach& reach,
+  Suffixes(const Setting& setting,
+           const UnitStarts& starts,
+           const ChainReach& reach,
            Question question);
 
   /// Sets all labels from the last end in question back to the first start.
@@ -60,8 +62,8 @@ class Suffixes {
   struct Label {
     std::size_t stage = 0;  // coats done before it
     std::size_t sides = 0;
-    Slot start = 0;          // of its first work
-    Slot died = no_slot;     // at this slot and below another is as good
+    Slot start = 0;       // of its first work
+    Slot died = no_slot;  // at this slot and below another is as good
     Slot wet_until = never;
     Slot anchor_from = 0;
     std::uint64_t open_coats = 0;  // whose section before must come on the start's date, or split

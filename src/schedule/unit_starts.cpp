@@ -53,8 +53,8 @@ std::vector<char> UnitStarts::possible(std::size_t coat, std::size_t section) co
   const std::vector<char>& wet = setting_.problem.wet;
   Slot rain = no_slot;  // the last wet slot so far
   for (Slot slot = 0; slot < setting_.length; ++slot) {
-    const bool rain_free = !very_first || rain == no_slot ||
-                           rain < slot - capped(setting_.problem.anchor.rain_free);
+    const bool rain_free =
+        !very_first || rain == no_slot || rain < slot - capped(setting_.problem.anchor.rain_free);
     result[at(slot)] = run_[at(slot)] >= slots && rain_free ? 1 : 0;
     if (at(slot) < wet.size() && wet[at(slot)] != 0) {
       rain = slot;
@@ -71,7 +71,9 @@ Slot UnitStarts::earliest(std::size_t coat, std::size_t section) const {
   return reached_[index(coat, section - 1)].next(0) + setting_.slots(coat, section - 1);
 }
 
-bool UnitStarts::reached(const ChainReach& reach, std::size_t coat, std::size_t section,
+bool UnitStarts::reached(const ChainReach& reach,
+                         std::size_t coat,
+                         std::size_t section,
                          Slot start) const {
   if (coat == 0) {
     return latest_first_coat(setting_, reach, start) >= start;
@@ -188,12 +190,12 @@ void UnitStarts::limit(Slot finish) {
   for (std::size_t section = setting_.sections(); section-- > 0;) {
     for (std::size_t coat = first_coat(section); coat < setting_.coats(); ++coat) {
       const Leads& all = leads_[index(coat, section)];
-      const bool last = section + 1 == setting_.sections() ||
-                        setting_.standing.done(coat, section + 1);
+      const bool last =
+          section + 1 == setting_.sections() || setting_.standing.done(coat, section + 1);
       // The section after has the same coat after this one.
-      const Slot until = last ? never
-                              : limited_[index(coat, section + 1)].previous(never) -
-                                    setting_.slots(coat, section);
+      const Slot until =
+          last ? never
+               : limited_[index(coat, section + 1)].previous(never) - setting_.slots(coat, section);
       for (std::size_t slot = 0; slot < starts.size(); ++slot) {
         starts[slot] = all[slot] <= finish && static_cast<Slot>(slot) <= until ? 1 : 0;
       }

@@ -52,7 +52,9 @@ class UnitStarts {
   }
   void open_runs();
   [[nodiscard]] std::vector<char> possible(std::size_t coat, std::size_t section) const;
-  [[nodiscard]] bool reached(const ChainReach& reach, std::size_t coat, std::size_t section,
+  [[nodiscard]] bool reached(const ChainReach& reach,
+                             std::size_t coat,
+                             std::size_t section,
                              Slot start) const;
   [[nodiscard]] bool reached_by_rework(std::size_t coat, std::size_t section, Slot start) const;
   [[nodiscard]] Slot earliest(std::size_t coat, std::size_t section) const;

@@ -29,8 +29,8 @@ enum RowCalendar : std::size_t { work_slots, dry_work_slots, paint_slots };
 class Clock {
  public:
   explicit Clock(const std::string& start)
-      : first_(std::chrono::year(std::stoi(start.substr(0, 4))) /
-               std::stoi(start.substr(5, 2)) / std::stoi(start.substr(8, 2))),
+      : first_(std::chrono::year(std::stoi(start.substr(0, 4))) / std::stoi(start.substr(5, 2)) /
+               std::stoi(start.substr(8, 2))),
         hour_(std::stoi(start.substr(11, 2))) {}
   [[nodiscard]] int hour(Slot slot) const { return (hour_ + slot) % 24; }
   [[nodiscard]] std::chrono::sys_days day(Slot slot) const {
@@ -53,7 +53,9 @@ inline std::int64_t hundredths(const nlohmann::json& value) {
   return std::llround(value.get<double>() * 100);
 }
 
-inline std::size_t place(Slot slot) { return static_cast<std::size_t>(slot); }
+inline std::size_t place(Slot slot) {
+  return static_cast<std::size_t>(slot);
+}
 
 /// Reads the calendars, gates, costs and finishes of one row.
 class RowReader {
@@ -70,8 +72,7 @@ class RowReader {
     result.horizon = hours_;
     result.calendars.assign(3, Calendar(place(hours_), 0));
     for (Slot h = 0; h < hours_; ++h) {
-      result.date_of.push_back(
-          static_cast<std::int32_t>(clock_.day(h).time_since_epoch().count()));
+      result.date_of.push_back(static_cast<std::int32_t>(clock_.day(h).time_since_epoch().count()));
       result.wet.push_back(static_cast<char>(rain(h)));
       result.cost_of.push_back(cost(h));
       result.calendars[work_slots][place(h)] = static_cast<char>(work(h));

@@ -100,8 +100,8 @@ struct DoneRework {
 struct DoneReclean {
   Slot start = 0, end = 0;
 };
-/// All within the horizon. What is left starts at `now` at the earliest, in the chain's order, after
-/// everything here has ended.
+/// All within the horizon. What is left starts at `now` at the earliest, in the chain's order,
+/// after everything here has ended.
 struct Facts {
   Slot now = 0;
   std::vector<DoneTask> tasks = {};
