@@ -178,12 +178,12 @@ inline constexpr Field own_packs{.key = "packs",
 
 inline constexpr std::array acid{
     own_packs,
-    // Water takes up no more hydrogen chloride than that at room temperature.
+    // The density table of the chemistry room ends here, and no stronger acid is sold.
     Field{.key = "strength",
           .type = Type::fraction,
           .doc = "Hydrogen chloride by mass, as on the label",
           .low = 0,
-          .high = 0.42,
+          .high = 0.40,
           .above_low = true,
           .fallback = "31.45 %"},
     Field{.key = "rate",

@@ -69,6 +69,11 @@ status 0 jobsheet "$job" --today 2027-01-04 --output sheet.txt
 cp "$job" mine.json
 status 2 jobsheet mine.json --output mine.json
 cmp -s "$job" mine.json || fail "an input was written over"
+# The density table ends at 40 %: stronger acid is the user's mistake, not our fault.
+for acid in 0 41 60; do
+  printf '{"currency":"EUR","labour":{"hour":"1"},"chemicals":{"acid":{"strength":"%s %%"}}}' $acid >acid.json
+  status 1 jobsheet "$job" --rates acid.json --today 2027-01-04
+done
 mkdir folder
 status 4 jobsheet "$job" --today 2027-01-04 --output folder
 status 4 jobsheet "$job" --today 2027-01-04 --output missing/sheet.txt
