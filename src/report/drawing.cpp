@@ -105,8 +105,7 @@ std::optional<document::Drawing> drawn(const Scene& scene, WallLengths lengths) 
   draw_scale(sheet, scene, layout);
   draw_long_section(sheet, scene, layout);
   draw_plan(sheet, scene, layout);
-  const bool all = label_plan(sheet, scene, layout, lengths);
-  if (!all && lengths == WallLengths::on_plan) return std::nullopt;
+  if (!label_plan(sheet, scene, layout, lengths)) return std::nullopt;
   return sheet.finished(title_of(scene), description_of(scene, layout));
 }
 

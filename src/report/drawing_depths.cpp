@@ -215,15 +215,18 @@ bool put_within(Sheet& sheet, const Label& label, const Box& round, Inside withi
 /// Treads with room for it carry their depth; the notes give all of them.
 void label_treads(Sheet& sheet, const Scene& scene, const Layout& layout) {
   std::vector<std::vector<PathSpot>> paths;
-  for (const shell::Level& l : scene.plan.levels) paths.push_back(spots_along(l.path, layout.view));
+  std::vector<double> areas;
+  for (const shell::Level& l : scene.plan.levels) {
+    paths.push_back(spots_along(l.path, layout.view));
+    const Box round = box_round(paths.back());
+    areas.push_back(round.width() * round.height());
+  }
   for (std::size_t i = 0; i < paths.size(); ++i) {
     const Box round = box_round(paths[i]);
-    const double area = round.width() * round.height();
     const auto on_tread = [&](Spot s) {
       if (!inside(paths[i], s)) return false;
       for (std::size_t k = 0; k < paths.size(); ++k) {
-        const Box other = box_round(paths[k]);
-        if (k != i && other.width() * other.height() < area && inside(paths[k], s)) return false;
+        if (areas[k] < areas[i] && inside(paths[k], s)) return false;
       }
       return true;
     };

@@ -26,6 +26,13 @@ double advance(unsigned char c) {
   return c >= 'A' && c <= 'Z' ? 0.76 : 0.64;
 }
 
+/// Which of so many squares of five millimetres; what lies off the sheet counts to the last.
+std::size_t square_of(double position, std::size_t squares) {
+  constexpr double millimetres = 5.0;
+  const double last = static_cast<double>(squares - 1);
+  return static_cast<std::size_t>(std::clamp(position / millimetres, 0.0, last));
+}
+
 bool continues(char c) {
   return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
 }
@@ -120,19 +127,25 @@ std::vector<std::string> broken(const std::string& text, double size, double roo
   return lines;
 }
 
+void Places::add(Spot place) {
+  squares_[square_of(place.y, side) * side + square_of(place.x, side)].push_back(place);
+}
+
+int Places::count(const Box& box) const {
+  std::ptrdiff_t found = 0;
+  for (std::size_t y = square_of(box.top, side); y <= square_of(box.bottom, side); ++y) {
+    for (std::size_t x = square_of(box.left, side); x <= square_of(box.right, side); ++x) {
+      found += std::ranges::count_if(squares_[y * side + x],
+                                     [&box](Spot place) { return box.holds(place); });
+    }
+  }
+  return static_cast<int>(found);
+}
+
 bool Taken::free(const Box& box) const {
   return box.within(bounds_) &&
          std::ranges::none_of(boxes_, [&box](const Box& other) { return box.meets(other); }) &&
          !strikes(box);
-}
-
-bool Taken::strikes(const Box& box) const {
-  return std::ranges::any_of(hard_, [&box](Spot place) { return box.holds(place); });
-}
-
-int Taken::covered(const Box& box) const {
-  return static_cast<int>(
-      std::ranges::count_if(soft_, [&box](Spot place) { return box.holds(place); }));
 }
 
 std::optional<std::size_t> Taken::best(const std::vector<Box>& candidates) const {

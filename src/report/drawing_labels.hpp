@@ -55,27 +55,40 @@ inline constexpr double descent = 0.24;
 /// The text in lines no wider than the room, broken at spaces; a longer word is cut short.
 [[nodiscard]] std::vector<std::string> broken(const std::string& text, double size, double room);
 
+/// Places on the sheet, in squares so that those in a box are found without asking all.
+class Places {
+ public:
+  Places() : squares_(side * side) {}
+  void add(Spot place);
+  [[nodiscard]] int count(const Box& box) const;
+
+ private:
+  static constexpr std::size_t side = 64;
+  std::vector<std::vector<Spot>> squares_;
+};
+
 /// What is taken on the sheet. Labels may not meet one another nor hard places (walls), and cover
 /// as few soft places (lines that may be crossed) as they can.
 class Taken {
  public:
   void take(const Box& box) { boxes_.push_back(box); }
-  void hard(Spot place) { hard_.push_back(place); }
-  void soft(Spot place) { soft_.push_back(place); }
+  void hard(Spot place) { hard_.add(place); }
+  void soft(Spot place) { soft_.add(place); }
   /// Where labels may stand at all.
   void bounds(const Box& box) { bounds_ = box; }
 
   [[nodiscard]] bool free(const Box& box) const;
   /// Whether a hard place lies in the box.
-  [[nodiscard]] bool strikes(const Box& box) const;
-  [[nodiscard]] int covered(const Box& box) const;
+  [[nodiscard]] bool strikes(const Box& box) const { return hard_.count(box) > 0; }
+  /// How many soft places lie in it.
+  [[nodiscard]] int covered(const Box& box) const { return soft_.count(box); }
   /// The free candidate that covers least, the earlier of equals; nothing when none is free.
   [[nodiscard]] std::optional<std::size_t> best(const std::vector<Box>& candidates) const;
 
  private:
   std::vector<Box> boxes_;
-  std::vector<Spot> hard_;
-  std::vector<Spot> soft_;
+  Places hard_;
+  Places soft_;
   Box bounds_{-1e9, -1e9, 1e9, 1e9};
 };
 

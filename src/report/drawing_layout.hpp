@@ -52,7 +52,7 @@ void draw_plan(Sheet& sheet, const Scene& scene, const Layout& layout);
 
 enum class WallLengths { on_plan, in_notes };
 /// Words on the plan: overall dimensions, walls, depths, sections.
-/// @return whether every wall found room for what was to be written at it
+/// @return false, and an unfinished plan, when a wall's length found no room on it
 bool label_plan(Sheet& sheet, const Scene& scene, const Layout& layout, WallLengths lengths);
 
 /// Depths, and what stands on the floor, on the plan.

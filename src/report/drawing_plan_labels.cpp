@@ -134,6 +134,7 @@ bool put_tag(Sheet& sheet, Tag tag, const std::vector<PathSpot>& wall) {
   for (const bool clear : {true, false}) {
     for (const double gap : gaps) {
       for (const bool turned : {false, true}) {
+        if (turned && tag.length.empty()) continue;
         for (const PathSpot& s : wall) {
           const Box box = tag_beside(tag, s, gap, turned);
           if (!sheet.taken().free(box) || (clear && sheet.taken().covered(box) > 0)) continue;
@@ -160,14 +161,15 @@ bool label_plan(Sheet& sheet, const Scene& scene, const Layout& layout, WallLeng
   label_cuts(sheet, scene, layout);
   label_section_line(sheet, scene, layout);
   const std::vector<PathSpot> rim = spots_along(scene.plan.outline, layout.view);
-  bool all = true;
+  const bool on_plan = lengths == WallLengths::on_plan;
   for (std::size_t i = 0; i < scene.plan.walls.size(); ++i) {
     Tag tag{std::to_string(i), "", false};
-    if (lengths == WallLengths::on_plan) tag.length = scene.cells.length(scene.plan.walls[i]).text;
-    all &= put_tag(sheet, tag, from_middle(rim, static_cast<int>(i)));
+    if (on_plan) tag.length = scene.cells.length(scene.plan.walls[i]).text;
+    const bool put = put_tag(sheet, tag, from_middle(rim, static_cast<int>(i)));
+    if (!put && on_plan) return false;
   }
   label_depths(sheet, scene, layout);
-  return all;
+  return true;
 }
 
 }  // namespace basinwright::report

@@ -110,7 +110,7 @@ void harden(Sheet& sheet, const std::vector<Spot>& floor) {
 
 /// A depth under its place on the floor, in the first row with room for it.
 void label_depth(Sheet& sheet, const std::string& text, Spot at) {
-  constexpr std::array<double, 3> rows{2.2, 5.0, 7.8};
+  constexpr std::array<double, 3> rows{2.7, 5.3, 7.9};
   const double width = text_width(text, letters::label);
   std::vector<Label> ways;
   std::vector<Box> boxes;

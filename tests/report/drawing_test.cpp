@@ -188,6 +188,24 @@ TEST_CASE("sections run on from one body of water to the next") {
   CHECK(std::ranges::none_of(spa_key, [](const auto& k) { return k.find("Section 1") == 0; }));
 }
 
+// A round spa of even depth is halved through its middle.
+TEST_CASE("the second body is cut by its own area") {
+  shell::Pool pool = rows::pool(rows::row("rect_constant").at("pool"));
+  pool.name = "pool";
+  shell::Pool spa;
+  spa.name = "spa";
+  spa.outline.shape = shell::Circle{units::metres(2)};
+  spa.floor = shell::ConstantFloor{units::metres(1)};
+  Sketchbook book({pool, spa});
+  const auto painted = [&book](std::size_t body) {
+    return book.plan.take_off.bodies[body].take_off.painted_area.si();
+  };
+  book.cut({painted(0), painted(1) / 2.0, painted(1) / 2.0});
+  const auto chain = texts(book.drawing(1), "dimension");
+  CHECK(std::ranges::count(chain, "1.00 m") == 2);
+  CHECK(all<Shape>(book.drawing(0), "coat-section").empty());
+}
+
 TEST_CASE("sections that the job names are drawn under their names") {
   Sketchbook book = of_row("rect_breaks_cove");
   book.cut({60, 62.134});
