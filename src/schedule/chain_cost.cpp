@@ -8,40 +8,62 @@
 namespace basinwright::schedule {
 
 ChainCost::ChainCost(const Setting& setting, const ChainReach& reach, const Goals& goals)
-    : setting_(setting), reach_(reach), goals_(goals) {
-  const Standing& standing = setting.standing;
-  const std::size_t links = standing.links.size();
-  const bool anchored = standing.anchor_link == no_link;
-  const std::size_t anchor = anchored ? 0 : standing.anchor_link;
-  by_class_.resize(goals.classes());
-  layers_.resize(links);
-  if (links == 0) {
+    : setting_(setting),
+      reach_(reach),
+      goals_(goals),
+      links_(setting.standing.links.size()),
+      anchor_(setting.standing.anchor_link == no_link ? 0 : setting.standing.anchor_link),
+      by_class_(goals.classes()),
+      layers_(links_) {
+  if (links_ == 0) {
     return;
   }
+  const bool anchored = setting.standing.anchor_link == no_link;
   for (std::size_t one = 0; one < goals.classes(); ++one) {
-    by_class_[one].resize(links);
-    if (anchored && one != goals.class_of(standing.anchor)) {
-      continue;
-    }
-    for (std::size_t link = links; link-- > anchor;) {
-      by_class_[one][link] =
-          link + 1 == links ? last_layer(link, one) : layer_before(link, by_class_[one][link + 1]);
+    if (!anchored || one == 0 || one == goals.class_of(setting.standing.anchor)) {
+      by_class_[one] = after_anchor(one);
     }
   }
-  if (!anchored) {
-    layers_[anchor] = merged(anchor);
-    for (std::size_t link = anchor; link-- > 0;) {
-      layers_[link] = layer_before(link, layers_[link + 1]);
-    }
+  layers_[anchor_] = merged(anchor_);
+  for (std::size_t link = anchor_; link-- > 0;) {
+    layers_[link] = layer_before(link, layers_[link + 1], {reach.earliest[link], setting.length});
   }
 }
 
-ChainCost::Layer ChainCost::empty_layer(std::size_t link) const {
-  const Slot from = reach_.earliest[link];
-  return {from, std::vector<Onward>(at(setting_.length - from))};
+ChainCost::Layers ChainCost::after_anchor(std::size_t anchor_class) const {
+  Layers layers(links_);
+  const Onwards& after = goals_.after_chain(anchor_class);
+  for (std::size_t link = links_; link-- > anchor_;) {
+    const Span span = span_of(link, anchor_class);
+    layers[link] =
+        link + 1 == links_ ? last_layer(after, span) : layer_before(link, layers[link + 1], span);
+  }
+  return layers;
 }
 
-Onward ChainCost::with_work(const Stretch& stretch, Onward next) const {
+// The anchor's own starts by its class, those after it by the continuations that there are.
+ChainCost::Span ChainCost::span_of(std::size_t link, std::size_t anchor_class) const {
+  Span span{reach_.earliest[link], setting_.length};
+  if (anchor_class == 0 || setting_.standing.anchor_link == no_link) {
+    return span;
+  }
+  if (link > anchor_) {
+    span.from = std::max(span.from, goals_.anchor_from(anchor_class));
+    span.until = std::min(span.until, goals_.after_chain(anchor_class).until());
+    return span;
+  }
+  Slot first = never;
+  Slot last = no_slot;
+  for_starts(link, span, [&](const Stretch& stretch) {
+    if (goals_.class_of(stretch.end) == anchor_class) {
+      first = std::min(first, stretch.start);
+      last = stretch.start;
+    }
+  });
+  return {first, last + 1};
+}
+
+Onward ChainCost::with_work(const Stretch& stretch, const Onward& next) const {
   if (stretch.dates == 0) {
     return next;
   }
@@ -52,53 +74,53 @@ Onward ChainCost::with_work(const Stretch& stretch, Onward next) const {
   return {total, total};
 }
 
-ChainCost::Layer ChainCost::last_layer(std::size_t link, std::size_t anchor_class) const {
-  Layer layer = empty_layer(link);
-  for_starts(link, [&](const Stretch& stretch) {
-    Onward next = goals_.after(anchor_class, stretch.end);
+Onwards ChainCost::last_layer(const Onwards& after, Span span) const {
+  Onwards layer{span.from, std::vector<Onward>(at(std::max<Slot>(0, span.until - span.from)))};
+  for_starts(links_ - 1, span, [&](const Stretch& stretch) {
+    Onward next = after.at_slot(stretch.end);
     // What an idle link passes on is by its start's date.
     if (stretch.dates == 0 &&
         (stretch.end == 0 || setting_.date(stretch.end - 1) != setting_.date(stretch.start))) {
       next.same_date = no_tally;
     }
-    layer.starts[at(stretch.start - layer.from)] = with_work(stretch, next);
+    layer.slots[at(stretch.start - layer.from)] = with_work(stretch, next);
   });
   return layer;
 }
 
-ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next) const {
-  Layer layer = empty_layer(link);
+Onwards ChainCost::layer_before(std::size_t link, const Onwards& next, Span span) const {
+  Onwards layer{span.from, std::vector<Onward>(at(std::max<Slot>(0, span.until - span.from)))};
   const Link& after = setting_.standing.links[link + 1];
   WindowBest<Tally, std::less<>> any;
   WindowBest<Tally, std::less<>> same_date;
   Slot any_entered = next.from;
   Slot same_entered = next.from;
-  for_starts(link, [&](const Stretch& stretch) {
+  for_starts(link, span, [&](const Stretch& stretch) {
     const Slot from = stretch.end + after.lag_min;
     const Slot until = std::min(stretch.end + after.lag_max, next.until() - 1);
     const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
     for (; any_entered <= until; ++any_entered) {
-      any.enter(any_entered, next.at_start(any_entered).any);
+      any.enter(any_entered, next.at_slot(any_entered).any);
     }
     for (; same_entered <= until && setting_.date(same_entered) <= date; ++same_entered) {
-      same_date.enter(same_entered, next.at_start(same_entered).same_date);
+      same_date.enter(same_entered, next.at_slot(same_entered).same_date);
     }
     any.leave_before(from);
     same_date.leave_before(from);
     Onward onward;
     onward.any = any.empty() ? no_tally : any.best();
     onward.same_date = same_date.empty() ? no_tally : same_date.best();
-    layer.starts[at(stretch.start - layer.from)] = with_work(stretch, onward);
+    layer.slots[at(stretch.start - layer.from)] = with_work(stretch, onward);
   });
   return layer;
 }
 
 template <class Visit>
-void ChainCost::for_starts(std::size_t link, Visit visit) const {
+void ChainCost::for_starts(std::size_t link, Span span, Visit visit) const {
   const Link& rule = setting_.standing.links[link];
   const Openings& openings = setting_.calendars[setting_.problem.chain[rule.task].calendar];
-  const Slot last = std::min(setting_.length - 1, rule.until);
-  for (Slot start = openings.next(reach_.earliest[link]); start <= last;
+  const Slot last = std::min(span.until - 1, rule.until);
+  for (Slot start = openings.next(std::max(span.from, reach_.earliest[link])); start <= last;
        start = openings.next(start + 1)) {
     const Stretch stretch = setting_.stretch(rule, start);
     if (stretch.possible()) {
@@ -108,13 +130,20 @@ void ChainCost::for_starts(std::size_t link, Visit visit) const {
 }
 
 // From the anchor's own end follows its class.
-ChainCost::Layer ChainCost::merged(std::size_t anchor) const {
-  Layer layer = empty_layer(anchor);
-  for_starts(anchor, [&](const Stretch& stretch) {
-    layer.starts[at(stretch.start - layer.from)] =
-        by_class_[goals_.class_of(stretch.end)][anchor].at_start(stretch.start);
+Onwards ChainCost::merged(std::size_t anchor) const {
+  const Span span{reach_.earliest[anchor], setting_.length};
+  Onwards layer{span.from, std::vector<Onward>(at(span.until - span.from))};
+  for_starts(anchor, span, [&](const Stretch& stretch) {
+    const bool is_anchor = setting_.standing.anchor_link != no_link;
+    const Slot end = is_anchor ? stretch.end : setting_.standing.anchor;
+    layer.slots[at(stretch.start - layer.from)] =
+        onward(anchor, goals_.class_of(end), stretch.start);
   });
   return layer;
+}
+
+Onward ChainCost::onward(std::size_t link, std::size_t anchor_class, Slot start) const {
+  return by_class_[0][link].at_slot(start).or_else(by_class_[anchor_class][link].at_slot(start));
 }
 
 Tally ChainCost::from_start(const Onward& onward, Slot start, std::int32_t last_date) const {
@@ -123,18 +152,18 @@ Tally ChainCost::from_start(const Onward& onward, Slot start, std::int32_t last_
 
 Tally ChainCost::best() const {
   const Standing& standing = setting_.standing;
-  if (standing.links.empty()) {
-    const Onward& onward = goals_.after(goals_.class_of(standing.anchor), standing.clock);
+  Tally result = no_tally;
+  if (links_ == 0) {
+    const Onward onward =
+        goals_.after_chain(0)
+            .at_slot(standing.clock)
+            .or_else(goals_.after_chain(goals_.class_of(standing.anchor)).at_slot(standing.clock));
     return standing.clock > 0 ? from_start(onward, standing.clock - 1, standing.free_date)
                               : onward.any;
   }
-  const bool anchored = standing.anchor_link == no_link;
-  const Layer& first =
-      anchored ? by_class_[goals_.class_of(standing.anchor)].front() : layers_.front();
-  Tally result = no_tally;
-  for_starts(0, [&](const Stretch& stretch) {
-    result = std::min(result,
-                      from_start(first.at_start(stretch.start), stretch.start, standing.free_date));
+  for_starts(0, {reach_.earliest[0], setting_.length}, [&](const Stretch& stretch) {
+    result = std::min(
+        result, from_start(layers_[0].at_slot(stretch.start), stretch.start, standing.free_date));
   });
   return result;
 }
@@ -146,17 +175,14 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
   std::size_t anchor_class = goals_.class_of(standing.anchor);
   std::int32_t last_date = standing.free_date;
   Slot end = standing.clock;
-  for (std::size_t link = 0; link < standing.links.size(); ++link) {
+  for (std::size_t link = 0; link < links_; ++link) {
     const Link& rule = standing.links[link];
-    const bool before = standing.anchor_link != no_link && link <= standing.anchor_link;
-    const Layer& layer = before ? layers_[link] : by_class_[anchor_class][link];
-    const Openings& openings = setting_.calendars[setting_.problem.chain[rule.task].calendar];
-    Slot start = openings.next(std::max({layer.from, rule.from, end + rule.lag_min}));
-    while (start < layer.until() && from_start(layer.at_start(start), start, last_date) != rest) {
-      start = openings.next(start + 1);
-    }
-    if (start >= layer.until()) {
-      throw std::logic_error("schedule: no chain at the price found");
+    Slot start = first_start(link, std::max(rule.from, end + rule.lag_min));
+    while (from_start(
+               link <= anchor_ ? layers_[link].at_slot(start) : onward(link, anchor_class, start),
+               start,
+               last_date) != rest) {
+      start = first_start(link, start + 1);
     }
     const Stretch stretch = setting_.stretch(rule, start);
     bookings.push_back({Booking::What::task, rule.task, 0, start, stretch.end});
@@ -171,6 +197,15 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
     }
   }
   return bookings;
+}
+
+Slot ChainCost::first_start(std::size_t link, Slot from) const {
+  const Task& task = setting_.problem.chain[setting_.standing.links[link].task];
+  const Slot start = setting_.calendars[task.calendar].next(from);
+  if (start >= setting_.length) {
+    throw std::logic_error("schedule: no chain at the price found");
+  }
+  return start;
 }
 
 }  // namespace basinwright::schedule

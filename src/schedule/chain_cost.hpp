@@ -19,29 +19,33 @@ class ChainCost {
   [[nodiscard]] std::vector<Booking> first(Tally& rest) const;
 
  private:
-  // From the start of a link on; `same_date`: only where the first work is on the start's date.
-  struct Layer {
+  // Starts of a link, [from, until).
+  struct Span {
     Slot from = 0;
-    std::vector<Onward> starts;
-
-    [[nodiscard]] const Onward& at_start(Slot start) const { return starts[at(start - from)]; }
-    [[nodiscard]] Slot until() const { return from + static_cast<Slot>(starts.size()); }
+    Slot until = 0;
   };
+  // By the start of a link, with the price from there on; by link.
+  using Layers = std::vector<Onwards>;
 
-  [[nodiscard]] Layer last_layer(std::size_t link, std::size_t anchor_class) const;
-  [[nodiscard]] Layer layer_before(std::size_t link, const Layer& next) const;
-  [[nodiscard]] Layer empty_layer(std::size_t link) const;
-  [[nodiscard]] Layer merged(std::size_t anchor) const;
-  [[nodiscard]] Onward with_work(const Stretch& stretch, Onward next) const;
+  [[nodiscard]] Layers after_anchor(std::size_t anchor_class) const;
+  [[nodiscard]] Span span_of(std::size_t link, std::size_t anchor_class) const;
+  [[nodiscard]] Onwards last_layer(const Onwards& after, Span span) const;
+  [[nodiscard]] Onwards layer_before(std::size_t link, const Onwards& next, Span span) const;
+  [[nodiscard]] Onwards merged(std::size_t anchor) const;
+  [[nodiscard]] Onward with_work(const Stretch& stretch, const Onward& next) const;
   [[nodiscard]] Tally from_start(const Onward& onward, Slot start, std::int32_t last_date) const;
+  [[nodiscard]] Onward onward(std::size_t link, std::size_t anchor_class, Slot start) const;
+  [[nodiscard]] Slot first_start(std::size_t link, Slot from) const;
   template <class Visit>
-  void for_starts(std::size_t link, Visit visit) const;
+  void for_starts(std::size_t link, Span span, Visit visit) const;
 
   const Setting& setting_;
   const ChainReach& reach_;
   const Goals& goals_;
-  std::vector<std::vector<Layer>> by_class_;  // by class and link, from the anchor's link on
-  std::vector<Layer> layers_;                 // by link, up to the anchor's
+  std::size_t links_;
+  std::size_t anchor_;            // the first link that is priced by class
+  std::vector<Layers> by_class_;  // from that link on
+  Layers layers_;                 // before it, and it
 };
 
 }  // namespace basinwright::schedule

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <utility>
@@ -17,6 +18,11 @@ using What = Booking::What;
 
 inline std::size_t n(Slot slot) {
   return static_cast<std::size_t>(slot);
+}
+
+/// Wide enough for any lag.
+inline std::int64_t after(Slot slot, std::int64_t lag) {
+  return slot + lag;
 }
 
 struct Span {

@@ -13,6 +13,13 @@ void require(bool holds, const char* what) {
   }
 }
 
+// So that sums of lengths stay within a Slot; beyond any horizon anyway.
+constexpr Slot most_slots = 100000;
+
+void require_length(Slot slots) {
+  require(slots > 0 && slots <= most_slots, "a length is not positive or absurd");
+}
+
 void require_slots(const Problem& problem) {
   const auto horizon = static_cast<std::size_t>(std::max<Slot>(problem.horizon, 0));
   require(problem.horizon >= 0, "the horizon is negative");
@@ -26,7 +33,7 @@ void require_slots(const Problem& problem) {
 void require_chain(const Problem& problem) {
   for (const Task& task : problem.chain) {
     require(task.calendar < problem.calendars.size(), "a task's calendar is unknown");
-    require(task.slots >= 0 && task.slots <= problem.horizon + 1, "a task's length is absurd");
+    require(task.slots >= 0 && task.slots <= most_slots, "a task's length is absurd");
     require(task.lag_min >= 0 && task.lag_max.value_or(0) >= 0, "a task's lag is negative");
   }
   const Anchor& anchor = problem.anchor;
@@ -36,7 +43,7 @@ void require_chain(const Problem& problem) {
   if (anchor.reclean) {
     require(anchor.reclean->calendar < problem.calendars.size(),
             "the reclean's calendar is unknown");
-    require(anchor.reclean->slots > 0, "the reclean's length is not positive");
+    require_length(anchor.reclean->slots);
   }
 }
 
@@ -49,7 +56,7 @@ void require_units(const Problem& problem) {
   for (const auto& coat : units.slots) {
     require(coat.size() == units.sections.size(), "a unit has no length");
     for (const Slot slots : coat) {
-      require(slots > 0, "a unit's length is not positive");
+      require_length(slots);
     }
   }
   require(units.recoat.size() + 1 == units.coats.size(), "the recoat windows are not one fewer");
@@ -61,7 +68,7 @@ void require_units(const Problem& problem) {
     require(units.rework->slots.size() == units.sections.size(), "a rework has no length");
     require(units.rework->dry >= 0 && units.rework->max >= 0, "the rework's times are negative");
     for (const Slot slots : units.rework->slots) {
-      require(slots > 0, "a rework's length is not positive");
+      require_length(slots);
     }
   }
 }

@@ -29,15 +29,27 @@ class FinishSearch {
 
   std::optional<Slot> run() {
     const Slot least = least_finish();
-    const std::vector<Slot> finishes = all_finishes(problem_);
-    const auto first = std::lower_bound(finishes.begin(), finishes.end(), least);
-    auto place = static_cast<std::size_t>(first - finishes.begin());
-    for (std::size_t step = 1; place < finishes.size(); step *= 2) {
-      if (const auto found = ask(finishes[place])) {
-        return found;
+    finishes_ = all_finishes(problem_);
+    const auto first = std::lower_bound(finishes_.begin(), finishes_.end(), least);
+    low_ = static_cast<std::size_t>(first - finishes_.begin());
+    high_ = finishes_.size();
+    while (low_ < finishes_.size()) {
+      const std::size_t place = next_place();
+      switch (ask(finishes_[place])) {
+        case Reply::found:
+          return found_;
+        case Reply::refused:
+          low_ = place + 1;
+          break;
+        case Reply::too_much:
+          high_ = place;
+          effort_ *= 2;
+          break;
       }
-      const bool last = place + 1 == finishes.size();
-      place = last ? finishes.size() : std::min(finishes.size() - 1, place + step);
+      if (low_ > high_) {
+        high_ = finishes_.size();
+        step_ = 1;
+      }
     }
     return std::nullopt;
   }
@@ -58,7 +70,20 @@ class FinishSearch {
     }
   }
 
-  std::optional<Slot> ask(Slot latest) {
+  enum class Reply { found, refused, too_much };
+
+  // Ever further ahead, and half way back from where there was too much to look at.
+  std::size_t next_place() {
+    if (high_ < finishes_.size()) {
+      return low_ + (high_ - low_) / 2;
+    }
+    const std::size_t place = std::min(finishes_.size() - 1, low_ + step_ - 1);
+    step_ *= 4;
+    return place;
+  }
+
+  // Is there a finish no later than `latest`? The least one is then in `found_`.
+  Reply ask(Slot latest) {
     const Slot needed = last_end(best_finish_, latest);
     if (needed > look_->setting.length) {
       const Slot length = std::max(needed, 2 * look_->setting.length);
@@ -66,15 +91,17 @@ class FinishSearch {
     }
     look_->starts.limit(latest);
     Suffixes suffixes(look_->setting, look_->starts, look_->reach, {latest, false});
-    suffixes.run();
-    std::optional<Slot> finish;
+    if (!suffixes.run(effort_)) {
+      return Reply::too_much;
+    }
     for (const Painting& painting : suffixes.paintings()) {
       const auto slot = static_cast<Slot>(painting.tally.cost);
-      if (follows_chain(painting) && slot <= finish.value_or(latest)) {
-        finish = slot;
+      if (follows_chain(painting) && slot <= found_.value_or(latest)) {
+        found_ = slot;
       }
     }
-    return finish;
+    effort_ = std::max(effort_, 4 * suffixes.labels());
+    return found_ ? Reply::found : Reply::refused;
   }
 
   bool follows_chain(const Painting& painting) const {
@@ -89,6 +116,12 @@ class FinishSearch {
   const Standing& standing_;
   const std::vector<Slot>& best_finish_;
   std::optional<Look> look_;
+  std::vector<Slot> finishes_;
+  std::size_t low_ = 0;   // all before are refused
+  std::size_t high_ = 0;  // here was too much to look at, if it is one of them
+  std::size_t step_ = 1;
+  std::size_t effort_ = 1000;  // labels
+  std::optional<Slot> found_;
 };
 
 }  // namespace

@@ -1,7 +1,5 @@
 #include "goals.hpp"
 
-#include <algorithm>
-
 namespace basinwright::schedule {
 
 Goals::Goals(const Setting& setting, const std::vector<Painting>& paintings, Slot earliest_end)
@@ -11,29 +9,23 @@ Goals::Goals(const Setting& setting, const std::vector<Painting>& paintings, Slo
   }
   std::sort(anchors_.begin(), anchors_.end());
   anchors_.erase(std::unique(anchors_.begin(), anchors_.end()), anchors_.end());
-  const Table empty(anchors_.size() + 1, std::vector<Onward>(at(setting.length) + 1));
-  const bool recleaned = setting.may_reclean();
-  if (recleaned || !setting.standing.links.empty()) {
-    painted_ = empty;
-    for (const Painting& painting : paintings) {
-      add(painted_, painting);
-    }
-    spread(painted_);
-    onward_ = painted_;
+  if (setting.may_reclean() || !setting.standing.links.empty()) {
+    painted_ = spread(paintings);
+    by_class_ = painted_;
   }
   if (setting.standing.links.empty()) {
     // The chain's end is behind; all that counts is whether it is dry by then, and the clock.
-    onward_ = empty;
+    std::vector<Painting> open;
     for (Painting painting : paintings) {
       if (painting.wet_until >= setting.standing.wet) {
         painting.wet_until = painting.start;
-        add(onward_, painting);
+        open.push_back(painting);
       }
     }
-    spread(onward_);
+    by_class_ = spread(open);
   }
-  if (recleaned) {
-    reclean(earliest_end);
+  if (setting.may_reclean()) {
+    by_class_[0] = spread(recleaned(earliest_end), 0);
   }
 }
 
@@ -43,43 +35,67 @@ std::size_t Goals::class_of(Slot anchor) const {
       anchors_.begin());
 }
 
-// At the latest end it can follow; `spread` takes it to the earlier ones.
-void Goals::add(Table& table, const Painting& painting) {
-  if (painting.wet_until < 0) {
-    return;
-  }
-  const std::int32_t date = setting_.date(painting.start);
-  Slot last = painting.wet_until;  // the last end whose last slot is on that date
-  while (last > 0 && setting_.date(last - 1) > date) {
-    --last;
-  }
-  for (std::size_t one = class_of(painting.anchor_from); one < table.size(); ++one) {
-    Onward& latest = table[one][at(painting.wet_until)];
-    latest.any = std::min(latest.any, painting.tally);
-    if (last > 0 && setting_.date(last - 1) == date) {
-      Onward& same = table[one][at(last)];
-      same.same_date = std::min(same.same_date, painting.tally);
-    }
-  }
+Slot Goals::anchor_from(std::size_t anchor_class) const {
+  return anchor_class == 0 ? 0 : anchors_[anchor_class - 1];
 }
 
-void Goals::spread(Table& table) const {
-  for (std::vector<Onward>& onward : table) {
-    for (Slot end = setting_.length - 1; end >= 0; --end) {
-      Onward& here = onward[at(end)];
-      const Onward& later = onward[at(end + 1)];
-      here.any = std::min(here.any, later.any);
-      if (end > 0 && setting_.date(end - 1) == setting_.date(end)) {
-        here.same_date = std::min(here.same_date, later.same_date);
+Slot Goals::anchor_until(std::size_t anchor_class) const {
+  return anchor_class == anchors_.size() ? never : anchors_[anchor_class];
+}
+
+std::vector<Onwards> Goals::spread(const std::vector<Painting>& paintings) const {
+  std::vector<Onwards> result(anchors_.size() + 1);
+  for (std::size_t one = 1; one < result.size(); ++one) {
+    const Slot anchor = anchors_[one - 1];
+    std::vector<Painting> possible;
+    for (const Painting& painting : paintings) {
+      if (painting.anchor_from <= anchor && painting.wet_until >= anchor) {
+        possible.push_back(painting);
       }
     }
+    result[one] = spread(possible, anchor);
   }
+  return result;
+}
+
+// From the latest end that each can follow to all earlier ones.
+Onwards Goals::spread(const std::vector<Painting>& paintings, Slot from) const {
+  Onwards result{from, {}};
+  for (const Painting& painting : paintings) {
+    const std::size_t size = at(std::max<Slot>(0, painting.wet_until + 1 - from));
+    result.slots.resize(std::max(result.slots.size(), size));
+  }
+  for (const Painting& painting : paintings) {
+    const std::int32_t date = setting_.date(painting.start);
+    Slot end = painting.wet_until;
+    if (result.has(end)) {
+      Tally& any = result.slots[at(end - from)].any;
+      any = std::min(any, painting.tally);
+    }
+    while (end > from && setting_.date(end - 1) > date) {
+      --end;  // to the last end whose last slot is on that date
+    }
+    if (result.has(end) && end > 0 && setting_.date(end - 1) == date) {
+      Tally& same_date = result.slots[at(end - from)].same_date;
+      same_date = std::min(same_date, painting.tally);
+    }
+  }
+  for (Slot end = result.until() - 2; end >= from; --end) {
+    Onward& here = result.slots[at(end - from)];
+    const Onward& later = result.slots[at(end + 1 - from)];
+    here.any = std::min(here.any, later.any);
+    if (end > 0 && setting_.date(end - 1) == setting_.date(end)) {
+      here.same_date = std::min(here.same_date, later.same_date);
+    }
+  }
+  return result;
 }
 
 // A reclean is as an anchor and a chain's end of its own.
-void Goals::reclean(Slot earliest_end) {
+std::vector<Painting> Goals::recleaned(Slot earliest_end) const {
   const Reclean& rule = *setting_.problem.anchor.reclean;
   const Openings& openings = setting_.calendars[rule.calendar];
+  std::vector<Painting> result;
   for (Slot start = openings.next(earliest_end); start < setting_.length;
        start = openings.next(start + 1)) {
     const Stretch stretch = openings.resumed(start, rule.slots);
@@ -89,10 +105,10 @@ void Goals::reclean(Slot earliest_end) {
     const Tally rest = after_reclean(stretch.end);
     if (rest < no_tally) {
       const std::int64_t cost = stretch.labour + setting_.problem.attendance * stretch.dates;
-      add(onward_, {start, start, 0, rest + Tally{0, 1, cost}});
+      result.push_back({start, start, 0, rest + Tally{0, 1, cost}});
     }
   }
-  spread(onward_);
+  return result;
 }
 
 }  // namespace basinwright::schedule

@@ -1,7 +1,7 @@
 // What the painting costs after a chain that ends at a slot, recleaned in between or not.
 #pragma once
 
-#include <optional>
+#include <algorithm>
 #include <vector>
 
 #include "suffixes.hpp"
@@ -18,35 +18,53 @@ struct Onward {
   [[nodiscard]] Tally best(std::int64_t attendance) const {
     return same_date == no_tally ? any : std::min(any, same_date.costing(-attendance));
   }
+  [[nodiscard]] Onward or_else(const Onward& other) const {
+    return {std::min(any, other.any), std::min(same_date, other.same_date)};
+  }
 };
 
+/// Continuations by slot; none outside.
+struct Onwards {
+  Slot from = 0;
+  std::vector<Onward> slots;
+
+  [[nodiscard]] Slot until() const { return from + static_cast<Slot>(slots.size()); }
+  [[nodiscard]] bool has(Slot slot) const { return from <= slot && slot < until(); }
+  [[nodiscard]] Onward at_slot(Slot slot) const {
+    return has(slot) ? slots[at(slot - from)] : Onward{};
+  }
+};
+
+/// Anchors fall into classes: within one, the same paintings can follow. Class 0 is the paintings
+/// after a reclean, which may follow every anchor; a chain's continuations are those of its
+/// anchor's class and of class 0.
 class Goals {
  public:
   Goals(const Setting& setting, const std::vector<Painting>& paintings, Slot earliest_end);
 
-  /// Anchors fall into classes: within one, the same paintings can follow. Class 0 is none.
-  [[nodiscard]] std::size_t classes() const { return onward_.size(); }
+  [[nodiscard]] std::size_t classes() const { return by_class_.size(); }
   [[nodiscard]] std::size_t class_of(Slot anchor) const;
-  /// After an anchor of a class and a chain that ends at `end`.
-  [[nodiscard]] const Onward& after(std::size_t anchor_class, Slot end) const {
-    return onward_[anchor_class][at(end)];
+  /// The least anchor of a class, and of the one after it.
+  [[nodiscard]] Slot anchor_from(std::size_t anchor_class) const;
+  [[nodiscard]] Slot anchor_until(std::size_t anchor_class) const;
+  /// By the chain's end; never before the class's least anchor.
+  [[nodiscard]] const Onwards& after_chain(std::size_t anchor_class) const {
+    return by_class_[anchor_class];
   }
   /// After a reclean that ends at `end`.
   [[nodiscard]] Tally after_reclean(Slot end) const {
-    return painted_[class_of(end)][at(end)].best(setting_.problem.attendance);
+    return painted_[class_of(end)].at_slot(end).best(setting_.problem.attendance);
   }
 
  private:
-  using Table = std::vector<std::vector<Onward>>;  // by class and end
-
-  void add(Table& table, const Painting& painting);
-  void spread(Table& table) const;
-  void reclean(Slot earliest_end);
+  [[nodiscard]] std::vector<Onwards> spread(const std::vector<Painting>& paintings) const;
+  [[nodiscard]] Onwards spread(const std::vector<Painting>& paintings, Slot from) const;
+  [[nodiscard]] std::vector<Painting> recleaned(Slot earliest_end) const;
 
   const Setting& setting_;
   std::vector<Slot> anchors_;  // the least of each class but class 0, ascending
-  Table onward_;
-  Table painted_;  // without recleans, for what follows one
+  std::vector<Onwards> by_class_;
+  std::vector<Onwards> painted_;  // as the paintings stand, for what follows a reclean
 };
 
 }  // namespace basinwright::schedule

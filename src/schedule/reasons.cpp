@@ -45,7 +45,7 @@ Slot least_wait(const Setting& setting) {
   Slot wait = capped(problem.anchor.dry);
   if (!problem.anchor.reclean && setting.standing.anchor_link != no_link) {
     for (std::size_t task = problem.anchor.task + 1; task < problem.chain.size(); ++task) {
-      wait += capped(problem.chain[task].lag_min) + problem.chain[task].slots;
+      wait = capped(wait + capped(problem.chain[task].lag_min) + problem.chain[task].slots);
     }
   }
   return wait;

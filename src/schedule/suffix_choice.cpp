@@ -13,6 +13,7 @@ int ones(std::uint64_t bits) {
 
 }  // namespace
 
+// With what is sure for work that ends at `end` or before.
 Tally Suffixes::tally_at(const Label& label, Slot end) const {
   Tally tally = label.tally;
   if (setting_.date(label.start) != setting_.date(end - 1)) {
@@ -21,28 +22,45 @@ Tally Suffixes::tally_at(const Label& label, Slot end) const {
   return tally;
 }
 
-// Whatever comes before `worse` and ends by `end` can come before `better`, at no higher price.
-bool Suffixes::covers(int better, int worse, Slot end) const {
-  const Label& a = labels_[index(better)];
-  const Label& b = labels_[index(worse)];
+// Whatever comes before `worse` and ends by `end` costs no more before `better`, and the chain has
+// no less room. The sides are another question.
+bool Suffixes::cheaper(const Label& better, const Label& worse, Slot end) const {
   const std::int32_t today = end > 0 ? setting_.date(end - 1) : no_date;
-  const bool a_today = setting_.date(a.start) == today;
-  const bool b_today = setting_.date(b.start) == today;
-  Tally most = tally_at(a, end);
-  most.splits += a_today ? ones(a.open_coats & ~(b_today ? b.open_coats : 0)) : 0;
-  most.cost += question_.priced && b_today && !a_today ? setting_.problem.attendance : 0;
-  if (most > tally_at(b, end) || a.anchor_from > b.anchor_from ||
-      a.wet_until < std::min(b.wet_until, end)) {
-    return false;
+  const bool better_today = setting_.date(better.start) == today;
+  const bool worse_today = setting_.date(worse.start) == today;
+  Tally most = tally_at(better, end);
+  if (better_today) {
+    most.splits += ones(better.open_coats & ~(worse_today ? worse.open_coats : 0));
+  } else if (worse_today && question_.priced) {
+    most.cost += setting_.problem.attendance;
   }
-  const Stages::Coats& done = stages_.done(a.stage);
+  return most <= tally_at(worse, end) && better.anchor_from <= worse.anchor_from &&
+         better.wet_until >= std::min(worse.wet_until, end);
+}
+
+// Whatever a newly settled label's sides can follow, an older one's can.
+bool Suffixes::wider(const Label& older, const Label& fresh) const {
+  const Side* one = &sides_[older.sides];
+  const Side* other = &sides_[fresh.sides];
+  for (std::size_t section = 0; section < setting_.sections(); ++section, ++one, ++other) {
+    if (one->from > other->from || one->until < other->until ||
+        one->rework_from > other->rework_from || one->rework_until < other->rework_until) {
+      return false;
+    }
+  }
+  return true;
+}
+
+// The other way round: of an older label only what is left by `end` counts.
+bool Suffixes::wider_by(const Label& fresh, const Label& older, Slot end) const {
+  const Stages::Coats& done = stages_.done(fresh.stage);
   for (std::size_t section = 0; section < setting_.sections(); ++section) {
-    const Side& one = sides_[a.sides + section];
-    const Side& other = sides_[b.sides + section];
+    const Side& one = sides_[fresh.sides + section];
+    const Side& other = sides_[older.sides + section];
     if (one.until == never) {
       continue;
     }
-    if (other.until == never || one.from > other.from || one.rework_from > other.rework_from ||
+    if (one.from > other.from || one.rework_from > other.rework_from || other.until == never ||
         one.rework_until < std::min(other.rework_until, end)) {
       return false;
     }
@@ -55,6 +73,15 @@ bool Suffixes::covers(int better, int worse, Slot end) const {
     }
   }
   return true;
+}
+
+// Waiting before the same work often gains nothing; this spares most of the comparisons.
+bool Suffixes::bettered(int elder, const Label& fresh) const {
+  if (elder < 0) {
+    return false;
+  }
+  const Label& older = labels_[index(elder)];
+  return wider(older, fresh) && cheaper(older, fresh, fresh.start);
 }
 
 bool Suffixes::dead(int label, Slot end) const {
@@ -76,20 +103,23 @@ void Suffixes::admit(int label, Slot end) {
     waiting_.resize(stages_.count());
     kept_.resize(stages_.count());
   }
+  const Label& fresh = labels_[index(label)];
   std::vector<int>& others = waiting_[stage];
-  for (const int other : others) {
-    if (covers(other, label, end)) {
-      return;
-    }
+  const bool covered = std::any_of(others.rbegin(), others.rend(), [&](int other) {
+    const Label& older = labels_[index(other)];
+    return wider(older, fresh) && cheaper(older, fresh, end);
+  });
+  if (covered) {
+    return;
   }
   others.erase(std::remove_if(others.begin(),
                               others.end(),
                               [&](int other) {
-                                const bool covered = covers(label, other, end);
-                                if (covered) {
-                                  labels_[index(other)].died = end;
-                                }
-                                return covered;
+                                Label& older = labels_[index(other)];
+                                const bool out =
+                                    wider_by(fresh, older, end) && cheaper(fresh, older, end);
+                                older.died = out ? end : older.died;
+                                return out;
                               }),
                others.end());
   others.push_back(label);

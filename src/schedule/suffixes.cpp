@@ -23,7 +23,7 @@ Suffixes::Suffixes(const Setting& setting,
       stages_(setting),
       births_(at(setting.length) + 1, -1) {}
 
-void Suffixes::run() {
+bool Suffixes::run(std::size_t effort) {
   for (Slot end = setting_.length; end > setting_.standing.clock; --end) {
     for (int label = births_[at(end)]; label >= 0;) {
       const int next = labels_[index(label)].next;
@@ -34,12 +34,16 @@ void Suffixes::run() {
       root(end);
     }
     visit(end);
+    if (labels_.size() > effort) {
+      return false;
+    }
   }
   for (int label = births_[at(setting_.standing.clock)]; label >= 0;) {
     const int next = labels_[index(label)].next;
     admit(label, setting_.standing.clock);
     label = next;
   }
+  return true;
 }
 
 int Suffixes::copy(int parent) {
@@ -74,7 +78,11 @@ void Suffixes::root(Slot end) {
                                                       : Side{0, never - 1, never, no_slot});
   }
   labels_.push_back(label);
-  try_units(static_cast<int>(labels_.size()) - 1, end);
+  const std::size_t with_root = labels_.size();
+  try_units(static_cast<int>(with_root) - 1, end);
+  if (labels_.size() == with_root) {
+    drop_last();
+  }
 }
 
 void Suffixes::visit(Slot end) {
@@ -116,7 +124,7 @@ void Suffixes::try_units(int label, Slot end) {
     work(child, label, setting_.painting().unbroken(start, end - start));
     count_splits(child, coat, section, start);
     place(child, section, start);
-    give_birth(child);
+    give_birth(child, elder(label, section, Booking::What::unit));
   }
 }
 
@@ -144,7 +152,7 @@ void Suffixes::try_reworks(int label, Slot end) {
                                 : Side{0, latest - setting_.slots(coat, section), never, no_slot};
     work(child, label, stretch);
     labels_[index(child)].tally.reworks += question_.priced ? 1 : 0;
-    give_birth(child);
+    give_birth(child, elder(label, section, Booking::What::rework));
   }
 }
 
@@ -212,32 +220,13 @@ void Suffixes::place(int child, std::size_t section, Slot start) {
   }
 }
 
-Suffixes::Side Suffixes::ask(std::size_t coat, std::size_t section, Slot start) const {
-  const Reach reach = before_coat(setting_, coat, section, start);
-  Side side{reach.from, reach.until, never, no_slot};
-  if (setting_.problem.units.rework) {
-    side.rework_from = start - capped(setting_.problem.units.rework->max);
-    side.rework_until = start - capped(setting_.problem.units.rework->dry);
-  }
-  return side;
+// Where the last child of a label on a section stands, by a unit or by a rework.
+std::size_t Suffixes::elder(int parent, std::size_t section, Booking::What what) {
+  elders_.resize(2 * sides_.size(), -1);
+  return 2 * (labels_[index(parent)].sides + section) + (what == Booking::What::unit ? 0 : 1);
 }
 
-// The coat before is a fact: either it lies right or it must be reworked.
-void Suffixes::ask_fact(Side& side, std::size_t section) const {
-  const SectionStanding& past = setting_.standing.sections[section];
-  const bool right =
-      past.rework_end != no_slot
-          ? side.rework_from <= past.rework_end && past.rework_end <= side.rework_until
-          : side.from <= past.start && past.start <= side.until;
-  if (right) {
-    side = free_side;
-  } else {
-    side.from = never;
-    side.until = no_slot;
-  }
-}
-
-void Suffixes::give_birth(int label) {
+void Suffixes::give_birth(int label, std::size_t elder) {
   Label& entry = labels_[index(label)];
   if (entry.start < setting_.standing.clock) {
     drop_last();
@@ -249,86 +238,19 @@ void Suffixes::give_birth(int label) {
     drop_last();
     return;
   }
-  if (!settle(label)) {
+  if (!settle(label) || bettered(elders_[elder], entry)) {
     drop_last();
     return;
   }
+  elders_[elder] = label;
   entry.next = births_[at(entry.start)];
   births_[at(entry.start)] = label;
 }
 
 void Suffixes::drop_last() {
   sides_.resize(labels_.back().sides);
+  elders_.resize(std::min(elders_.size(), 2 * sides_.size()));
   labels_.pop_back();
 }
-
-bool Suffixes::complete(int label) {
-  const Stages::Coats& done = stages_.done(labels_[index(label)].stage);
-  for (std::size_t section = 0; section < setting_.sections(); ++section) {
-    if (done[section] != setting_.standing.sections[section].done ||
-        sides(label)[section].until != never) {
-      return false;
-    }
-  }
-  return true;
-}
-
-// Moves what a label asks on to real starts and ends, so that equal demands compare equal; false
-// when nothing can meet them.
-bool Suffixes::settle(int label) {
-  const Label& entry = labels_[index(label)];
-  const Stages::Coats& done = stages_.done(entry.stage);
-  for (std::size_t section = 0; section < setting_.sections(); ++section) {
-    Side& side = sides(label)[section];
-    const SectionStanding& past = setting_.standing.sections[section];
-    if (side.until == never) {
-      continue;
-    }
-    const std::size_t coat = done[section] - 1;  // the coat before
-    const Slot slots = setting_.slots(coat, section);
-    const bool fact = done[section] == past.done;
-    if (!fact) {
-      const StartSet& set = starts_.of(coat, section);
-      side.from = set.next(side.from);
-      side.until = set.previous(std::min(side.until, entry.start - slots));
-    }
-    if (fact || side.until < side.from) {
-      side.from = never;
-      side.until = no_slot;
-    }
-    settle_rework(side, section, coat, entry.start);
-    if (side.from == never && side.rework_from == never) {
-      return false;
-    }
-  }
-  return true;
-}
-
-void Suffixes::settle_rework(Side& side, std::size_t section, std::size_t coat, Slot start) const {
-  if (side.rework_from == never) {
-    return;
-  }
-  const Openings& openings = setting_.reworking();
-  const SectionStanding& past = setting_.standing.sections[section];
-  side.rework_from = openings.next(side.rework_from - 1) + 1;
-  side.rework_until = openings.last_before(std::min(side.rework_until, start)) + 1;
-  bool possible = side.rework_until > 0 && side.rework_from <= side.rework_until;
-  if (possible) {
-    const Slot slots = setting_.problem.units.rework->slots[section];
-    const Stretch last = openings.resumed_until(side.rework_until, slots);
-    const Slot before = last.start - capped(setting_.problem.units.recoat[coat].min);
-    possible = last.possible() && last.start >= setting_.standing.clock &&
-               (coat + 1 == past.done
-                    ? past.end <= before
-                    : starts_.of(coat, section).previous(before - setting_.slots(coat, section)) !=
-                          no_slot);
-  }
-  if (!possible) {
-    side.rework_from = never;
-    side.rework_until = no_slot;
-  }
-}
-
-// With what is sure for work that ends at `end` or before.
 
 }  // namespace basinwright::schedule

@@ -42,8 +42,10 @@ class Suffixes {
            const ChainReach& reach,
            Question question);
 
-  /// Sets all labels from the last end in question back to the first start.
-  void run();
+  /// Sets all labels from the last end in question back to the first start; false when it stopped
+  /// because there were more than `effort`.
+  bool run(std::size_t effort = static_cast<std::size_t>(-1));
+  [[nodiscard]] std::size_t labels() const { return labels_.size(); }
   /// Every way not bettered by another.
   [[nodiscard]] const std::vector<Painting>& paintings() const { return paintings_; }
   /// Can a prefix be ended for exactly `rest`? Only for `rest` that is not above the optimum.
@@ -84,13 +86,17 @@ class Suffixes {
   void ask_fact(Side& side, std::size_t section) const;
   [[nodiscard]] Side ask(std::size_t coat, std::size_t section, Slot start) const;
   void count_splits(int child, std::size_t coat, std::size_t section, Slot start);
-  void give_birth(int label);
+  [[nodiscard]] std::size_t elder(int parent, std::size_t section, Booking::What what);
+  void give_birth(int label, std::size_t elder);
   void drop_last();
   [[nodiscard]] bool settle(int label);
   void settle_rework(Side& side, std::size_t section, std::size_t coat, Slot start) const;
   [[nodiscard]] bool complete(int label);
   [[nodiscard]] Tally tally_at(const Label& label, Slot end) const;
-  [[nodiscard]] bool covers(int better, int worse, Slot end) const;
+  [[nodiscard]] bool cheaper(const Label& better, const Label& worse, Slot end) const;
+  [[nodiscard]] bool wider(const Label& older, const Label& fresh) const;
+  [[nodiscard]] bool wider_by(const Label& fresh, const Label& older, Slot end) const;
+  [[nodiscard]] bool bettered(int elder, const Label& fresh) const;
   [[nodiscard]] bool dead(int label, Slot end) const;
   void admit(int label, Slot end);
   [[nodiscard]] bool meets(const Label& label, const Prefix& prefix) const;
@@ -103,6 +109,7 @@ class Suffixes {
   Stages stages_;
   std::vector<Label> labels_;
   std::vector<Side> sides_;
+  std::vector<int> elders_;                // by side and kind of work
   std::vector<int> births_;                // by start, the last of a list
   std::vector<std::vector<int>> waiting_;  // by stage
   std::vector<std::vector<int>> kept_;     // by stage, all that ever waited, starts descending

@@ -22,8 +22,8 @@ void Checker::chain() {
       continue;
     }
     const Slot end = tasks_[b.index - 1].front().end;
-    require(b.start >= end + task.lag_min, "{} starts too soon after {}", name(b), end);
-    require(!task.lag_max || b.start <= end + *task.lag_max,
+    require(b.start >= after(end, task.lag_min), "{} starts too soon after {}", name(b), end);
+    require(!task.lag_max || b.start <= after(end, *task.lag_max),
             "{} starts too late after {}",
             name(b),
             end);
@@ -66,7 +66,10 @@ void Checker::anchor() {
     }
     if (b.what == What::unit && first) {
       first = false;
-      for (Slot slot = std::max<Slot>(0, b.start - p_.anchor.rain_free); slot < b.start; ++slot) {
+      for (Slot slot = static_cast<Slot>(
+               std::max<std::int64_t>(0, after(b.start, -std::int64_t{p_.anchor.rain_free})));
+           slot < b.start;
+           ++slot) {
         require(n(slot) >= p_.wet.size() || p_.wet[n(slot)] == 0,
                 "{} starts too soon after the rain in slot {}",
                 name(b),
@@ -87,8 +90,8 @@ void Checker::first_coat(const Booking& b) {
     wet = std::max(wet, span.end);
     from = std::max(from.value_or(0), span.end);
   }
-  require(!any || b.start >= wet + p_.anchor.dry, "{} starts before it is dry", name(b));
-  require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= *from + *p_.anchor.limit,
+  require(!any || b.start >= after(wet, p_.anchor.dry), "{} starts before it is dry", name(b));
+  require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= after(*from, *p_.anchor.limit),
           "{} starts after the anchor's limit",
           name(b));
 }
@@ -139,8 +142,10 @@ void Checker::after_rework(const Booking& b) {
   if (!p_.units.rework) {
     return;
   }
-  require(b.start >= end + p_.units.rework->dry, "{} starts before its rework is dry", name(b));
-  require(b.start <= end + p_.units.rework->max, "{} starts too late after its rework", name(b));
+  require(
+      b.start >= after(end, p_.units.rework->dry), "{} starts before its rework is dry", name(b));
+  require(
+      b.start <= after(end, p_.units.rework->max), "{} starts too late after its rework", name(b));
 }
 
 void Checker::rework(const Booking& b) {
@@ -149,7 +154,7 @@ void Checker::rework(const Booking& b) {
     return;
   }
   if (!units_[b.index][b.section].empty()) {
-    require(b.start >= units_[b.index][b.section].front().end + p_.units.recoat[b.index].min,
+    require(b.start >= after(units_[b.index][b.section].front().end, p_.units.recoat[b.index].min),
             "{} starts too soon after its coat",
             name(b));
   }

@@ -108,8 +108,8 @@ TEST_CASE("every span of generated texts gives its value back") {
     all.values += one.values;
     all.keys += one.keys;
   }
-  CHECK(all.values > 30'000);
-  CHECK(all.keys > 10'000);
+  CHECK(all.values > 5'000);
+  CHECK(all.keys > 1'000);
 }
 
 TEST_CASE("spans of texts that are awkward to cut") {

@@ -53,11 +53,12 @@ class ProblemMaker {
   void slots() {
     problem_.horizon = dice_.between(size_.horizon / 2, size_.horizon);
     const int date_length = dice_.between(3, 8);
+    const int wet = dice_.between(0, 30);
     const int offset = dice_.between(0, date_length - 1);
     for (Slot slot = 0; slot < problem_.horizon; ++slot) {
       problem_.date_of.push_back((slot + offset) / date_length);
       problem_.cost_of.push_back(dice_.chance(70) ? 2 : dice_.between(0, 4));
-      problem_.wet.push_back(dice_.chance(10) ? 1 : 0);
+      problem_.wet.push_back(dice_.chance(wet) ? 1 : 0);
     }
     problem_.attendance = dice_.chance(70) ? dice_.between(0, 4) : 0;
     for (int count = 0; count < 3; ++count) {
@@ -91,7 +92,7 @@ class ProblemMaker {
     Anchor& anchor = problem_.anchor;
     anchor.task = place(tasks > 0 ? dice_.between(0, tasks - 1) : 0);
     if (dice_.chance(60)) {
-      anchor.limit = dice_.between(1, 10);
+      anchor.limit = dice_.between(0, dice_.chance(50) ? 4 : 10);
     }
     anchor.dry = dice_.between(0, 3);
     anchor.rain_free = dice_.between(0, 3);

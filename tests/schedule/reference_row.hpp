@@ -2,12 +2,14 @@
 // `description`. Header only, so that a runner outside the test programs can compile it too.
 #pragma once
 
+#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <cstdint>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "basinwright/schedule/problem.hpp"
@@ -19,7 +21,6 @@ struct Row {
   std::string name;
   Problem problem;
   std::optional<Objective> expected;
-  std::optional<Slot> finish_without_rework;  ///< Where the row gives it.
 };
 
 /// The calendars of a row's problem, in this order.
@@ -57,11 +58,15 @@ inline std::size_t place(Slot slot) {
   return static_cast<std::size_t>(slot);
 }
 
-/// Reads the calendars, gates, costs and finishes of one row.
+/// Reads the calendars, gates, costs and finishes of one row; the paint gates in `dropped` hold
+/// always ("rain" for dry work too).
 class RowReader {
  public:
-  explicit RowReader(const nlohmann::json& row)
-      : row_(row), clock_(row.at("start").get<std::string>()), hours_(row.at("hours").get<Slot>()) {
+  explicit RowReader(const nlohmann::json& row, std::vector<std::string> dropped = {})
+      : row_(row),
+        dropped_(std::move(dropped)),
+        clock_(row.at("start").get<std::string>()),
+        hours_(row.at("hours").get<Slot>()) {
     for (const auto& date : row.at("calendar").at("holidays")) {
       holidays_.push_back(Clock(date.get<std::string>() + "T00:00").day(0));
     }
@@ -111,29 +116,36 @@ class RowReader {
   [[nodiscard]] std::int64_t weather(const char* key, Slot h) const {
     return hundredths(row_.at("weather").at(key).at(place(h)));
   }
-  [[nodiscard]] bool rain(Slot h) const {
-    return weather("rain_mm", h) >= hundredths(row_.at("limits").at("rain_mm"));
+  [[nodiscard]] bool dropped(const char* gate) const {
+    return std::find(dropped_.begin(), dropped_.end(), gate) != dropped_.end();
   }
-  [[nodiscard]] bool paint(Slot h) const {
-    const Json& limits = row_.at("limits");
+  [[nodiscard]] bool rain(Slot h) const {
+    return !dropped("rain") && weather("rain_mm", h) >= hundredths(row_.at("limits").at("rain_mm"));
+  }
+  [[nodiscard]] bool paint_hour(Slot h) const {
     const Json& all_hours = row_.at("paint_hours");
     const std::string month = clock_.month(h);
     const Json& hours = all_hours.contains(month) ? all_hours.at(month) : all_hours.at("default");
+    return working_day(h) && clock_.hour(h) >= hours.at(0).get<int>() &&
+           clock_.hour(h) < hours.at(1).get<int>();
+  }
+  [[nodiscard]] bool paint(Slot h) const {
+    const Json& limits = row_.at("limits");
     const Slot air_after = limits.at("air_after_h").get<Slot>();
     const Slot rain_after = limits.at("rain_free_after_h").get<Slot>();
-    if (!working_day(h) || clock_.hour(h) < hours.at(0).get<int>() ||
-        clock_.hour(h) >= hours.at(1).get<int>() || h + air_after >= hours_ ||
-        h + rain_after >= hours_) {
-      return false;
-    }
-    bool open = weather("shell_c", h) >= hundredths(limits.at("shell_min")) &&
-                weather("shell_c", h) - weather("dew_c", h) >= hundredths(limits.at("dew_margin"));
-    for (Slot k = h; k <= h + air_after; ++k) {
-      open = open && weather("air_c", k) >= hundredths(limits.at("air_min")) &&
+    bool open = dropped("calendar") || paint_hour(h);
+    open = open && (dropped("air") || h + air_after < hours_);
+    open = open && (dropped("rain") || h + rain_after < hours_);
+    open =
+        open && (dropped("shell") || weather("shell_c", h) >= hundredths(limits.at("shell_min")));
+    open = open && (dropped("dew") || weather("shell_c", h) - weather("dew_c", h) >=
+                                          hundredths(limits.at("dew_margin")));
+    for (Slot k = h; open && !dropped("air") && k <= h + air_after; ++k) {
+      open = weather("air_c", k) >= hundredths(limits.at("air_min")) &&
              weather("air_c", k) <= hundredths(limits.at("air_max"));
     }
-    for (Slot k = h; k <= h + rain_after; ++k) {
-      open = open && !rain(k);
+    for (Slot k = h; open && !dropped("rain") && k <= h + rain_after; ++k) {
+      open = !rain(k);
     }
     return open;
   }
@@ -235,10 +247,37 @@ class RowReader {
   }
 
   const Json& row_;
+  std::vector<std::string> dropped_;
   Clock clock_;
   Slot hours_;
   std::vector<std::chrono::sys_days> holidays_;
 };
+
+/// The row's own programme: what is left to do, in order of start.
+inline std::vector<Booking> read_witness(const nlohmann::json& row, const Problem& problem) {
+  std::vector<Booking> bookings;
+  for (const auto& entry : row.at("expected").at("witness")) {
+    const auto name = entry.at("task").get<std::string>();
+    Booking booking{
+        Booking::What::reclean, 0, 0, entry.at("start").get<Slot>(), entry.at("end").get<Slot>()};
+    for (std::size_t task = 0; task < problem.chain.size(); ++task) {
+      if (problem.chain[task].name == name) {
+        booking.what = Booking::What::task;
+        booking.index = task;
+      }
+    }
+    for (const char* prefix : {"coat", "rework"}) {
+      const std::size_t slash = name.find("/sec");
+      if (name.rfind(prefix, 0) == 0 && slash != std::string::npos) {
+        booking.what = prefix[0] == 'c' ? Booking::What::unit : Booking::What::rework;
+        booking.index = std::stoul(name.substr(std::string(prefix).size()));
+        booking.section = std::stoul(name.substr(slash + 4));
+      }
+    }
+    bookings.push_back(booking);
+  }
+  return bookings;
+}
 
 /// A row of the file's `rows`.
 inline Row read_row(const nlohmann::json& json) {
@@ -251,9 +290,6 @@ inline Row read_row(const nlohmann::json& json) {
                              expected.at("split_coats").get<int>(),
                              expected.at("reworks").get<int>(),
                              expected.at("labour_cents").get<std::int64_t>()};
-    if (expected.at("refill_slot_without_rework").is_number()) {
-      row.finish_without_rework = expected.at("refill_slot_without_rework").get<Slot>();
-    }
   }
   return row;
 }

@@ -1,0 +1,82 @@
+// The solver against every programme there is: small problems, all enumerated by the rules of
+// problem.hpp (brute_force.hpp), no method shared.
+#include "brute_force.hpp"
+
+#include "basinwright/schedule/solve.hpp"
+#include "random_problem.hpp"
+#include "support/catch.hpp"
+
+using namespace basinwright::schedule;
+
+namespace {
+
+// How often each rule had a say, so that the seeds cannot quietly become trivial.
+struct Seen {
+  int feasible = 0, infeasible = 0, replanned = 0, split = 0, reworked = 0, recleaned = 0;
+};
+
+void count(const Problem& problem, const Answer& answer, Seen& seen) {
+  ++seen.feasible;
+  seen.replanned += problem.facts ? 1 : 0;
+  seen.split += answer.objective.splits > 0 ? 1 : 0;
+  for (const Booking& booking : answer.bookings) {
+    seen.reworked += booking.what == Booking::What::rework ? 1 : 0;
+    seen.recleaned += booking.what == Booking::What::reclean ? 1 : 0;
+  }
+}
+
+// The four values, and the very bookings: of equals the first.
+void compare(std::uint32_t seed, const random::Size& size, Seen& seen) {
+  INFO("seed " << seed);
+  const Problem problem = random::problem(seed, size);
+  const auto solved = solve(problem);
+  const auto expected = brute::best(problem);
+  const auto* answer = std::get_if<Answer>(&solved);
+  REQUIRE((answer != nullptr) == expected.has_value());
+  if (answer == nullptr) {
+    ++seen.infeasible;
+    return;
+  }
+  CHECK(answer->objective.finish == expected->objective.finish);
+  CHECK(answer->objective.splits == expected->objective.splits);
+  CHECK(answer->objective.reworks == expected->objective.reworks);
+  CHECK(answer->objective.cost == expected->objective.cost);
+  CHECK(brute::keys(answer->bookings) == brute::keys(expected->bookings));
+  for (const std::string& complaint : verify(problem, *answer)) {
+    FAIL_CHECK(complaint);
+  }
+  count(problem, *answer, seen);
+}
+
+}  // namespace
+
+TEST_CASE("small problems are solved as the enumeration solves them") {
+  Seen seen;
+  for (std::uint32_t seed = 0; seed < 4000; ++seed) {
+    compare(seed, {15, 2, 2, 2}, seen);
+  }
+  CHECK(seen.feasible > 1200);
+  CHECK(seen.infeasible > 300);
+  CHECK(seen.replanned > 200);
+  CHECK(seen.split > 60);
+  CHECK(seen.reworked > 40);
+  CHECK(seen.recleaned > 10);
+}
+
+TEST_CASE("three coats are solved as the enumeration solves them") {
+  Seen seen;
+  for (std::uint32_t seed = 10000; seed < 11000; ++seed) {
+    compare(seed, {17, 1, 3, 1}, seen);
+  }
+  CHECK(seen.feasible > 200);
+  CHECK(seen.reworked > 20);
+}
+
+TEST_CASE("a longer chain is solved as the enumeration solves it") {
+  Seen seen;
+  for (std::uint32_t seed = 20000; seed < 21500; ++seed) {
+    compare(seed, {16, 4, 1, 2}, seen);
+  }
+  CHECK(seen.feasible > 200);
+  CHECK(seen.recleaned > 10);
+}
