@@ -96,5 +96,6 @@ using Flow = Quantity<3, 0, -1, 0>;
 using WorkRate = Quantity<2, 0, -1, 0>;
 /// Length worked by one person in a time.
 using EdgeRate = Quantity<1, 0, -1, 0>;
+using Speed = Quantity<1, 0, -1, 0>;
 
 }  // namespace basinwright::units

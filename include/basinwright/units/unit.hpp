@@ -70,5 +70,10 @@ inline constexpr Unit<Flow> us_gallons_per_minute{3.785411784e-3 / 60.0, "US gal
 inline constexpr Unit<WorkRate> square_metres_per_hour{1.0 / 3600.0, "m2/h"};
 inline constexpr Unit<WorkRate> square_feet_per_hour{0.09290304 / 3600.0, "ft2/h"};
 inline constexpr Unit<EdgeRate> metres_per_hour{1.0 / 3600.0, "m/h"};
+// Speed of wind; the mile and the nautical mile are international, NIST Handbook 44 App. C.
+inline constexpr Unit<Speed> metres_per_second{1.0, "m/s"};
+inline constexpr Unit<Speed> kilometres_per_hour{1.0 / 3.6, "km/h"};
+inline constexpr Unit<Speed> miles_per_hour{0.44704, "mph"};
+inline constexpr Unit<Speed> knots{1852.0 / 3600.0, "kn"};
 
 }  // namespace basinwright::units
