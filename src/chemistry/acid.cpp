@@ -69,10 +69,12 @@ double percent_of(Molarity label) {
 }
 
 Acid acid_of(double mass_percent, sources::Source source) {
+  // Of a kilogram.
+  constexpr double grams_in_a_percent = 10.0;
   const double density = density_at(mass_percent);
   return {units::percent(mass_percent),
           units::grams_per_litre(density * 1000.0),
-          units::grams_per_litre(10.0 * mass_percent * density),
+          units::grams_per_litre(grams_in_a_percent * mass_percent * density),
           moles_per_litre(molarity_at(mass_percent)),
           source};
 }

@@ -88,8 +88,8 @@ void add_mismatches(const job::Job& job, const job::RateBook& rates, Files& file
                         diagnostics::Severity::error,
                         readers::place_of(files.job, m.pointer),
                         m.pointer,
-                        "The rate book has no coating system of this name",
-                        m.detail.empty() ? "It has none." : "It has: " + m.detail + ".",
+                        m.message,
+                        m.hint,
                         {}});
   }
 }

@@ -8,8 +8,9 @@
 namespace basinwright::job {
 namespace {
 
-// A shell this deep is left by a ladder and holds what sinks.
-constexpr units::Length deep_shell = units::metres(1.8);
+// A shell this deep is a fall, is left by a ladder and holds what sinks.
+constexpr Sourced<units::Length> deep_shell{
+    units::metres(1.8), {sources::Kind::published, "29-cfr-1926.501", "six feet, as 1.8 m"}};
 
 double carbon_dioxide_litres(const Plan& plan) {
   if (!plan.quantities.neutralise) return 0.0;
@@ -23,10 +24,14 @@ void hazards_of_the_route(const Plan& plan, std::vector<Caution>& out) {
     const bool strong = std::ranges::any_of(q.etch->mixes, &chemistry::EtchMix::above_published);
     if (strong) out.push_back({"strong-etch"});
   }
-  out.push_back(
-      {"acid-and-chlorine", chemistry::chlorine_gas(units::grams(125)).in(units::litres)});
+  // What a litre of the ordinary liquid gives: 12.5 trade percent are 125 g of available chlorine.
+  constexpr double grams_in_a_percent = 10.0;
+  const units::Mass available =
+      units::grams(grams_in_a_percent * chemistry::ordinary_trade_percent.value);
+  out.push_back({"acid-and-chlorine", chemistry::chlorine_gas(available).in(units::litres)});
   out.push_back({"vapours-sink", carbon_dioxide_litres(plan)});
-  if (plan.take_off.total.deepest >= deep_shell || plan.stopped()) out.push_back({"deep-shell"});
+  if (plan.take_off.total.deepest >= deep_shell.value || plan.stopped())
+    out.push_back({"deep-shell"});
   out.push_back({"epoxy-on-skin"});
   out.push_back({"no-flame"});
   out.push_back({"electricity"});

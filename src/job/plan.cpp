@@ -146,8 +146,9 @@ class Planner {
     q.drain_pump = t.use("productivity.drain_pump", rates_.productivity.drain_pump);
     use_waits();
     for (std::size_t d = 0; d < q.weight_of_quarter.size(); ++d) {
-      // Only the order of costs matters to the programme: basis points of a quarter's wage.
-      q.weight_of_quarter[d] = rates_.labour.hour.minor() * rates_.labour.weekday[d].count;
+      // Only the order of costs matters to the programme: hundredths of a percent of the wage.
+      q.weight_of_quarter[d] =
+          rates_.labour.hour.minor() * (rates_.labour.weekday[d].millionths / 100);
     }
     q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
     if (!q.sections.empty()) {
@@ -192,16 +193,6 @@ Branch branch_of(std::string code, const Plan& plan) {
 }
 
 }  // namespace
-
-std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates) {
-  std::vector<Mismatch> out;
-  if (!job.coating.system.empty() && !rates.systems.contains(job.coating.system)) {
-    std::string known;
-    for (const auto& [name, system] : rates.systems) known += (known.empty() ? "" : ", ") + name;
-    out.push_back({"unknown-system", job.coating.system_pointer, known});
-  }
-  return out;
-}
 
 Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
   if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");

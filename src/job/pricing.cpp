@@ -114,9 +114,10 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
   q.stages = job.terms.stages;
   if (q.stages.empty() && job.terms.deposit) {
     q.stages = {{"on order", *job.terms.deposit},
-                {"on handover", {10'000 - job.terms.deposit->count}}};
+                {"on handover", {money::whole - job.terms.deposit->millionths}}};
   }
-  if (job.terms.rounding) q.rounding_step = money::parse(*job.terms.rounding, rates.currency);
+  if (job.terms.rounding)
+    q.rounding_step = money::parse(*job.terms.rounding, rates.currency).value();
   const Money wages = sum_of(plan.labour);
   q.costs = {{"materials", sum_of(plan.purchases)},
              {"consumables", sum_of(plan.consumables)},
@@ -128,11 +129,10 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
   q.costs.push_back({"disposal", rates.overheads.disposal});
   q.costs.push_back({"travel", rates.overheads.travel_a_day * plan.programme.days_on_site});
   if (job.refill.water_price) {
-    if (const auto price = money::parse(*job.refill.water_price, rates.currency)) {
-      const double litres = plan.take_off.total.water_volume.in(units::litres);
-      q.costs.push_back(
-          {"fill water", money::scaled(*price, std::llround(litres), 1000, rates.rounding)});
-    }
+    const Money price = money::parse(*job.refill.water_price, rates.currency).value();
+    const double litres = plan.take_off.total.water_volume.in(units::litres);
+    q.costs.push_back(
+        {"fill water", money::scaled(price, std::llround(litres), 1000, rates.rounding)});
   }
   plan.price = quote::price(q);
 }

@@ -26,11 +26,10 @@ LabourLine& line_for(std::vector<LabourLine>& lines, const std::string& task) {
 
 // Work on a dearer day costs the share above the plain wage on top.
 money::Money premium(const sequence::Programme& programme, const Labour& wages) {
-  constexpr std::int64_t whole = 10'000;
   money::Money sum;
   for (const sequence::Booking& booking : programme.bookings) {
     for (const sequence::Worked& day : booking.worked) {
-      const std::int64_t over = wages.weekday[dates::weekday(day.date)].count - whole;
+      const std::int64_t over = wages.weekday[dates::weekday(day.date)].millionths - money::whole;
       if (over <= 0) continue;
       const Duration time = units::minutes(15.0 * day.quarters * booking.people);
       sum += money::share(wage(time, wages.hour), {over}, money::Rounding::half_away);

@@ -5,8 +5,8 @@
 namespace basinwright::quote {
 namespace {
 
-using money::BasisPoints;
 using money::Money;
+using money::Percentage;
 
 class Builder {
  public:
@@ -14,7 +14,7 @@ class Builder {
 
   Price build() {
     for (const Line& line : q_.costs) add(line.what, line.amount);
-    if (q_.overheads.contingency.count > 0) {
+    if (q_.overheads.contingency.millionths > 0) {
       add("contingency", money::share(sum_, q_.overheads.contingency, q_.rounding));
     }
     add_profit();
@@ -54,10 +54,9 @@ class Builder {
     const std::int64_t step = q_.rounding_step->minor();
     const std::int64_t total = (sum_ + tax_of(sum_)).minor();
     const std::int64_t wanted = (total + step / 2) / step * step;
-    constexpr std::int64_t whole = 10'000;
-    const std::int64_t rate = q_.tax ? q_.tax->rate.count : 0;
-    const Money guess =
-        money::scaled(Money::of_minor(wanted), whole, whole + rate, money::Rounding::half_away);
+    const std::int64_t rate = q_.tax ? q_.tax->rate.millionths : 0;
+    const Money guess = money::scaled(
+        Money::of_minor(wanted), money::whole, money::whole + rate, money::Rounding::half_away);
     for (const std::int64_t d : {0, -1, 1}) {
       const Money net = Money::of_minor(guess.minor() + d);
       if ((net + tax_of(net)).minor() == wanted) {
@@ -69,10 +68,10 @@ class Builder {
 
   void share_out() {
     std::vector<Stage> stages = q_.stages;
-    if (stages.empty()) stages.push_back({"on handover", BasisPoints{10'000}});
+    if (stages.empty()) stages.push_back({"on handover", Percentage{money::whole}});
     std::vector<std::int64_t> weights;
     weights.reserve(stages.size());
-    for (const Stage& stage : stages) weights.push_back(stage.share.count);
+    for (const Stage& stage : stages) weights.push_back(stage.share.millionths);
     const auto parts = money::split(price_.total, weights);
     for (std::size_t i = 0; i < stages.size(); ++i) {
       price_.stages.push_back({stages[i].event, parts[i]});

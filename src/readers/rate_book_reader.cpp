@@ -48,8 +48,7 @@ void read_productivity(View& top, sequence::Productivity& p) {
 }
 
 void read_labour(View& top, RateBook& book) {
-  constexpr money::BasisPoints whole{10'000};
-  book.labour.weekday.fill(whole);
+  book.labour.weekday.fill(money::Percentage{money::whole});
   auto view = top.object("labour");
   if (!view) return;
   book.labour.hour = read_money(*view, "hour", book.currency).value_or(money::Money());
@@ -57,7 +56,7 @@ void read_labour(View& top, RateBook& book) {
     constexpr std::array names{
         "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
     for (std::size_t d = 0; d < names.size(); ++d) {
-      if (const auto share = days->basis_points(names[d])) book.labour.weekday[d] = *share;
+      if (const auto share = days->percentage(names[d])) book.labour.weekday[d] = *share;
     }
     days->finish();
   }
@@ -100,9 +99,9 @@ void read_overheads(View& top, RateBook& book) {
   auto view = top.object("overheads");
   if (!view) return;
   quote::Overheads& o = book.overheads;
-  o.markup = view->basis_points("markup");
-  o.margin = view->basis_points("margin");
-  o.contingency = view->basis_points("contingency").value_or(money::BasisPoints());
+  o.markup = view->percentage("markup");
+  o.margin = view->percentage("margin");
+  o.contingency = view->percentage("contingency").value_or(money::Percentage());
   o.call_out = read_money(*view, "call_out", book.currency).value_or(money::Money());
   o.travel_a_day = read_money(*view, "travel", book.currency).value_or(money::Money());
   if (o.markup && o.margin) {
@@ -111,7 +110,7 @@ void read_overheads(View& top, RateBook& book) {
                 "Both a mark-up and a margin are given: they are two ways to one price",
                 "Keep one of the two.");
   }
-  if (o.margin && o.margin->count >= 10'000) {
+  if (o.margin && o.margin->millionths >= money::whole) {
     view->context().report(codes::out_of_range,
                            *view->node("margin"),
                            view->pointer("margin"),
@@ -178,7 +177,7 @@ void read_tax(View& top, RateBook& book) {
   auto view = top.object("tax");
   if (!view) return;
   const std::string name = view->text("name").value_or("tax");
-  if (const auto rate = view->basis_points("rate")) book.tax = quote::Tax{name, *rate};
+  if (const auto rate = view->percentage("rate")) book.tax = quote::Tax{name, *rate};
   view->finish();
 }
 

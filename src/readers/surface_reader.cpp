@@ -90,32 +90,33 @@ std::int64_t read_stages(View& view, job::Terms& terms) {
   std::int64_t sum = 0;
   for (View& stage : view.objects("stages")) {
     const auto event = stage.text("event");
-    const auto share = stage.basis_points("share");
+    const auto share = stage.percentage("share");
     stage.finish();
     if (!event || !share) continue;
     terms.stages.push_back({*event, *share});
-    sum += share->count;
+    sum += share->millionths;
   }
   return sum;
 }
 
 // A deposit is the first stage: either it stands among them, or the stages are what is left.
 void read_payments(View& view, job::Terms& terms) {
-  constexpr std::int64_t all = 10'000;
+  constexpr std::int64_t all = money::whole;
   const std::size_t before = view.context().problems.size();
-  terms.deposit = view.basis_points("deposit");
+  terms.deposit = view.percentage("deposit");
   const std::int64_t sum = read_stages(view, terms);
   if (terms.stages.empty() || view.context().problems.size() != before) return;
-  const std::string said = fmt::format("They come to {:g} %.", static_cast<double>(sum) / 100.0);
+  const std::string said =
+      fmt::format("They come to {:g} %.", static_cast<double>(sum) * 100.0 / money::whole);
   if (!terms.deposit && sum != all) {
     view.context().report(codes::facts_clash,
                           *view.node("stages"),
                           view.pointer("stages"),
                           "The stages' shares do not sum to all of the price",
                           said);
-  } else if (terms.deposit && sum != all && sum + terms.deposit->count == all) {
+  } else if (terms.deposit && sum != all && sum + terms.deposit->millionths == all) {
     terms.stages.insert(terms.stages.begin(), {"on order", *terms.deposit});
-  } else if (terms.deposit && terms.deposit->count > 0 &&
+  } else if (terms.deposit && terms.deposit->millionths > 0 &&
              (sum != all || terms.stages.front().share != *terms.deposit)) {
     view.clash("stages",
                "deposit",
@@ -242,7 +243,7 @@ void read_terms(View& top, job::Job& job) {
   if (!view) return;
   job::Terms& t = job.terms;
   read_payments(*view, t);
-  t.discount = view->basis_points("discount");
+  t.discount = view->percentage("discount");
   t.rounding = view->money("rounding");
   t.validity = view->measure<units::Duration>("validity");
   check_validity(top, *view, job);

@@ -55,8 +55,8 @@ class View {
   /// Nothing for "unknown" too.
   [[nodiscard]] std::optional<int> year(std::string_view key);
   [[nodiscard]] std::optional<std::string> money(std::string_view key);
-  /// A share that money is multiplied by; one that is no whole number of basis points is reported.
-  [[nodiscard]] std::optional<money::BasisPoints> basis_points(std::string_view key);
+  /// A share that money is multiplied by; one finer than a millionth is reported.
+  [[nodiscard]] std::optional<money::Percentage> percentage(std::string_view key);
 
   /// Any quantity, temperature or fraction; the row's type must be Q's.
   template <class Q>

@@ -222,20 +222,19 @@ std::vector<Q> View::measures(std::string_view key) {
   return out;
 }
 
-std::optional<money::BasisPoints> View::basis_points(std::string_view key) {
-  constexpr double in_all = 10'000.0;
+std::optional<money::Percentage> View::percentage(std::string_view key) {
   const auto share = measure<Fraction>(key);
   if (!share) return {};
-  const double count = share->share() * in_all;
+  const double count = share->share() * static_cast<double>(money::whole);
   if (std::abs(count - std::round(count)) > 1e-6) {
     fail(*node(key),
          key,
          codes::out_of_range,
-         fmt::format("\"{}\" goes down to hundredths of a percent", key),
-         fmt::format("Write {:.2f} %.", count / 100.0));
+         fmt::format("\"{}\" goes down to ten-thousandths of a percent", key),
+         fmt::format("Write {:.4f} %.", count * 100.0 / money::whole));
     return {};
   }
-  return money::BasisPoints{std::llround(count)};
+  return money::Percentage{std::llround(count)};
 }
 
 #define BASINWRIGHT_READS(Q)                                          \

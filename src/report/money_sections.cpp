@@ -220,6 +220,16 @@ Section labour_section(const Subject& s) {
 
 namespace {
 
+// "17.00 %", and "8.875 %" where two decimals do not hold it.
+std::string percent_text(money::Percentage rate) {
+  constexpr std::int64_t of_a_percent = money::whole / 100;
+  constexpr int most = 4;
+  int decimals = 2;
+  std::int64_t step = of_a_percent / 100;
+  for (; decimals < most && rate.millionths % step != 0; ++decimals) step /= 10;
+  return units::fixed(static_cast<double>(rate.millionths) / of_a_percent, decimals) + " %";
+}
+
 void add_branches(const Subject& s, const Cells& c, Section& section) {
   if (s.plan.either.empty()) {
     section.blocks.emplace_back(document::Facts{{{"either", "", Cells::nothing(""), false}}});
@@ -258,9 +268,7 @@ Section price_section(const Subject& s) {
         {{{std::move(what), {}, Role::total}, c.money(amount)}, Role::total, false});
   };
   sum("Net", price.net);
-  const std::string rate =
-      s.rates.tax ? units::fixed(static_cast<double>(s.rates.tax->rate.count) / 100.0, 2) + " %"
-                  : "";
+  const std::string rate = s.rates.tax ? percent_text(s.rates.tax->rate) : "";
   sum(price.tax_name.empty() ? "Tax (none in the rate book)" : price.tax_name + " " + rate,
       price.tax);
   sum("Total", price.total);

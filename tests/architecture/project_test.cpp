@@ -1,4 +1,5 @@
 // The project itself, held against every rule. The rules are the house's own: DEVELOPERS.md.
+#include "bare_numbers.hpp"
 #include "broken_tree.hpp"
 #include "includes.hpp"
 #include "pure.hpp"
@@ -64,6 +65,10 @@ TEST_CASE("no clock, environment or locale below cli") {
 
 TEST_CASE("every source key is explained") {
   require_none(unexplained_sources(project));
+}
+
+TEST_CASE("no number of the trade lacks its source") {
+  require_none(bare_numbers(project));
 }
 
 TEST_CASE("every test name can be asked for") {

@@ -1,4 +1,5 @@
 // Checks on what code says: impure calls, source keys, headers alone, names of tests.
+#include "bare_numbers.hpp"
 #include "broken_tree.hpp"
 #include "pure.hpp"
 #include "source_keys.hpp"
@@ -84,4 +85,23 @@ TEST_CASE("test names that a runner would misread are found") {
     tree.write("tests/a/b_test.cpp", "\nTEST_CASE(\"" + name + "\") {}\n");
     require_one(wrong_test_names(tree.root()), "tests/a/b_test.cpp:2: test name");
   }
+}
+
+TEST_CASE("numbers of the trade without a source are found") {
+  const BrokenTree tree;
+  tree.write("include/basinwright/sequence/waits.hpp",
+             "Sourced<units::Duration> dry{units::hours(48),\n"
+             "                             {sources::Kind::assumed, \"drying\", \"no rain\"}};\n"
+             "// hours(12)\nauto unit = units::hours(1) + units::minutes(15) * n;\n"
+             "constexpr double slack = 1e-9;\n");
+  tree.write("src/render/text.cpp", "constexpr int columns = 80;\n");
+  require_none(bare_numbers(tree.root()));
+  tree.write("src/sequence/cure.cpp", "\nauto wait = units::hours(12);\n");
+  require_one(bare_numbers(tree.root()), "src/sequence/cure.cpp:2: hours(12) has no source");
+  tree.write("src/sequence/cure.cpp", "");
+  tree.write("src/chemistry/etch.cpp", "constexpr double acid_share = 0.667;\n");
+  require_one(bare_numbers(tree.root()), "src/chemistry/etch.cpp:1: acid_share is a constant");
+  tree.write("src/chemistry/etch.cpp",
+             "auto deep = units::metres(1);\nauto x = litres(2.5e1) / area;\n");
+  require_one(bare_numbers(tree.root()), "src/chemistry/etch.cpp:2: litres(2.5e1) has no source");
 }

@@ -5,6 +5,7 @@
 #include <regex>
 #include <set>
 
+#include "basinwright/job/plan.hpp"
 #include "readers/reading.hpp"
 
 using namespace reading;
@@ -58,9 +59,14 @@ Names shell_codes() {
   return out;
 }
 
+Names job_codes() {
+  return matches(contents("src/job/mismatches.cpp"), "Mismatch\\{\"([a-z-]+)\"");
+}
+
 Names all_codes() {
   Names all = readers_codes();
   all.merge(shell_codes());
+  all.merge(job_codes());
   for (const std::string& code : guarded) all.erase(code);
   return all;
 }
@@ -97,6 +103,7 @@ Names named(const std::vector<File>& all) {
 
 TEST_CASE("each failing file is told its own code, in its place") {
   for (const File& file : files()) {
+    if (job_codes().contains(file.code)) continue;  // told against a rate book, below
     const std::string text = contents(file.path);
     Problems problems;
     const bool read =
@@ -116,6 +123,27 @@ TEST_CASE("each failing file is told its own code, in its place") {
     // A small file: it is there to be read.
     CHECK(text.size() < 4000);
   }
+}
+
+TEST_CASE("what does not fit the rate book is told in its place") {
+  int told_of = 0;
+  for (const File& file : files()) {
+    if (!job_codes().contains(file.code)) continue;
+    INFO(file.path);
+    Problems problems;
+    const std::string text = contents(file.path);
+    const auto read = job(text, problems);
+    REQUIRE(read.has_value());
+    const auto book = basinwright::readers::demonstration_rates();
+    const auto found =
+        basinwright::job::mismatches(*read, *basinwright::readers::read_rate_book(book, problems));
+    REQUIRE(found.size() == 1);
+    CHECK(found.front().code == file.code);
+    const auto at = basinwright::readers::place_of({file.path, text}, found.front().pointer);
+    CHECK(at.line > 0);
+    ++told_of;
+  }
+  CHECK(told_of == static_cast<int>(job_codes().size()));
 }
 
 TEST_CASE("codes, page and files are the same") {

@@ -34,25 +34,25 @@ using Parts = std::vector<std::int64_t>;
 TEST_CASE("tax is taken once on the subtotal") {
   // Common practice of invoices: three lines of 10.05 at 10 % are taxed 3.02 together, not 3.03.
   const Money subtotal = minor(1005) * 3;
-  CHECK(share(subtotal, {1000}, away) == minor(302));
-  CHECK(share(minor(1005), {1000}, away) * 3 == minor(303));
+  CHECK(share(subtotal, {100'000}, away) == minor(302));
+  CHECK(share(minor(1005), {100'000}, away) * 3 == minor(303));
 }
 
 TEST_CASE("tax inside a gross price") {
   // Worked by hand: 99.99 x 10/110 = 9.09.
-  const GrossParts parts = inside_gross(minor(9999), {1000}, away);
+  const GrossParts parts = inside_gross(minor(9999), {100'000}, away);
   CHECK(parts.net == minor(9090));
   CHECK(parts.tax == minor(909));
   CHECK(inside_gross(minor(9999), {0}, away).net == minor(9999));
-  CHECK_THROWS_AS(inside_gross(minor(1), {-10000}, away), std::invalid_argument);
+  CHECK_THROWS_AS(inside_gross(minor(1), {-whole}, away), std::invalid_argument);
 }
 
 TEST_CASE("a mark-up is on cost and a margin on price") {
   // Common practice: 25 % on 1000 is 1250 as mark-up, 1333.33 as margin.
-  CHECK(with_markup(minor(100000), {2500}, away) == minor(125000));
-  CHECK(with_margin(minor(100000), {2500}, away) == minor(133333));
+  CHECK(with_markup(minor(100000), {250'000}, away) == minor(125000));
+  CHECK(with_margin(minor(100000), {250'000}, away) == minor(133333));
   CHECK(with_margin(minor(100000), {0}, away) == minor(100000));
-  CHECK_THROWS_AS(with_margin(minor(1), {10000}, away), std::invalid_argument);
+  CHECK_THROWS_AS(with_margin(minor(1), {whole}, away), std::invalid_argument);
   CHECK_THROWS_AS(with_margin(minor(1), {-1}, away), std::invalid_argument);
 }
 
@@ -130,7 +130,7 @@ TEST_CASE("rounding is the same on both sides of zero, and tax inside a price su
   for (int round = 0; round < 5000; ++round) {
     const Money a = minor(static_cast<std::int64_t>(random() % 2000001) - 1000000);
     const Money opposite = minor(0) - a;
-    const BasisPoints rate{static_cast<std::int64_t>(random() % 10000)};
+    const Percentage rate{static_cast<std::int64_t>(random() % whole)};
     for (const Rounding rule : {away, even}) {
       REQUIRE(share(opposite, rate, rule) == minor(0) - share(a, rate, rule));
       REQUIRE(with_markup(opposite, rate, rule) == minor(0) - with_markup(a, rate, rule));

@@ -10,6 +10,7 @@ random.seed(20240229)
 getcontext().prec = 120  # no quotient here is that near to a tie without being one
 RULES = {"away": ROUND_HALF_UP, "even": ROUND_HALF_EVEN}
 ONE = Decimal(1)
+WHOLE = 10**6  # percentages are in millionths
 
 
 def whole(value, rule):
@@ -26,12 +27,12 @@ def amount():
 
 
 def percents():
-    return random.choice([1000, 2000, 500, 750, 1900, 2500, random.randrange(0, 10000)])
+    return random.choice([100000, 200000, 82500, 88750, 190000, 250000, random.randrange(0, WHOLE)])
 
 
 def share(rule):
     a, r = amount(), random.choice([percents(), -percents()])
-    return [a, r], [whole(Decimal(a) * r / 10000, rule)]
+    return [a, r], [whole(Decimal(a) * r / WHOLE, rule)]
 
 
 def scaled(rule):
@@ -41,18 +42,18 @@ def scaled(rule):
 
 def gross(rule):
     a, r = amount(), percents()
-    tax = whole(Decimal(a) * r / (10000 + r), rule)
+    tax = whole(Decimal(a) * r / (WHOLE + r), rule)
     return [a, r], [a - tax, tax]
 
 
 def markup(rule):
     a, r = amount(), percents()
-    return [a, r], [whole(Decimal(a) * (10000 + r) / 10000, rule)]
+    return [a, r], [whole(Decimal(a) * (WHOLE + r) / WHOLE, rule)]
 
 
 def margin(rule):
     a, r = amount(), percents()
-    return [a, r], [whole(Decimal(a) * 10000 / (10000 - r), rule)]
+    return [a, r], [whole(Decimal(a) * WHOLE / (WHOLE - r), rule)]
 
 
 def split(_rule):

@@ -156,8 +156,8 @@ TEST_CASE("clash, a deposit and stages that sum to all of the price do not") {
   INFO(told(problems));
   REQUIRE(read);
   REQUIRE(read->terms.stages.size() == 2);
-  CHECK(read->terms.stages[0].share.count == 2000);
-  CHECK(read->terms.stages[1].share.count == 8000);
+  CHECK(read->terms.stages[0].share.millionths == 200000);
+  CHECK(read->terms.stages[1].share.millionths == 800000);
   file["terms"]["stages"] = json::parse(
       R"([{"event": "on order", "share": "20 %"}, {"event": "on handover", "share": "80 %"}])");
   CHECK(problems_of_job(file).empty());

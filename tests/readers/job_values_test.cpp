@@ -193,11 +193,11 @@ TEST_CASE("job values, refill and terms") {
   CHECK(full().refill.chlorine_kind == "liquid");
   CHECK(full().refill.salt_pool);
   const auto& t = full().terms;
-  CHECK(t.deposit->count == 2000);
+  CHECK(t.deposit->millionths == 200000);
   CHECK(t.stages.at(0).event == "on order");
-  CHECK(t.stages[1].share.count == 8000);
+  CHECK(t.stages[1].share.millionths == 800000);
   CHECK(t.validity->in(days) == 30.0);
-  CHECK(t.discount->count == 200);
+  CHECK(t.discount->millionths == 20000);
   CHECK(t.rounding == "1.00");
   CHECK(t.allowances == Found{"repairs to 200.00"});
   CHECK(t.exclusions == Found{"tiles"});

@@ -14,8 +14,8 @@ std::vector<Effect> of_weekdays() {
       "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
   std::vector<Effect> all;
   for (std::size_t d = 0; d < names.size(); ++d) {
-    all.push_back({"/labour/weekday/" + names[d], "110 %", 11000, [d](const RateBook& b) {
-                     return static_cast<double>(b.labour.weekday[d].count);
+    all.push_back({"/labour/weekday/" + names[d], "110 %", 1.1e6, [d](const RateBook& b) {
+                     return static_cast<double>(b.labour.weekday[d].millionths);
                    }});
   }
   return all;
@@ -56,12 +56,12 @@ std::vector<Effect> of_packs_and_money() {
       {"/disposal", "91.00", 9100, [=](auto& b) { return minor(b.overheads.disposal); }},
       {"/overheads/markup",
        "150 %",
-       15000,
-       [](auto& b) { return static_cast<double>(b.overheads.markup->count); }},
+       1.5e6,
+       [](auto& b) { return static_cast<double>(b.overheads.markup->millionths); }},
       {"/overheads/contingency",
        "5 %",
-       500,
-       [](auto& b) { return static_cast<double>(b.overheads.contingency.count); }},
+       50000,
+       [](auto& b) { return static_cast<double>(b.overheads.contingency.millionths); }},
       {"/overheads/call_out",
        "310.00",
        31000,
@@ -70,7 +70,10 @@ std::vector<Effect> of_packs_and_money() {
        "26.00",
        2600,
        [=](auto& b) { return minor(b.overheads.travel_a_day); }},
-      {"/tax/rate", "7.25 %", 725, [](auto& b) { return static_cast<double>(b.tax->rate.count); }},
+      {"/tax/rate",
+       "7.25 %",
+       72500,
+       [](auto& b) { return static_cast<double>(b.tax->rate.millionths); }},
       {"/rounding", "half_away", 0, [](auto& b) { return static_cast<double>(b.rounding); }},
       {"/demonstration", false, 0, [](auto& b) { return b.demonstration ? 1.0 : 0.0; }},
       {"/order_confidence", "95 %", 95, [](auto& b) {
@@ -232,7 +235,7 @@ TEST_CASE("each text of a rate book is where it belongs") {
 
 TEST_CASE("the other ways to say a price and a strength") {
   const RateBook b = book_of(json::parse(contents("tests/readers/other-rates.json")));
-  CHECK(b.overheads.margin->count == 1800);
+  CHECK(b.overheads.margin->millionths == 180'000);
   CHECK_FALSE(b.overheads.markup.has_value());
   CHECK(b.chemicals.hypochlorite_trade_percent.value == 11.5);
   CHECK(b.chemicals.hypochlorite_trade_percent.source.place ==

@@ -277,13 +277,15 @@ TEST_CASE("view, money is a plain decimal, kept as written") {
   }
 }
 
-TEST_CASE("view, shares of money go down to basis points") {
+TEST_CASE("view, shares of money go down to millionths") {
   Object o = read("\"share\": \"8.25 %\"");
-  CHECK(o.view.basis_points("share")->count == 825);
+  CHECK(o.view.percentage("share")->millionths == 82'500);
   Object p = read("\"share\": 0.0825");
-  CHECK(p.view.basis_points("share")->count == 825);
-  Object q = read("\"share\": \"8.875 %\"");
-  CHECK_FALSE(q.view.basis_points("share"));
+  CHECK(p.view.percentage("share")->millionths == 82'500);
+  Object tax = read("\"share\": \"8.875 %\"");
+  CHECK(tax.view.percentage("share")->millionths == 88'750);
+  Object q = read("\"share\": \"8.87512 %\"");
+  CHECK_FALSE(q.view.percentage("share"));
   CHECK(q.found() == Found{"out-of-range /share"});
 }
 

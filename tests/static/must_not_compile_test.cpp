@@ -13,8 +13,8 @@
 // money, the rule of this house that no binary fraction touches it.
 
 using namespace basinwright::units;
-using basinwright::money::BasisPoints;
 using basinwright::money::Money;
+using basinwright::money::Percentage;
 
 namespace {
 
@@ -118,7 +118,7 @@ static_assert(!Addable<Money, double> && !Addable<Money, int> && !Subtractable<d
 static_assert(!Multipliable<Money, Money> && !Multipliable<Money, double>);
 static_assert(!Multipliable<Money, float> && !Multipliable<double, Money>);
 static_assert(!Divisible<Money, Money> && !Divisible<Money, int> && !Divisible<Money, double>);
-static_assert(!Multipliable<Money, BasisPoints> && !Addable<Money, BasisPoints>);
+static_assert(!Multipliable<Money, Percentage> && !Addable<Money, Percentage>);
 static_assert(!Settable<Money, std::int64_t> && !Settable<double, Money>);
 static_assert(!std::constructible_from<Money, std::int64_t>);
 static_assert(MinorFrom<std::int64_t> && !MinorFrom<double> && !MinorFrom<float>);

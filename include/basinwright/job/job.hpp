@@ -115,7 +115,7 @@ struct Refill {
 };
 
 struct Terms {
-  std::optional<money::BasisPoints> deposit, discount;
+  std::optional<money::Percentage> deposit, discount;
   std::vector<quote::Stage> stages;
   std::optional<std::string> rounding;
   std::optional<units::Duration> validity;

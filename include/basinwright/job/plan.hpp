@@ -121,7 +121,7 @@ struct Circumstances {
 struct Mismatch {
   std::string code;     ///< "unknown-system".
   std::string pointer;  ///< Into the job file.
-  std::string detail;
+  std::string message, hint;
 };
 
 /// Job, rates and circumstances against each other; empty when they fit.

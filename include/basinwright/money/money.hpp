@@ -49,11 +49,14 @@ class Money {
   std::int64_t minor_ = 0;
 };
 
-/// A rate in basis points (1 % = 100): tax, mark-up, discount.
-struct BasisPoints {
-  std::int64_t count = 0;
-  friend constexpr auto operator<=>(BasisPoints, BasisPoints) = default;
+/// A share that money is multiplied by, in millionths (1 % = 10,000): tax, mark-up, discount. Sales
+/// taxes go down to thousandths of a percent.
+struct Percentage {
+  std::int64_t millionths = 0;
+  friend constexpr auto operator<=>(Percentage, Percentage) = default;
 };
+/// 100 %, in millionths.
+inline constexpr std::int64_t whole = 1'000'000;
 
 /// Reads an exact decimal ("1234.50") into minor units; nothing when it is no decimal, has more
 /// decimals than the currency, or does not fit.
@@ -63,7 +66,7 @@ struct BasisPoints {
 [[nodiscard]] std::string plain(Money amount, const Currency& currency);
 
 /// `amount` x `rate`, rounded once to a minor unit.
-[[nodiscard]] Money share(Money amount, BasisPoints rate, Rounding rounding);
+[[nodiscard]] Money share(Money amount, Percentage rate, Rounding rounding);
 
 /// `price` x `numerator` / `denominator`, rounded once; exact integers throughout.
 /// @throws std::invalid_argument when the denominator is not positive
@@ -83,12 +86,12 @@ struct GrossParts {
   Money net;
   Money tax;
 };
-[[nodiscard]] GrossParts inside_gross(Money gross, BasisPoints tax, Rounding rounding);
+[[nodiscard]] GrossParts inside_gross(Money gross, Percentage tax, Rounding rounding);
 
 /// The selling price of a cost at a mark-up on cost (25 % on 1000 is 1250).
-[[nodiscard]] Money with_markup(Money cost, BasisPoints markup, Rounding rounding);
+[[nodiscard]] Money with_markup(Money cost, Percentage markup, Rounding rounding);
 /// The selling price of a cost at a margin on price (25 % on 1000 is 1333.33).
 /// @throws std::invalid_argument unless 0 <= margin < 100 %
-[[nodiscard]] Money with_margin(Money cost, BasisPoints margin, Rounding rounding);
+[[nodiscard]] Money with_margin(Money cost, Percentage margin, Rounding rounding);
 
 }  // namespace basinwright::money

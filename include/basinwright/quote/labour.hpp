@@ -15,7 +15,7 @@ namespace basinwright::quote {
 struct Labour {
   money::Money hour;
   /// Share of the wage on each weekday, Monday first; 10,000 = 100 %.
-  std::array<money::BasisPoints, 7> weekday{};
+  std::array<money::Percentage, 7> weekday{};
 };
 
 struct LabourLine {

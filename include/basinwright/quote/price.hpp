@@ -12,14 +12,14 @@ namespace basinwright::quote {
 
 struct Tax {
   std::string name;
-  money::BasisPoints rate;
+  money::Percentage rate;
 };
 
 /// How the price is made of the cost. Mark-up or margin, never both.
 struct Overheads {
-  std::optional<money::BasisPoints> markup;
-  std::optional<money::BasisPoints> margin;
-  money::BasisPoints contingency;
+  std::optional<money::Percentage> markup;
+  std::optional<money::Percentage> margin;
+  money::Percentage contingency;
   money::Money call_out;  ///< Least charge for labour.
   money::Money travel_a_day;
   money::Money disposal;  ///< Flat, for the job.
@@ -27,7 +27,7 @@ struct Overheads {
 
 struct Stage {
   std::string event;
-  money::BasisPoints share;
+  money::Percentage share;
 };
 
 struct Line {
@@ -38,7 +38,7 @@ struct Line {
 struct PriceQuestion {
   std::vector<Line> costs;
   Overheads overheads;
-  std::optional<money::BasisPoints> discount;
+  std::optional<money::Percentage> discount;
   std::optional<money::Money> rounding_step;  ///< The total is rounded to it, in a line of its own.
   std::optional<Tax> tax;
   std::vector<Stage> stages;  ///< Empty: all on handover.
