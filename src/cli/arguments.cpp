@@ -41,6 +41,7 @@ basinwright --help lists the commands.
 struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
+  std::vector<std::string> weather;
   bool strict = false, no_color = false, quiet = false;
 };
 
@@ -50,6 +51,12 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
     sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
   sub.add_option("--rates", t.rates, "Rate book; without one, demonstration rates")
       ->type_name("FILE");
+  sub.add_option("--weather",
+                 t.weather,
+                 "Hours of weather: forecast, table or typical year; may be given again")
+      ->type_name("FILE")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   sub.add_option("--start", t.start, "First working day, over the job's own")->type_name("DATE");
   sub.add_option("--today", t.today, "Day to plan from, instead of the clock's")->type_name("DATE");
   sub.add_option("--units", t.units, "Units of the output")
@@ -101,6 +108,7 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
   r.job = t.job;
   r.quantity = t.quantity;
   if (!t.rates.empty()) r.rates = t.rates;
+  r.weather = t.weather;
   if (!t.output.empty()) r.output = t.output;
   const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 2> days{
       {{&t.start, &r.start}, {&t.today, &r.today}}};

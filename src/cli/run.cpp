@@ -12,12 +12,14 @@
 #include "basinwright/diagnostics/diagnostic.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/readers/read.hpp"
+#include "basinwright/readers/weather_file.hpp"
 #include "basinwright/render/csv.hpp"
 #include "basinwright/render/json.hpp"
 #include "basinwright/render/markdown.hpp"
 #include "basinwright/render/svg.hpp"
 #include "basinwright/render/text.hpp"
 #include "basinwright/report/pages.hpp"
+#include "basinwright/weather/record.hpp"
 #include "files.hpp"
 
 namespace basinwright::cli {
@@ -30,6 +32,8 @@ void complain(std::string_view text) {
 // Everything a request reads, and what was wrong with it.
 struct Files {
   readers::Input job, rates;
+  std::vector<readers::Input> weather;
+  std::vector<readers::WeatherFile> hours;
   diagnostics::Problems problems;
   Status status = Status::done;
 };
@@ -48,12 +52,20 @@ bool load_all(const Request& r, Files& files) {
   if (!load(r.job, r.job == "-" ? "standard input" : r.job, files.job)) return false;
   if (!r.rates) {
     files.rates = readers::demonstration_rates();
-    return true;
+  } else if (!load(*r.rates, *r.rates, files.rates)) {
+    return false;
   }
-  return load(*r.rates, *r.rates, files.rates);
+  for (const std::string& path : r.weather) {
+    if (!load(path, path == "-" ? "standard input" : path, files.weather.emplace_back()))
+      return false;
+  }
+  return true;
 }
 
 std::string_view text_of(const Files& files, const std::string& name) {
+  for (const readers::Input& input : files.weather) {
+    if (name == input.name) return input.bytes;
+  }
   return name == files.job.name ? files.job.bytes : files.rates.bytes;
 }
 
@@ -128,8 +140,10 @@ std::string rendered(const Request& r, const document::Document& page) {
 
 Status put(const Request& r, const std::string& bytes) {
   if (r.output && *r.output != "-") {
-    for (const auto& input : {std::optional(r.job), r.rates}) {
-      if (input && *input == *r.output) {
+    std::vector<std::string> inputs = r.weather;
+    inputs.insert(inputs.end(), {r.job, r.rates.value_or(r.job)});
+    for (const std::string& input : inputs) {
+      if (input == *r.output) {
         complain("basinwright: " + *r.output +
                  " is read by this command; it is not written over\n");
         return Status::misuse;
@@ -177,6 +191,14 @@ Status explain(const Request& r, const report::Subject& subject, const Files& fi
   return Status::misuse;
 }
 
+// Everything known of the weather; typical years are laid over all days that a plan may reach.
+weather::Record record_of(const Files& files, dates::Date start) {
+  constexpr std::chrono::days before{31};
+  constexpr std::chrono::days after{600};
+  const auto hour = [](dates::Date day) { return weather::hour_of(dates::Moment(day, 0)); };
+  return readers::merge(files.hours, hour(start - before), hour(start + after));
+}
+
 Status present(const Request& r,
                const job::Job& job,
                const job::RateBook& rates,
@@ -186,6 +208,9 @@ Status present(const Request& r,
       r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
   now.start = r.start;
   now.explain = r.command == Command::explain;
+  const weather::Record weather =
+      record_of(files, r.start.value_or(job.heading.start.value_or(now.today)));
+  if (!files.hours.empty()) now.weather = &weather;
   const job::Plan plan = job::make_plan(job, rates, now);
   const report::Subject subject{job, rates, plan, r.units.value_or(job.units), r.paper};
   if (r.command == Command::explain) return explain(r, subject, files);
@@ -201,6 +226,10 @@ Status carry_out(const Request& r) {
   if (!load_all(r, files)) return Status::file;
   const auto job = readers::read_job(files.job, files.problems);
   const auto rates = readers::read_rate_book(files.rates, files.problems);
+  for (const readers::Input& input : files.weather) {
+    if (auto file = readers::read_weather(input, files.problems))
+      files.hours.push_back(std::move(*file));
+  }
   if (job && rates) add_mismatches(*job, *rates, files);
   if (r.command == Command::check) {
     const Status printed = put(r, worded(r, files));

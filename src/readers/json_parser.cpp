@@ -174,7 +174,10 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (std::max(open_.back()->items.size(), open_.back()->members.size()) < limits_.items) {
       return false;
     }
-    refuse(codes::too_large, span, "This list or object has more than 10,000 entries", "");
+    refuse(codes::too_large,
+           span,
+           "This list or object has more than " + std::to_string(limits_.items) + " entries",
+           "");
     return true;
   }
 

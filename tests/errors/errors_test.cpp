@@ -6,6 +6,7 @@
 #include <set>
 
 #include "basinwright/job/plan.hpp"
+#include "basinwright/readers/weather_file.hpp"
 #include "readers/reading.hpp"
 
 using namespace reading;
@@ -76,18 +77,24 @@ Names documented() {
 }
 
 struct File {
-  std::string code, path;
-  bool is_rates = false;
+  std::string code, path, tail;
 };
+
+/// What follows the code in a file's name says what kind of file it is.
+std::string tail_of(const std::string& name) {
+  for (const std::string tail : {".rates.json", ".weather.json", ".weather.csv", ".json"}) {
+    if (name.ends_with(tail)) return tail;
+  }
+  return "";
+}
 
 std::vector<File> files() {
   std::vector<File> out;
   for (const auto& entry : fs::directory_iterator(root() / "tests/errors")) {
     const std::string name = entry.path().filename().string();
-    if (!name.ends_with(".json")) continue;
-    const bool is_rates = name.ends_with(".rates.json");
-    const std::size_t tail = is_rates ? std::string_view(".rates.json").size() : 5;
-    out.push_back({name.substr(0, name.size() - tail), "tests/errors/" + name, is_rates});
+    const std::string tail = tail_of(name);
+    if (tail.empty()) continue;
+    out.push_back({name.substr(0, name.size() - tail.size()), "tests/errors/" + name, tail});
   }
   std::ranges::sort(out, {}, &File::path);
   return out;
@@ -99,6 +106,12 @@ Names named(const std::vector<File>& all) {
   return out;
 }
 
+bool reads(const File& file, const std::string& text, Problems& problems) {
+  if (file.tail == ".json") return job(text, problems).has_value();
+  if (file.tail == ".rates.json") return rates(text, problems).has_value();
+  return readers::read_weather({file.path, text}, problems).has_value();
+}
+
 }  // namespace
 
 TEST_CASE("each failing file is told its own code, in its place") {
@@ -106,8 +119,7 @@ TEST_CASE("each failing file is told its own code, in its place") {
     if (job_codes().contains(file.code)) continue;  // told against a rate book, below
     const std::string text = contents(file.path);
     Problems problems;
-    const bool read =
-        file.is_rates ? rates(text, problems).has_value() : job(text, problems).has_value();
+    const bool read = reads(file, text, problems);
     INFO(file.path << "\n" << told(problems));
     const auto& all = problems.all();
     const auto it = std::ranges::find(all, file.code, &Diagnostic::code);

@@ -23,6 +23,7 @@ struct Request {
   std::string job;       ///< Path, or `-` for standard input.
   std::string quantity;  ///< For explain; empty lists what can be asked.
   std::optional<std::string> rates;
+  std::vector<std::string> weather;   ///< Paths, in the order given.
   std::optional<std::string> output;  ///< Path; nothing or `-` is standard output.
   std::optional<dates::Date> start;
   std::optional<dates::Date> today;

@@ -21,6 +21,7 @@
 #include "basinwright/sequence/programme.hpp"
 #include "basinwright/shell/take_off.hpp"
 #include "basinwright/trace/trace.hpp"
+#include "basinwright/weather/record.hpp"
 
 namespace basinwright::job {
 
@@ -113,8 +114,9 @@ struct Plan {
 /// What the outside world adds to a job.
 struct Circumstances {
   dates::Date today;
-  std::optional<dates::Date> start;  ///< Overrides the job's own.
-  bool explain = false;              ///< Record how every number came about.
+  std::optional<dates::Date> start;          ///< Overrides the job's own.
+  bool explain = false;                      ///< Record how every number came about.
+  const weather::Record* weather = nullptr;  ///< Nothing: the calendar alone.
 };
 
 /// Why a job cannot be planned although each file is right on its own.
