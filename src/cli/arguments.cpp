@@ -18,9 +18,11 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 4> commands{{
+constexpr std::array<CommandRow, 6> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
+    {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
+    {"compare", Command::compare, "Two ways of doing the job, side by side"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
 }};
@@ -41,7 +43,8 @@ basinwright --help lists the commands.
 struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
-  std::vector<std::string> weather;
+  std::string other;
+  std::vector<std::string> weather, sets;
   bool strict = false, no_color = false, quiet = false;
 };
 
@@ -49,6 +52,20 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
   if (command == Command::explain)
     sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
+  if (command == Command::compare) {
+    sub.add_option("OTHER", t.other, "The job file it is compared with");
+    sub.add_option("--set",
+                   t.sets,
+                   "Compare with the same job changed at a place, such as /coating/coats=3; may be "
+                   "given again")
+        ->type_name("/PLACE=VALUE")
+        ->expected(1)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  }
+  if (command == Command::quote) {
+    sub.add_option("--variation-from", t.other, "The job file as it was quoted: what changes since")
+        ->type_name("FILE");
+  }
   sub.add_option("--rates", t.rates, "Rate book; without one, demonstration rates")
       ->type_name("FILE");
   sub.add_option("--weather",
@@ -109,6 +126,15 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
   r.quantity = t.quantity;
   if (!t.rates.empty()) r.rates = t.rates;
   r.weather = t.weather;
+  if (!t.other.empty()) r.other = t.other;
+  for (const std::string& set : t.sets) {
+    const std::size_t equals = set.find('=');
+    if (!set.starts_with('/') || equals == std::string::npos)
+      return misuse("--set takes a place and a value, such as --set /coating/coats=3.");
+    r.sets.push_back({set.substr(0, equals), set.substr(equals + 1)});
+  }
+  if (command == Command::compare && r.other.has_value() != r.sets.empty())
+    return misuse("compare takes a second job file or --set, one of the two.");
   if (!t.output.empty()) r.output = t.output;
   const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 2> days{
       {{&t.start, &r.start}, {&t.today, &r.today}}};

@@ -1,166 +1,23 @@
 #include "basinwright/cli/run.hpp"
 
-#include <sys/ioctl.h>
-#include <unistd.h>
 #include <chrono>
 #include <csignal>
-#include <cstdio>
-#include <cstdlib>
 #include <exception>
 #include <set>
 
 #include "basinwright/diagnostics/diagnostic.hpp"
+#include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
-#include "basinwright/readers/read.hpp"
-#include "basinwright/readers/weather_file.hpp"
-#include "basinwright/render/csv.hpp"
-#include "basinwright/render/json.hpp"
-#include "basinwright/render/markdown.hpp"
-#include "basinwright/render/svg.hpp"
-#include "basinwright/render/text.hpp"
 #include "basinwright/report/pages.hpp"
-#include "basinwright/weather/record.hpp"
 #include "files.hpp"
+#include "inputs.hpp"
+#include "output.hpp"
 
 namespace basinwright::cli {
 namespace {
 
-void complain(std::string_view text) {
-  std::fwrite(text.data(), 1, text.size(), stderr);
-}
-
-// Everything a request reads, and what was wrong with it.
-struct Files {
-  readers::Input job, rates;
-  std::vector<readers::Input> weather;
-  std::vector<readers::WeatherFile> hours;
-  diagnostics::Problems problems;
-  Status status = Status::done;
-};
-
-bool load(const std::string& path, const std::string& name, readers::Input& input) {
-  auto read = read_file(path);
-  if (const auto* error = std::get_if<FileError>(&read)) {
-    complain("basinwright: " + name + ": " + error->message + "\n");
-    return false;
-  }
-  input = {name, std::move(std::get<std::string>(read))};
-  return true;
-}
-
-bool load_all(const Request& r, Files& files) {
-  if (!load(r.job, r.job == "-" ? "standard input" : r.job, files.job)) return false;
-  if (!r.rates) {
-    files.rates = readers::demonstration_rates();
-  } else if (!load(*r.rates, *r.rates, files.rates)) {
-    return false;
-  }
-  for (const std::string& path : r.weather) {
-    if (!load(path, path == "-" ? "standard input" : path, files.weather.emplace_back()))
-      return false;
-  }
-  return true;
-}
-
-std::string_view text_of(const Files& files, const std::string& name) {
-  for (const readers::Input& input : files.weather) {
-    if (name == input.name) return input.bytes;
-  }
-  return name == files.job.name ? files.job.bytes : files.rates.bytes;
-}
-
-document::Value value_of(const diagnostics::Diagnostic& d) {
-  return document::Object{{"code", d.code},
-                          {"severity", diagnostics::name(d.severity)},
-                          {"file", d.at.file},
-                          {"line", d.at.line},
-                          {"column", d.at.column},
-                          {"pointer", d.pointer},
-                          {"message", d.message},
-                          {"hint", d.hint}};
-}
-
-std::string worded(const Request& r, const Files& files) {
-  std::string out;
-  for (const diagnostics::Diagnostic& d : files.problems.sorted()) {
-    if (r.quiet && d.severity != diagnostics::Severity::error) continue;
-    out += r.json_diagnostics ? render::json_line(value_of(d)) + "\n"
-                              : diagnostics::underlined(d, text_of(files, d.at.file));
-  }
-  return out;
-}
-
-bool refused(const Request& r, const Files& files) {
-  return files.problems.has_errors() || (r.strict && files.problems.has_warnings());
-}
-
-void add_mismatches(const job::Job& job, const job::RateBook& rates, Files& files) {
-  for (const job::Mismatch& m : job::mismatches(job, rates)) {
-    files.problems.add({m.code,
-                        diagnostics::Severity::error,
-                        readers::place_of(files.job, m.pointer),
-                        m.pointer,
-                        m.message,
-                        m.hint,
-                        {}});
-  }
-}
-
-int columns() {
-  constexpr int narrow = 80;
-  constexpr int widest = 140;
-  winsize size{};
-  if (::isatty(STDOUT_FILENO) == 0 || ::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0) return narrow;
-  return size.ws_col < narrow ? narrow : (size.ws_col > widest ? widest : size.ws_col);
-}
-
-bool wants_colour(const Request& r) {
-  const char* no_color = std::getenv("NO_COLOR");
-  const char* term = std::getenv("TERM");
-  const bool refuses = r.no_color || (no_color != nullptr && *no_color != '\0');
-  const bool dumb = term == nullptr || std::string_view(term) == "dumb";
-  return !refuses && !dumb && !r.output && ::isatty(STDOUT_FILENO) == 1;
-}
-
-std::string rendered(const Request& r, const document::Document& page) {
-  switch (r.format) {
-    case Format::markdown:
-      return render::markdown(page);
-    case Format::json:
-      return render::json(page);
-    case Format::csv:
-      return render::csv(page);
-    case Format::svg:
-      return render::svg(page);
-    case Format::text:
-      break;
-  }
-  return render::text(page, {columns(), wants_colour(r), false});
-}
-
-Status put(const Request& r, const std::string& bytes) {
-  if (r.output && *r.output != "-") {
-    std::vector<std::string> inputs = r.weather;
-    inputs.insert(inputs.end(), {r.job, r.rates.value_or(r.job)});
-    for (const std::string& input : inputs) {
-      if (input == *r.output) {
-        complain("basinwright: " + *r.output +
-                 " is read by this command; it is not written over\n");
-        return Status::misuse;
-      }
-    }
-    const std::string reason = write_file(*r.output, bytes);
-    if (reason.empty()) return Status::done;
-    complain("basinwright: " + *r.output + ": " + reason + "\n");
-    return Status::file;
-  }
-  if (print_out(bytes) != Printed::failed) return Status::done;
-  complain("basinwright: standard output could not be written\n");
-  return Status::file;
-}
-
 // Where each given value of the plan stands.
-std::vector<report::GivenPlace> places_of(const job::Plan& plan, const Files& files) {
+std::vector<report::GivenPlace> places_of(const job::Plan& plan, const Inputs& inputs) {
   std::set<std::string> pointers;
   for (const trace::Step& step : plan.trace.steps()) {
     for (const trace::Input& input : step.inputs) {
@@ -170,18 +27,14 @@ std::vector<report::GivenPlace> places_of(const job::Plan& plan, const Files& fi
   }
   std::vector<report::GivenPlace> places;
   for (const std::string& pointer : pointers) {
-    const auto in_job = readers::place_of(files.job, pointer);
-    const auto in_rates = readers::place_of(files.rates, pointer);
-    const auto& at = in_job.line > 0 ? in_job : in_rates;
-    if (at.line == 0) continue;
-    places.push_back(
-        {pointer, at.file + ":" + std::to_string(at.line) + ":" + std::to_string(at.column)});
+    std::string place = place_of(inputs, pointer);
+    if (!place.empty()) places.push_back({pointer, std::move(place)});
   }
   return places;
 }
 
-Status explain(const Request& r, const report::Subject& subject, const Files& files) {
-  const auto page = report::explain(subject, r.quantity, places_of(subject.plan, files));
+Status explain(const Request& r, const report::Subject& subject, const Inputs& inputs) {
+  const auto page = report::explain(subject, r.quantity, places_of(subject.plan, inputs));
   if (page) return put(r, rendered(r, *page));
   const std::vector<std::string> keys = report::explainable(subject.plan);
   const std::vector<std::string_view> known(keys.begin(), keys.end());
@@ -191,54 +44,93 @@ Status explain(const Request& r, const report::Subject& subject, const Files& fi
   return Status::misuse;
 }
 
-// Everything known of the weather; typical years are laid over all days that a plan may reach.
-weather::Record record_of(const Files& files, dates::Date start) {
-  constexpr std::chrono::days before{31};
-  constexpr std::chrono::days after{600};
-  const auto hour = [](dates::Date day) { return weather::hour_of(dates::Moment(day, 0)); };
-  return readers::merge(files.hours, hour(start - before), hour(start + after));
-}
+// Carries out one request whose files are sound.
+class Errand {
+ public:
+  Errand(const Request& r, const Inputs& inputs) : r_(r), inputs_(inputs) {
+    now_.today =
+        r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
+    now_.start = r.start;
+    now_.explain = r.command == Command::explain;
+    const dates::Date near = r.start.value_or(job().heading.start.value_or(now_.today));
+    weather_ = weather_record(inputs, near);
+    if (!inputs.hours.empty()) now_.weather = &weather_;
+  }
 
-Status present(const Request& r,
-               const job::Job& job,
-               const job::RateBook& rates,
-               const Files& files) {
-  job::Circumstances now;
-  now.today =
-      r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
-  now.start = r.start;
-  now.explain = r.command == Command::explain;
-  const weather::Record weather =
-      record_of(files, r.start.value_or(job.heading.start.value_or(now.today)));
-  if (!files.hours.empty()) now.weather = &weather;
-  const job::Plan plan = job::make_plan(job, rates, now);
-  const report::Subject subject{job, rates, plan, r.units.value_or(job.units), r.paper};
-  if (r.command == Command::explain) return explain(r, subject, files);
-  const bool sheet = r.command == Command::jobsheet;
-  const Status printed =
-      put(r, rendered(r, sheet ? report::jobsheet(subject) : report::takeoff(subject)));
-  if (printed != Status::done || !sheet) return printed;
-  return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
-}
+  Status run() {
+    const job::Plan plan = job::make_plan(job(), *inputs_.rates, now_);
+    const report::Subject subject = subject_of(job(), plan);
+    switch (r_.command) {
+      case Command::explain:
+        return explain(r_, subject, inputs_);
+      case Command::takeoff:
+        return put(r_, rendered(r_, report::takeoff(subject)));
+      case Command::quote:
+        return r_.other ? vary(subject) : quote(subject);
+      case Command::compare:
+        return compare(subject);
+      case Command::jobsheet:
+      case Command::check:
+        break;
+    }
+    return dated(put(r_, rendered(r_, report::jobsheet(subject))), plan);
+  }
+
+ private:
+  [[nodiscard]] const job::Job& job() const { return *inputs_.jobs.front().job; }
+
+  [[nodiscard]] report::Subject subject_of(const job::Job& job, const job::Plan& plan) const {
+    return {job, *inputs_.rates, plan, r_.units.value_or(job.units), r_.paper};
+  }
+
+  // A page about a job that must stop, or fits no dates, was printed; the status says so.
+  static Status dated(Status printed, const job::Plan& plan) {
+    if (printed != Status::done) return printed;
+    return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
+  }
+
+  Status quote(const report::Subject& subject) {
+    const job::Offer offer = job::offer_of(job(), *inputs_.rates, now_, subject.plan);
+    return dated(put(r_, rendered(r_, report::quotation(subject, offer))), subject.plan);
+  }
+
+  // What was quoted stands first in time, second on the command line.
+  Status vary(const report::Subject& subject) {
+    const job::Job& quoted = *inputs_.jobs.back().job;
+    const job::Plan before = job::make_plan(quoted, *inputs_.rates, now_);
+    return dated(put(r_, rendered(r_, report::variation(subject_of(quoted, before), subject))),
+                 subject.plan);
+  }
+
+  Status compare(const report::Subject& subject) {
+    const job::Job& other = *inputs_.jobs.back().job;
+    const job::Plan plan = job::make_plan(other, *inputs_.rates, now_);
+    return put(r_,
+               rendered(r_,
+                        report::comparison(
+                            subject,
+                            subject_of(other, plan),
+                            {inputs_.jobs.front().input.name, inputs_.jobs.back().input.name})));
+  }
+
+  const Request& r_;
+  const Inputs& inputs_;
+  job::Circumstances now_;
+  weather::Record weather_;
+};
 
 Status carry_out(const Request& r) {
-  Files files;
-  if (!load_all(r, files)) return Status::file;
-  const auto job = readers::read_job(files.job, files.problems);
-  const auto rates = readers::read_rate_book(files.rates, files.problems);
-  for (const readers::Input& input : files.weather) {
-    if (auto file = readers::read_weather(input, files.problems))
-      files.hours.push_back(std::move(*file));
-  }
-  if (job && rates) add_mismatches(*job, *rates, files);
+  auto read = read_inputs(r);
+  if (const auto* status = std::get_if<Status>(&read)) return *status;
+  const Inputs& inputs = std::get<Inputs>(read);
   if (r.command == Command::check) {
-    const Status printed = put(r, worded(r, files));
+    const Status printed = put(r, worded_problems(r, inputs));
     if (printed != Status::done) return printed;
-    return refused(r, files) ? Status::problems : Status::done;
+    return refused(r, inputs) ? Status::problems : Status::done;
   }
-  complain(worded(r, files));
-  if (refused(r, files)) return Status::problems;
-  return present(r, *job, *rates, files);
+  complain(worded_problems(r, inputs));
+  if (refused(r, inputs)) return Status::problems;
+  return Errand(r, inputs).run();
 }
 
 Status leave(const Leave& leave) {

@@ -2,6 +2,9 @@
 #include <optional>
 #include <string>
 
+#include <array>
+
+#include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 
 namespace basinwright::job {
@@ -40,6 +43,35 @@ std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates) {
   }
   check_amount(job.refill.water_price, "/refill/water_price", rates, out);
   check_amount(job.terms.rounding, "/terms/rounding", rates, out);
+  return out;
+}
+
+std::vector<Mismatch> quotation_gaps(const Job& job) {
+  struct Gap {
+    bool open;
+    const char *pointer, *what;
+  };
+  const Party& by = job.heading.contractor;
+  const Party& to = job.heading.client;
+  const std::array<Gap, 9> gaps{{
+      {job.heading.number.empty(), "/job/number", "a number"},
+      {by.name.empty(), "/job/contractor/name", "the contractor's name"},
+      {by.address.empty(), "/job/contractor/address", "the contractor's address"},
+      {by.registration.empty(), "/job/contractor/registration", "the contractor's registration"},
+      {by.insurance.empty(), "/job/contractor/insurance", "the contractor's insurance"},
+      {to.name.empty(), "/job/client/name", "the client's name"},
+      {to.address.empty(), "/job/client/address", "the client's address"},
+      {job.terms.warranty.empty(), "/terms/warranty", "what is warranted"},
+      {job.terms.cancellation.empty(), "/terms/cancellation", "the notice of cancellation"},
+  }};
+  std::vector<Mismatch> out;
+  for (const Gap& gap : gaps) {
+    if (!gap.open) continue;
+    out.push_back(Mismatch{"quotation-incomplete",
+                           gap.pointer,
+                           std::string("A written quotation usually says ") + gap.what,
+                           std::string("Give it at ") + gap.pointer + "."});
+  }
   return out;
 }
 

@@ -75,6 +75,7 @@ quote::Basis basis_of(const Job& job, const Plan& plan) {
   basis.coat_sessions =
       static_cast<double>(plan.quantities.coats.size() * plan.quantities.cut.sections.size());
   basis.kits = static_cast<double>(plan.quantities.kits);
+  basis.treads = plan.take_off.total.tread_area.in(units::square_metres);
   return basis;
 }
 

@@ -8,4 +8,9 @@ Sourced<units::Area> CoatingSystem::expected_cover() const {
   return {(cover_low.value + cover_high.value) / 2.0, source};
 }
 
+std::optional<Life> expected_life(std::size_t coats) {
+  if (coats < 2) return {};
+  return coats == 2 ? life_of_two_coats.value : life_of_three_coats.value;
+}
+
 }  // namespace basinwright::materials

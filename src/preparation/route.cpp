@@ -72,6 +72,12 @@ class Builder {
         route_.abraded += region.area;
         loose_ += fate.loose;
       }
+      route_.regions.push_back({region.where,
+                                region.area,
+                                region.substrate,
+                                fate.strip        ? Treatment::stripped
+                                : painted(region) ? Treatment::abraded
+                                                  : Treatment::bare});
       const bool bared = fate.strip || !painted(region);
       bare += bared ? region.area : region.area * region.bare_share.share();
       if (region.substrate != Substrate::fibreglass) route_.etched += region.area;

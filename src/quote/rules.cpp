@@ -26,6 +26,8 @@ double Basis::of(Per per) const {
       return coat_sessions;
     case Per::kit:
       return kits;
+    case Per::tread_area:
+      return treads;
   }
   return 0.0;
 }

@@ -110,7 +110,8 @@ constexpr std::array rule{
           .type = Type::choice,
           .doc = "What the count goes by",
           .choices =
-              "job day person painter painted_area abraded_area etched_area edge coat_session kit",
+              "job day person painter painted_area abraded_area etched_area edge coat_session kit "
+              "tread_area",
           .required = true},
     Field{.key = "rate",
           .type = Type::number,
@@ -229,6 +230,12 @@ constexpr std::array top{
     Field{.key = "protection",
           .type = Type::list,
           .doc = "Worn, each with the rule for its count",
+          .fallback = "none",
+          .element = Type::object,
+          .fields = rule},
+    Field{.key = "options",
+          .type = Type::list,
+          .doc = "What a client may add, each with the rule for its count",
           .fallback = "none",
           .element = Type::object,
           .fields = rule},

@@ -202,6 +202,7 @@ RateBook read_all(View& top) {
   book.hire = read_hire(top, book.currency);
   book.consumables = read_rules(top, "consumables", book.currency);
   book.protection = read_rules(top, "protection", book.currency);
+  book.options = read_rules(top, "options", book.currency);
   read_overheads(top, book);
   read_waits(top, book.waits);
   read_thresholds(top, book.thresholds);

@@ -250,6 +250,8 @@ void read_terms(View& top, job::Job& job) {
   t.allowances = view->texts("allowances");
   t.exclusions = view->texts("exclusions");
   t.notes = view->texts("notes");
+  t.warranty = view->text("warranty").value_or("");
+  t.cancellation = view->text("cancellation").value_or("");
   view->finish();
 }
 

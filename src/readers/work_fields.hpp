@@ -161,6 +161,14 @@ inline constexpr std::array terms{share("deposit", "Share of the total on order"
                                         .fallback = "none"},
                                   texts("allowances", "Sums allowed for"),
                                   texts("exclusions", "What is not included"),
-                                  texts("notes", "Anything else")};
+                                  texts("notes", "Anything else"),
+                                  Field{.key = "warranty",
+                                        .type = Type::text,
+                                        .doc = "What is warranted, for how long, by whom",
+                                        .fallback = "not said"},
+                                  Field{.key = "cancellation",
+                                        .type = Type::text,
+                                        .doc = "Notice of cancellation as the local law has it",
+                                        .fallback = "not said"}};
 
 }  // namespace basinwright::readers::tables

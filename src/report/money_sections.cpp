@@ -218,8 +218,6 @@ Section labour_section(const Subject& s) {
   return section_of("labour", "Labour", std::move(table));
 }
 
-namespace {
-
 // "17.00 %", and "8.875 %" where two decimals do not hold it.
 std::string percent_text(money::Percentage rate) {
   constexpr std::int64_t of_a_percent = money::whole / 100;
@@ -229,6 +227,8 @@ std::string percent_text(money::Percentage rate) {
   for (; decimals < most && rate.millionths % step != 0; ++decimals) step /= 10;
   return units::fixed(static_cast<double>(rate.millionths) / of_a_percent, decimals) + " %";
 }
+
+namespace {
 
 void add_branches(const Subject& s, const Cells& c, Section& section) {
   if (s.plan.either.empty()) {

@@ -83,6 +83,10 @@ void add_dates(const Subject& s, Section& section) {
 
 }  // namespace
 
+Cell weather_basis(const Subject&) {
+  return Cells::coded("the calendar alone; no weather has been read", "none");
+}
+
 Section programme_section(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
   Section section;

@@ -25,6 +25,12 @@ namespace basinwright::report {
 /// What every page rests on, said before any number.
 [[nodiscard]] std::vector<std::string> notices(const Subject& s);
 
+/// "17.00 %", and "8.875 %" where two decimals do not hold it.
+[[nodiscard]] std::string percent_text(money::Percentage rate);
+
+/// What the dates rest on: the calendar alone, or weather.
+[[nodiscard]] Cell weather_basis(const Subject& s);
+
 /// An amount of any dimension as people read it.
 [[nodiscard]] std::string shown(const trace::Amount& amount,
                                 std::string_view name,

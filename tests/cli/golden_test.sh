@@ -25,6 +25,8 @@ for example in examples/*.json; do
   check "$name.json" jobsheet "$example" --today 2027-01-04 --format json "${rates[@]}"
   check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}"
   check "$name.takeoff.txt" takeoff "$example" --units us "${rates[@]}"
+  check "$name.quote.txt" quote "$example" --today 2027-01-04 "${rates[@]}"
+  check "$name.compare.txt" compare "$example" --set /coating/coats=4 --today 2027-01-04 "${rates[@]}"
   check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04 "${rates[@]}"
 done
 # What the README shows is what the program prints: every line of its excerpt stands in the golden.

@@ -88,6 +88,7 @@ const std::vector<Rule>& rules() {
       {"/hire", {"hire", "price"}},
       {"/consumables", {"consumables"}, {"price"}, 1.3},
       {"/protection", {"protection", "price"}, {}, 2.0},
+      {"/options", {}, {}},  // The client's quotation shows them, not the job sheet.
       {"/disposal", {"price"}},
       {"/overheads/call_out", {}, {}},  // The wages are far above it.
       {"/overheads", {"price"}},

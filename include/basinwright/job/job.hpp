@@ -120,6 +120,7 @@ struct Terms {
   std::optional<std::string> rounding;
   std::optional<units::Duration> validity;
   std::vector<std::string> allowances, exclusions, notes;
+  std::string warranty, cancellation;
 };
 
 struct Job {

@@ -66,6 +66,7 @@ struct RateBook {
   std::vector<quote::Hire> hire;
   std::vector<quote::Rule> consumables;
   std::vector<quote::Rule> protection;
+  std::vector<quote::Rule> options;  ///< What a client may add, each with the rule for its count.
   quote::Overheads overheads;
   sequence::Waits waits;
   preparation::Thresholds thresholds;

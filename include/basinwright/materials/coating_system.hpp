@@ -75,4 +75,15 @@ struct CoatingSystem {
   [[nodiscard]] Sourced<units::Area> expected_cover() const;
 };
 
+/// Years that a coat may last with good care of the water; no promise.
+struct Life {
+  int from = 0, to = 0;
+};
+inline constexpr Sourced<Life> life_of_two_coats{
+    {8, 10}, {sources::Kind::common_practice, "coat-life", "two coats"}};
+inline constexpr Sourced<Life> life_of_three_coats{
+    {12, 15}, {sources::Kind::common_practice, "coat-life", "three coats"}};
+/// Of two coats, or of three and more; nothing for one.
+[[nodiscard]] std::optional<Life> expected_life(std::size_t coats);
+
 }  // namespace basinwright::materials

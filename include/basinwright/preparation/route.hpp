@@ -59,6 +59,19 @@ struct Step {
   std::vector<HoldPoint> holds;
 };
 
+/// What is done to one region before the washes that all regions get.
+enum class Treatment {
+  bare,     ///< Nothing to take off.
+  abraded,  ///< The old coat stays, dulled.
+  stripped  ///< The old coat comes off whole.
+};
+struct TreatedRegion {
+  std::string where;
+  units::Area area;
+  Substrate substrate = Substrate::render;
+  Treatment treatment = Treatment::abraded;
+};
+
 /// The step that stops the job, and why ("softened", at which part of the shell).
 struct Stop {
   std::string step;
@@ -69,6 +82,7 @@ struct Stop {
 struct Route {
   std::optional<Stop> stop;
   std::vector<Step> steps;
+  std::vector<TreatedRegion> regions;    ///< As the question gave them.
   std::vector<std::string> provisional;  ///< Codes of what is missing.
   bool coating_untested = false;         ///< Both branches are to be priced.
   units::Area stripped;                  ///< Area whose paint comes off whole.

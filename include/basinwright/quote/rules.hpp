@@ -20,7 +20,8 @@ enum class Per {
   etched_area,
   edge,
   coat_session,
-  kit
+  kit,
+  tread_area
 };
 
 /// A thing used up or worn, with the rule for its count: `rate` for each `per`, rounded up.
@@ -37,6 +38,7 @@ struct Basis {
   double painted = 0, abraded = 0, etched = 0;  ///< m2
   double edge = 0;                              ///< m
   double coat_sessions = 0, kits = 0;
+  double treads = 0;  ///< m2
   [[nodiscard]] double of(Per per) const;
 };
 

@@ -8,6 +8,7 @@
 
 #include "basinwright/document/document.hpp"
 #include "basinwright/job/job.hpp"
+#include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/job/rate_book.hpp"
 
@@ -29,6 +30,21 @@ inline constexpr int format_version = 1;
 
 /// The priced materials list, the programme and the cautions.
 [[nodiscard]] document::Document jobsheet(const Subject& subject);
+
+/// The client's quotation: what is done, what it costs, what it rests on. No cost, margin, wage or
+/// crew note stands in it.
+[[nodiscard]] document::Document quotation(const Subject& subject, const job::Offer& offer);
+
+/// What changes since the job was quoted, for the client to agree to before it is done.
+[[nodiscard]] document::Document variation(const Subject& quoted, const Subject& now);
+
+/// Two ways of doing a job side by side, and the way from one price to the other.
+struct Names {
+  std::string one, other;
+};
+[[nodiscard]] document::Document comparison(const Subject& one,
+                                            const Subject& other,
+                                            const Names& names);
 
 /// Areas, perimeter and water volume, with a drawing of each body of water.
 [[nodiscard]] document::Document takeoff(const Subject& subject);

@@ -1,0 +1,125 @@
+#include "client_parts.hpp"
+
+#include <fmt/format.h>
+
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+
+using document::Align;
+using document::Facts;
+using document::Section;
+using document::Table;
+
+Section list_section(const std::string& key,
+                     const std::string& title,
+                     const std::vector<std::string>& lines) {
+  Section section{"quotation", title, {}, !lines.empty()};
+  document::List list;
+  document::Array values;
+  for (const std::string& line : lines) {
+    list.items.push_back(Cells::words(line));
+    values.emplace_back(line);
+  }
+  section.blocks.emplace_back(std::move(list));
+  section.blocks.emplace_back(
+      Facts{{{key, "", {"", Value(std::move(values)), Role::plain}, false}}});
+  return section;
+}
+
+void add_either(const Subject& s, Section& section) {
+  if (s.plan.either.empty()) return;
+  const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.key = "either";
+  table.caption = "The price either way";
+  table.columns = {{"if", "If"}, {"total", "Total", Align::right}, {"refill_done", "Full again"}};
+  for (const job::Branch& b : s.plan.either) {
+    table.rows.push_back(
+        {{Cells::coded(std::string(branch(b.code)), b.code),
+          b.total ? c.money(*b.total) : Cells::nothing("to be given"),
+          b.refill_done ? Cells::date(b.refill_done->date()) : Cells::nothing("to be agreed")}});
+  }
+  section.blocks.emplace_back(std::move(table));
+}
+
+std::string tax_words(const Subject& s) {
+  if (!s.rates.tax) return "Tax (none)";
+  const std::string name = s.rates.tax->name.empty() ? "Tax" : s.rates.tax->name;
+  return name + " " + percent_text(s.rates.tax->rate);
+}
+
+Section client_price(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  Section section{"quotation", "Price, " + std::string(s.rates.currency.name()), {}, true};
+  Facts facts;
+  facts.facts.push_back(
+      {"price.currency", "", Cells::words(std::string(s.rates.currency.name())), false});
+  if (!s.plan.price) {
+    facts.facts.push_back({"price.total", "Price", Cells::nothing("to be given")});
+    section.blocks.emplace_back(std::move(facts));
+    return section;
+  }
+  const quote::Price& price = *s.plan.price;
+  Cell total = c.money(price.total);
+  total.role = Role::total;
+  facts.facts.push_back({"price.net", "Without tax", c.money(price.net)});
+  facts.facts.push_back({"price.tax", tax_words(s), c.money(price.tax)});
+  facts.facts.push_back({"price.total", "Total", std::move(total)});
+  section.blocks.emplace_back(std::move(facts));
+  Table stages;
+  stages.key = "price.stages";
+  stages.caption = "To be paid";
+  stages.columns = {{"event", "When"}, {"amount", "Amount", Align::right}};
+  for (const quote::Due& due : price.stages)
+    stages.rows.push_back({{Cells::words(due.event), c.money(due.amount)}});
+  section.blocks.emplace_back(std::move(stages));
+  return section;
+}
+
+Section client_dates(const Subject& s) {
+  const sequence::Programme& p = s.plan.programme;
+  Section section{"quotation", "Dates", {}, true};
+  if (!p.feasible) {
+    section.blocks.emplace_back(Facts{{{"dates", "Dates", Cells::nothing("to be agreed")}}});
+    return section;
+  }
+  section.blocks.emplace_back(
+      Facts{{{"dates.start", "We start", Cells::date(p.start.date())},
+             {"dates.fill_start", "The pool is filled from", Cells::date(p.fill_start.date())},
+             {"dates.refill_done", "Full again", Cells::date(p.refill_done.date())},
+             {"dates.first_swim", "First swim, by readings, not before", Cells::date(p.first_swim)},
+             {"dates.weather", "These dates rest on", weather_basis(s)}}});
+  return section;
+}
+
+Section terms_section(const Subject& s) {
+  Section section{"quotation", "Terms", {}, true};
+  Facts facts;
+  const auto add = [&](const char* key, const char* label, const std::string& text) {
+    facts.facts.push_back(
+        {key, label, text.empty() ? Cells::nothing("") : Cells::words(text), !text.empty()});
+  };
+  add("warranty", "Warranty", s.job.terms.warranty);
+  add("cancellation", "Cancellation", s.job.terms.cancellation);
+  for (const std::string& note : s.job.terms.notes)
+    facts.facts.push_back({"", "Note", Cells::words(note)});
+  section.shown =
+      facts.facts.size() > 2 || !s.job.terms.warranty.empty() || !s.job.terms.cancellation.empty();
+  section.blocks.emplace_back(std::move(facts));
+  return section;
+}
+
+Section acceptance(const std::string& key, const std::string& page) {
+  Section section{key, "Acceptance", {}, true};
+  section.blocks.emplace_back(document::Paragraph{
+      "", fmt::format("I accept this {} and its terms.", page), {}, Role::plain, true});
+  const std::string line(28, '_');
+  section.blocks.emplace_back(Facts{{{"", "Name", Cells::words(line)},
+                                     {"", "Signature", Cells::words(line)},
+                                     {"", "Date", Cells::words(line)}}});
+  return section;
+}
+
+}  // namespace basinwright::report

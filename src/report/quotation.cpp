@@ -1,0 +1,200 @@
+#include <fmt/format.h>
+#include <algorithm>
+
+#include "basinwright/report/pages.hpp"
+#include "client_parts.hpp"
+#include "client_words.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Facts;
+using document::Section;
+using document::Table;
+
+bool is_firm(const job::Plan& plan) {
+  return plan.provisional.empty() && plan.price && plan.programme.feasible && plan.unpriced.empty();
+}
+
+Section heading(const Subject& s, const job::Offer& offer) {
+  const job::Heading& h = s.job.heading;
+  Section section{"quotation", "", {}, true};
+  Facts facts;
+  const auto add = [&](const char* key, const char* label, const std::string& text) {
+    facts.facts.push_back(
+        {key, label, text.empty() ? Cells::nothing("") : Cells::words(text), !text.empty()});
+  };
+  facts.facts.push_back({"firm", "", {"", Value(is_firm(s.plan)), Role::plain}, false});
+  add("number", "Number", h.number);
+  add("revision", "Revision", h.revision);
+  facts.facts.push_back({"date", "Date", Cells::date(offer.date)});
+  facts.facts.push_back({"valid_until", "Valid until", Cells::date(offer.valid_until)});
+  add("client.name", "For", h.client.name);
+  add("client.address", "At", h.client.address);
+  add("contractor.name", "From", h.contractor.name);
+  add("contractor.address", "Address", h.contractor.address);
+  add("contractor.registration", "Registration", h.contractor.registration);
+  add("contractor.insurance", "Insurance", h.contractor.insurance);
+  section.blocks.emplace_back(std::move(facts));
+  return section;
+}
+
+Section scope(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  Section section{"quotation", "What we paint", {}, true};
+  Table table;
+  table.key = "scope";
+  table.columns = {{"surface", "Surface"},
+                   {"area_m2", "Area", Align::right},
+                   {"made_of", "Made of"},
+                   {"preparation", "Prepared"}};
+  for (const preparation::TreatedRegion& region : s.plan.route.regions) {
+    table.rows.push_back({{Cells::words(surface_words(region.where)),
+                           c.area(region.area),
+                           Cells::words(std::string(substrate_words(region.substrate))),
+                           Cells::words(std::string(treatment_words(region.treatment)))}});
+  }
+  section.blocks.emplace_back(std::move(table));
+  const materials::CoatingSystem& system = s.plan.system;
+  Facts facts;
+  facts.facts = {
+      {"painted_area_m2", "Painted in all", c.area(s.plan.take_off.painted)},
+      {"water_volume_m3", "Water", c.bulk(s.plan.take_off.total.water_volume)},
+      {"coating.system",
+       "Coating",
+       Cells::words(system.name.empty() ? "two-part epoxy, to be chosen"
+                                        : system.name + ", two-part epoxy")},
+      {"coating.data_sheet",
+       "Data sheet",
+       system.sheet.empty() ? Cells::nothing("") : Cells::words(system.sheet),
+       !system.sheet.empty()},
+      {"coating.coats",
+       "Coats",
+       Cells::count(static_cast<std::int64_t>(s.plan.quantities.coats.size()))},
+      {"coating.colour",
+       "Colour",
+       s.job.coating.colour.empty() ? Cells::nothing("") : Cells::words(s.job.coating.colour),
+       !s.job.coating.colour.empty()}};
+  std::string rough;
+  for (const std::string& where : s.job.coating.slip_resistant)
+    rough += (rough.empty() ? "" : ", ") + where;
+  if (!rough.empty())
+    facts.facts.push_back({"coating.slip_resistant", "Slip-resistant", Cells::words(rough)});
+  section.blocks.emplace_back(std::move(facts));
+  return section;
+}
+
+Section stop(const Subject& s) {
+  const StopWords words = report::stop(s.plan.route.stop->why);
+  Section section{"quotation", "Why there is no price yet", {}, true};
+  section.blocks.emplace_back(
+      Facts{{{"stop.why", "Found", {std::string(words.why), Value(words.why), Role::stop}, true},
+             {"stop.clear_by", "Needed first", Cells::words(std::string(words.clear_by)), true}}});
+  return section;
+}
+
+Section questions(const Subject& s) {
+  Section section{"quotation", "Still open", {}, true};
+  Table table;
+  table.key = "open";
+  table.columns = {{"code", "", Align::left, false}, {"text", "What we do not know yet"}};
+  for (const std::string& code : s.plan.provisional) {
+    const std::string words(open_question(code));
+    if (!words.empty()) table.rows.push_back({{Cells::words(code), Cells::words(words)}});
+  }
+  if (!s.plan.unpriced.empty()) {
+    table.rows.push_back(
+        {{Cells::words("unpriced"),
+          Cells::words("Part of the material has no price yet and is not in the total.")}});
+  }
+  section.shown = !table.rows.empty();
+  section.blocks.emplace_back(std::move(table));
+  add_either(s, section);
+  return section;
+}
+
+Section options(const Subject& s, const job::Offer& offer) {
+  const Cells c(s.units, s.rates.currency);
+  Section section{"quotation", "What you may add", {}, true};
+  Table table;
+  table.key = "options";
+  table.columns = {{"code", "", Align::left, false},
+                   {"what", "Option"},
+                   {"adds", "Adds to the total", Align::right},
+                   {"refill_done", "Full again"}};
+  for (const job::Option& option : offer.options) {
+    const bool coat = option.code == "one-more-coat";
+    const std::size_t coats = s.plan.quantities.coats.size() + 1;
+    std::string name = option.name;
+    if (coat) {
+      name = "One coat more";
+      const auto life = materials::expected_life(coats);
+      if (life)
+        name += fmt::format(" ({} in all, may last {} to {} years)", coats, life->from, life->to);
+    }
+    table.rows.push_back({{coat ? Cells::words(option.code) : Cells::nothing(""),
+                           Cells::words(name),
+                           c.money(option.adds),
+                           option.refill_done ? Cells::date(option.refill_done->date())
+                                              : Cells::nothing("to be agreed")}});
+  }
+  section.shown = !table.rows.empty();
+  section.blocks.emplace_back(std::move(table));
+  return section;
+}
+
+std::vector<std::string> rests_on(const Subject& s) {
+  std::vector<std::string> lines = assumptions(s.plan);
+  std::string permits;
+  for (const job::Permit& permit : s.job.site.permits)
+    permits += (permits.empty() ? "" : ", ") + permit.what;
+  if (!permits.empty())
+    lines.insert(lines.begin(), "Permits in hand before we start: " + permits + ".");
+  return lines;
+}
+
+}  // namespace
+
+document::Document quotation(const Subject& s, const job::Offer& offer) {
+  const bool with_water = s.job.refill.water_price.has_value();
+  document::Document d;
+  d.title = is_firm(s.plan) ? "Quotation" : "Estimate";
+  d.subtitle = "Repainting of a swimming pool";
+  if (s.rates.demonstration)
+    d.notices.emplace_back(
+        "Demonstration rates: every price and data sheet on this page is invented.");
+  if (!s.plan.provisional.empty() && !s.plan.stopped())
+    d.notices.emplace_back("This is an estimate: what is still open is listed, and may change it.");
+  d.sections = {version_section(), heading(s, offer), scope(s)};
+  if (s.plan.stopped()) {
+    d.sections.push_back(stop(s));
+    d.bottom_line = {"No price can be given yet", {}, Role::stop};
+    return d;
+  }
+  d.sections.push_back(list_section("included", "Included", included(s.plan, with_water)));
+  std::vector<std::string> left_out = never_included(with_water);
+  left_out.insert(left_out.end(), s.job.terms.exclusions.begin(), s.job.terms.exclusions.end());
+  d.sections.push_back(list_section("excluded", "Not included", left_out));
+  d.sections.push_back(list_section("allowances", "Sums allowed for", s.job.terms.allowances));
+  d.sections.push_back(questions(s));
+  d.sections.push_back(client_price(s));
+  d.sections.push_back(options(s, offer));
+  d.sections.push_back(client_dates(s));
+  d.sections.push_back(list_section("assumptions", "What this rests on", rests_on(s)));
+  d.sections.push_back(list_section("care", "Care and what to expect", care(s.plan)));
+  d.sections.push_back(terms_section(s));
+  d.sections.push_back(acceptance("quotation", is_firm(s.plan) ? "quotation" : "estimate"));
+  const Cells c(s.units, s.rates.currency);
+  d.bottom_line = {fmt::format("Total {}{} · valid until {}",
+                               s.plan.price ? c.price(s.plan.price->total) : "to be given",
+                               is_firm(s.plan) ? "" : " (estimate)",
+                               Cells::date(offer.valid_until).text),
+                   {},
+                   Role::total};
+  return d;
+}
+
+}  // namespace basinwright::report

@@ -1,0 +1,105 @@
+#include <algorithm>
+
+#include "basinwright/report/pages.hpp"
+#include "changes.hpp"
+#include "client_parts.hpp"
+#include "client_words.hpp"
+#include "sections.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Section;
+using document::Table;
+
+Table scope_change(const Subject& before, const Subject& now) {
+  const Cells c(now.units, now.rates.currency);
+  Table table;
+  table.key = "scope";
+  table.columns = {
+      {"what", "What"}, {"one", "Quoted", Align::right}, {"other", "Now", Align::right}};
+  const auto row = [&](const char* key, const char* what, Cell first, Cell second) {
+    table.rows.push_back({{Cells::coded(what, key), std::move(first), std::move(second)}});
+  };
+  const auto coats = [](const Subject& s) {
+    return Cells::count(static_cast<std::int64_t>(s.plan.quantities.coats.size()));
+  };
+  row("painted_area",
+      "Painted area",
+      c.area(before.plan.take_off.painted),
+      c.area(now.plan.take_off.painted));
+  row("coats", "Coats", coats(before), coats(now));
+  row("refill_done",
+      "Full again",
+      day_cell(before.plan.programme, before.plan.programme.refill_done.date()),
+      day_cell(now.plan.programme, now.plan.programme.refill_done.date()));
+  return table;
+}
+
+// Steps that only one of the two has, in the client's words.
+std::vector<std::string> steps_beyond(const Subject& more, const Subject& less) {
+  const bool water = more.job.refill.water_price.has_value();
+  const std::vector<std::string> had = included(less.plan, water);
+  std::vector<std::string> out;
+  for (const std::string& line : included(more.plan, water)) {
+    if (std::ranges::find(had, line) == had.end()) out.push_back(line);
+  }
+  return out;
+}
+
+Section price_change(const Subject& before, const Subject& now) {
+  const Cells c(now.units, now.rates.currency);
+  Section section{"variation", "Price, " + std::string(now.rates.currency.name()), {}, true};
+  Table table;
+  table.key = "price";
+  table.columns = {{"what", "What"},
+                   {"one", "Quoted", Align::right},
+                   {"other", "Now", Align::right},
+                   {"change", "Change", Align::right}};
+  if (before.plan.price && now.plan.price) {
+    const quote::Price& one = *before.plan.price;
+    const quote::Price& other = *now.plan.price;
+    const auto row = [&](std::string what, money::Money first, money::Money second, Role role) {
+      table.rows.push_back({{{what, Value(what), role},
+                             c.money(first),
+                             c.money(second),
+                             change_cell(c, second - first)},
+                            role});
+    };
+    row("Without tax", one.net, other.net, Role::plain);
+    row(tax_words(now), one.tax, other.tax, Role::plain);
+    row("Total", one.total, other.total, Role::total);
+  }
+  section.shown = !table.rows.empty();
+  section.blocks.emplace_back(std::move(table));
+  return section;
+}
+
+}  // namespace
+
+document::Document variation(const Subject& before, const Subject& now) {
+  const Cells c(now.units, now.rates.currency);
+  document::Document d;
+  d.title = "Variation";
+  d.subtitle = now.job.heading.number +
+               (now.job.heading.client.name.empty() ? "" : " · " + now.job.heading.client.name);
+  if (now.rates.demonstration)
+    d.notices.emplace_back("Demonstration rates: every price on this page is invented.");
+  d.sections = {version_section()};
+  Section scope{"variation", "What changes since the quotation", {}, true};
+  scope.blocks.emplace_back(scope_change(before, now));
+  d.sections.push_back(std::move(scope));
+  Section added = list_section("added", "Added", steps_beyond(now, before));
+  Section dropped = list_section("dropped", "Left out", steps_beyond(before, now));
+  for (Section* section : {&added, &dropped}) {
+    section->key = "variation";
+    d.sections.push_back(std::move(*section));
+  }
+  d.sections.push_back(price_change(before, now));
+  d.sections.push_back(acceptance("variation", "variation"));
+  d.bottom_line = {change_line(before, now, c), {}, Role::total};
+  return d;
+}
+
+}  // namespace basinwright::report
