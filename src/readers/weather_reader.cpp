@@ -13,11 +13,6 @@ constexpr JsonLimits forecast_limits{.bytes = most_mebibytes << 20U, .items = 40
 /// Whether the file can be looked into at all.
 bool is_text(const SourceText& source, WeatherProblems& problems) {
   const std::string& bytes = source.bytes();
-  if (bytes.size() > most_mebibytes << 20U) {
-    problems.tell(
-        {.code = codes::too_large, .at = {0, 0}, .message = "The file is larger than 64 MiB"});
-    return false;
-  }
   const auto bad = first_bad_byte(bytes);
   if (!bad) return true;
   problems.tell(
@@ -79,13 +74,19 @@ std::string_view name(WeatherForm form) {
 }
 
 std::optional<WeatherFile> read_weather(const Input& input, diagnostics::Problems& problems) {
-  const SourceText source(input.name, input.bytes);
+  const bool is_too_large = input.bytes.size() > most_mebibytes << 20U;
+  const SourceText source(input.name, is_too_large ? std::string() : input.bytes);
   diagnostics::Problems found;
   WeatherProblems told(source, found);
   WeatherFile file;
   file.name = input.name;
   WeatherReading reading{source, told, file};
-  if (is_text(source, told)) read_form(reading, found);
+  if (is_too_large) {
+    told.tell(
+        {.code = codes::too_large, .at = {0, 0}, .message = "The file is larger than 64 MiB"});
+  } else if (is_text(source, told)) {
+    read_form(reading, found);
+  }
   told.finish();
   problems.append(found);
   if (found.has_errors()) return {};

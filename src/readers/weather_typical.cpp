@@ -55,11 +55,16 @@ void read_heading(const Heading& heading, WeatherReading& reading) {
 void TypicalRows::add(const CsvRows& rows, const TypicalTime& time) {
   ++count_;
   weather::Hour known;
+  const std::optional<double> gathered = period_of(rows);
+  ever_gathered_ = ever_gathered_ || gathered.has_value();
   for (WeatherColumn& column : columns_) {
     const CsvCell& cell = rows.cells()[column.place];
     const auto si = read_value(column, {cell.text, cell.at}, problems_);
     if (!si) continue;
-    if (column.variable == Variable::rain && !is_of_one_hour(rows, *si)) {
+    const bool is_rain = column.variable == Variable::rain;
+    ever_rained_ = ever_rained_ || (is_rain && *si > 0.0);
+    // A depth gathered over many hours is the rain of none of them.
+    if (is_rain && gathered.value_or(1.0) > 1.0) {
       --column.known;
       if (column.unknown++ == 0) column.first_unknown = cell.at;
       continue;
@@ -91,14 +96,12 @@ std::vector<WeatherHour> TypicalRows::finish(Span heading) {
   return hours;
 }
 
-// A depth gathered over many hours is the rain of none of them.
-bool TypicalRows::is_of_one_hour(const CsvRows& rows, double depth) {
-  ever_rained_ = ever_rained_ || depth > 0.0;
-  if (!period_.place) return true;
+// Nothing when nobody noted it.
+std::optional<double> TypicalRows::period_of(const CsvRows& rows) const {
+  if (!period_.place) return {};
   const auto hours = finite_number(rows.cells()[*period_.place].text);
-  if (!hours || *hours <= 0.0 || *hours >= period_.missing_from) return true;
-  ever_gathered_ = true;
-  return *hours <= 1.0;
+  const bool is_noted = hours && *hours > 0.0 && *hours < period_.missing_from;
+  return is_noted ? hours : std::nullopt;
 }
 
 // Not a drop in any hour and no hour in which it was gathered: nobody measured it.

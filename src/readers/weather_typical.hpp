@@ -18,8 +18,8 @@ struct Heading {
 
 void read_heading(const Heading& heading, WeatherReading& reading);
 
-/// Which cell of a row says over how many hours the rain was gathered. Nothing, 0 and values from
-/// `missing_from` up say that nobody noted it.
+/// Which cell of a row says over how many hours the rain was gathered. An empty cell, 0 and values
+/// from `missing_from` up say that nobody noted it.
 struct RainPeriod {
   std::optional<std::size_t> place;
   double missing_from = 0.0;
@@ -37,7 +37,7 @@ class TypicalRows {
   [[nodiscard]] std::vector<WeatherHour> finish(Span heading);
 
  private:
-  [[nodiscard]] bool is_of_one_hour(const CsvRows& rows, double depth);
+  [[nodiscard]] std::optional<double> period_of(const CsvRows& rows) const;
   void forget_rain(std::vector<WeatherHour>& hours, Span heading);
 
   std::vector<WeatherColumn> columns_;

@@ -33,7 +33,7 @@ TEST_CASE("the hour that passes twice in autumn is one hour with the rain of bot
 TEST_CASE("rain of an hour that passes twice is unknown when half of it is") {
   const Weather w(
       "time,air_temp_c,rh_pct,rain_mm\n2027-10-31T02:00,9,60,0\n2027-10-31T02:00,9,60,\n");
-  CHECK(w.found() == Found{"3:1 repeated-hour", "3:24 no-value"});
+  CHECK(w.found() == Found{"3:1 repeated-hour", "3:23 no-value"});
   CHECK_FALSE(w.hours()[0].known.rain);
 }
 

@@ -58,7 +58,7 @@ TEST_CASE("a value that is not there is unknown, not nought") {
   const Weather w(header +
                   "2027-05-03T08:00,14.5,60,6.9,,2.5,40\n"
                   "2027-05-03T09:00,,60,6.9,\"\",2.5,40\n");
-  CHECK(w.found() == Found{"2:27 no-value", "3:18 no-value"});
+  CHECK(w.found() == Found{"2:30 no-value", "3:18 no-value"});
   CHECK_FALSE(w.problems.has_errors());
   check_same(shown(w.hours()[0].known), {14.5, 60, 6.9, unknown, 2.5});
   check_same(shown(w.hours()[1].known), {unknown, 60, 6.9, unknown, 2.5});
@@ -99,7 +99,7 @@ TEST_CASE("all mistakes of a table in one go, each in its place") {
                            "4:22 not-a-number",
                            "4:27 not-a-number",
                            "5:18 not-a-number",
-                           "5:28 out-of-range",
+                           "5:27 out-of-range",
                            "6:1 wrong-number-of-values",
                            "7:1 not-a-full-hour",
                            "8:1 not-a-date",
