@@ -20,7 +20,7 @@ bool closes(const Judged& judged, const State& state) {
 }  // namespace
 
 Outlook::Outlook(const Conditions& conditions, const Gate& gate, Steps steps)
-    : conditions_(conditions), gate_(gate), steps_(steps) {
+    : conditions_(&conditions), gate_(gate), steps_(steps) {
   const std::int32_t air = steps_up(gate.air_after, steps.per_hour);
   const std::int32_t cure = steps_up(gate.first_cure, steps.per_hour);
   const std::int32_t before = steps_up(gate.dry_before, steps.per_hour);
@@ -55,7 +55,7 @@ std::vector<char> Outlook::broken(Rule rule, std::int32_t from, std::int32_t to)
   for (std::int32_t s = from; s < to; ++s) {
     const HourNumber hour = hour_at(s);
     if (judged != hour) {
-      const State& state = conditions_.at(hour);
+      const State& state = conditions_->at(hour);
       now = closes(judge(rule, gate_, state), state) ? 1 : 0;
       judged = hour;
     }
@@ -86,14 +86,14 @@ std::vector<char> Outlook::calendar() const {
 
 std::int32_t Outlook::first_broken(const Span& span, std::int32_t step) const {
   for (std::int32_t s = step + span.from; s <= step + span.to; ++s) {
-    const State& state = conditions_.at(hour_at(s));
+    const State& state = conditions_->at(hour_at(s));
     if (closes(judge(span.rule, gate_, state), state)) return s;
   }
   return step + span.to + 1;
 }
 
 Verdict Outlook::failure(Rule rule, HourNumber hour) const {
-  const State& state = conditions_.at(hour);
+  const State& state = conditions_->at(hour);
   const Judged judged = judge(rule, gate_, state);
   Verdict v;
   v.closed_by = rule;
@@ -110,7 +110,7 @@ Quality Outlook::rests_on(std::int32_t step) const {
   Quality worst = Quality::observed;
   for (const Span& span : spans_) {
     for (std::int32_t s = step + span.from; s <= step + span.to; ++s) {
-      worst = std::min(worst, judge(span.rule, gate_, conditions_.at(hour_at(s))).quality);
+      worst = std::min(worst, judge(span.rule, gate_, conditions_->at(hour_at(s))).quality);
     }
   }
   return worst;

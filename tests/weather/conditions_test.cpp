@@ -86,7 +86,7 @@ TEST_CASE("an hour without air has no shell, and a day without air begins anew")
   CHECK(c.at(gap + 30).shell->value.in(units::celsius) == Approx(5).margin(1e-9));
 }
 
-TEST_CASE("a day's mean needs most of its hours") {
+TEST_CASE("the mean of a day needs most of its hours") {
   Record record;
   const auto first = hour("2027-05-10T00:00");
   for (int h = 0; h < 24; ++h) {

@@ -49,7 +49,7 @@ class Outlook {
   [[nodiscard]] Quality rests_on(std::int32_t step) const;
   void ask(Rule rule, std::int32_t from, std::int32_t to);
 
-  const Conditions& conditions_;
+  const Conditions* conditions_;
   Gate gate_;
   Steps steps_;
   std::vector<Span> spans_;  ///< Of the rules that are asked, in their order.
