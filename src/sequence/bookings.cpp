@@ -15,8 +15,11 @@ using By = Held::By;
 
 class Teller {
  public:
-  Teller(const ProgrammeQuestion& q, const Instance& instance, const schedule::Answer& answer)
-      : q_(q), in_(instance), answer_(answer) {}
+  Teller(const ProgrammeQuestion& q,
+         const Instance& instance,
+         const schedule::Answer& answer,
+         const UnitStarts& by_calendar)
+      : q_(q), in_(instance), answer_(answer), by_calendar_(by_calendar) {}
 
   Programme tell() {
     programme_.feasible = true;
@@ -156,19 +159,18 @@ class Teller {
     cleaned.held_by.push_back({By::before, coat, {}});
   }
 
-  // The coat before it opens its window; without one, drying and the calendar decide. What the
-  // weather closed in between comes first.
+  // The weather between the start that the calendar alone would give it and its own comes first;
+  // then the window of the coat before it, or what else decided.
   void hold_unit(Booking& booking, const schedule::Booking& b) {
     const auto& units = in_.problem().units;
+    hold_by_weather(booking, b);
     if (b.index > 0) {
       const schedule::Recoat& window = units.recoat[b.index - 1];
-      hold_by_weather(booking, b, {std::max(before_, opens(b)), b.start});
       booking.held_by.push_back({By::recoat_window,
                                  units.coats[b.index - 1],
                                  units::hours(window.min / quarters_in_hour)});
       return;
     }
-    hold_by_weather(booking, b, {before_, b.start});
     const auto& paint = in_.problem().calendars[units.calendar];
     bool open = false;
     for (Slot s = before_; s < b.start; ++s) open = open || paint[static_cast<std::size_t>(s)] != 0;
@@ -181,32 +183,18 @@ class Teller {
     }
   }
 
-  // Where the window after the section's coat before opens.
-  [[nodiscard]] Slot opens(const schedule::Booking& b) const {
-    Slot from = 0;
-    for (const schedule::Booking& other : answer_.bookings) {
-      if (other.what != schedule::Booking::What::unit || other.section != b.section ||
-          other.index + 1 != b.index)
-        continue;
-      const Slot min = in_.problem().units.recoat[other.index].min;
-      from = std::max(other.start + min, other.end + min - (b.end - b.start));
-    }
-    return from;
-  }
-
-  void hold_by_weather(Booking& booking, const schedule::Booking& b, Span between) {
-    if (!in_.outdoors().known() || between.from >= between.to) return;
-    const auto& units = in_.problem().units;
+  void hold_by_weather(Booking& booking, const schedule::Booking& b) {
+    if (!in_.outdoors().known() || by_calendar_.empty()) return;
+    const Span between{by_calendar_[b.index][b.section], b.start};
+    if (between.from >= between.to) return;
     const Slot length = b.end - b.start;
-    const auto& paint = in_.problem().calendars[units.calendar];
-    auto causes = weather_causes(
+    const auto& paint = in_.problem().calendars[in_.problem().units.calendar];
+    booking.held_by = weather_causes(
         in_, {in_.painting_calendar(), paint, in_.outdoors().coat(), length}, between);
-    const bool first = b.index == 0 && before_task_ != units.coats[0];
-    if (causes.empty() && first) {
-      const auto dry = in_.outdoors().under(paint, &in_.outdoors().dry_shell());
-      causes = weather_causes(in_, {paint, dry, in_.outdoors().dry_shell(), length}, between);
-    }
-    booking.held_by.insert(booking.held_by.end(), causes.begin(), causes.end());
+    if (!booking.held_by.empty() || b.index > 0) return;
+    const auto dry = in_.outdoors().under(paint, &in_.outdoors().dry_shell());
+    booking.held_by =
+        weather_causes(in_, {paint, dry, in_.outdoors().dry_shell(), length}, between);
   }
 
   void tell_tail() {
@@ -276,6 +264,7 @@ class Teller {
   const ProgrammeQuestion& q_;
   const Instance& in_;
   const schedule::Answer& answer_;
+  const UnitStarts& by_calendar_;
   Programme programme_;
   Slot before_ = 0;
   Slot last_end_ = 0;
@@ -285,10 +274,19 @@ class Teller {
 
 }  // namespace
 
+UnitStarts unit_starts(const schedule::Problem& problem, const schedule::Answer& answer) {
+  UnitStarts starts(problem.units.coats.size(), std::vector<Slot>(problem.units.sections.size()));
+  for (const schedule::Booking& b : answer.bookings) {
+    if (b.what == schedule::Booking::What::unit) starts[b.index][b.section] = b.start;
+  }
+  return starts;
+}
+
 Programme bookings_of(const ProgrammeQuestion& question,
                       const Instance& instance,
-                      const schedule::Answer& answer) {
-  return Teller(question, instance, answer).tell();
+                      const schedule::Answer& answer,
+                      const UnitStarts& by_calendar) {
+  return Teller(question, instance, answer, by_calendar).tell();
 }
 
 }  // namespace basinwright::sequence

@@ -1,6 +1,7 @@
 #include "basinwright/sequence/programme.hpp"
 
 #include "trial.hpp"
+#include "weather_facts.hpp"
 #include "why_blocked.hpp"
 
 namespace basinwright::sequence {
@@ -12,10 +13,14 @@ Programme programme(const ProgrammeQuestion& question) {
   }
   const weather::Conditions* known = conditions ? &*conditions : nullptr;
   Trial trial = search(question, known, {});
-  if (trial.programme) return std::move(*trial.programme);
-  Programme none;
-  none.blocked_by = why_blocked(question, known, std::move(trial.blocked));
-  return none;
+  Programme result;
+  if (trial.programme) {
+    result = std::move(*trial.programme);
+  } else {
+    result.blocked_by = why_blocked(question, known, std::move(trial.blocked));
+  }
+  add_weather_basis(question.weather, result);
+  return result;
 }
 
 }  // namespace basinwright::sequence

@@ -41,6 +41,15 @@ std::vector<int> horizons(const ProgrammeQuestion& q) {
   return days;
 }
 
+// Which start the weather is blamed from.
+UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
+  if (setting.conditions == nullptr) return {};
+  const Instance instance(q, {setting.days, nullptr, setting.dropped});
+  const auto solved = schedule::solve(instance.problem());
+  const auto* answer = std::get_if<schedule::Answer>(&solved);
+  return answer == nullptr ? UnitStarts() : unit_starts(instance.problem(), *answer);
+}
+
 }  // namespace
 
 Trial search(const ProgrammeQuestion& question,
@@ -51,10 +60,12 @@ Trial search(const ProgrammeQuestion& question,
   for (const int days : horizons(question)) {
     // What no start in a short time meets, none in a little longer will; months may change it.
     if (conflict && days != question.most_days) continue;
-    const Instance instance(question, {days, conditions, dropped});
+    const Setting setting{days, conditions, dropped};
+    const Instance instance(question, setting);
     const auto solved = schedule::solve(instance.problem());
     if (const auto* answer = std::get_if<schedule::Answer>(&solved)) {
-      trial.programme = bookings_of(question, instance, *answer);
+      trial.programme =
+          bookings_of(question, instance, *answer, starts_by_calendar(question, setting));
       return trial;
     }
     const auto& reason = std::get<schedule::Infeasible>(solved);

@@ -97,12 +97,19 @@ WeatherBasis basis_of(const weather::Record& record) {
 
 }  // namespace
 
+void add_weather_basis(const SiteWeather& weather, Programme& programme) {
+  if (weather.record == nullptr || weather.record->empty()) return;
+  const weather::Record& record = *weather.record;
+  programme.weather = basis_of(record);
+  programme.weather_until = moment_of(record.covered_until());
+  programme.climatology_beyond = record.until() > record.covered_until();
+}
+
 void add_weather_facts(const ProgrammeQuestion& question,
                        const Instance& instance,
                        Programme& programme) {
   if (!instance.outdoors().known()) return;
   const Conditions& conditions = instance.outdoors().conditions();
-  programme.weather = basis_of(*question.weather.record);
   if (!question.system.hardeners.empty()) {
     programme.hardener = hardener_of(question, conditions, programme);
   }

@@ -5,7 +5,10 @@
 
 namespace basinwright::sequence {
 
-/// The basis of the dates, the kind of hardener, rain before the drain and after the dryness test.
+/// What the dates rest on, whether there are any or not.
+void add_weather_basis(const SiteWeather& weather, Programme& programme);
+
+/// The kind of hardener, rain before the drain and after the dryness test.
 void add_weather_facts(const ProgrammeQuestion& question,
                        const Instance& instance,
                        Programme& programme);

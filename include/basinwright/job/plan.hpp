@@ -21,6 +21,7 @@
 #include "basinwright/sequence/programme.hpp"
 #include "basinwright/shell/take_off.hpp"
 #include "basinwright/trace/trace.hpp"
+#include "basinwright/weather/record.hpp"
 
 namespace basinwright::job {
 
@@ -115,6 +116,10 @@ struct Circumstances {
   dates::Date today;
   std::optional<dates::Date> start;  ///< Overrides the job's own.
   bool explain = false;              ///< Record how every number came about.
+  /// The weather read, if any; must outlive the call.
+  const weather::Record* weather = nullptr;
+  /// What the local clock is ahead of universal time on the first day, where it is known.
+  std::optional<units::Duration> clock_offset;
 };
 
 /// Why a job cannot be planned although each file is right on its own.

@@ -73,6 +73,8 @@ struct Programme {
   bool cure_by_temperature = false;  ///< False: no temperature known, the longer wait.
   bool cure_by_weather = false;      ///< Some of its days by the air that was read.
   WeatherBasis weather = WeatherBasis::none;
+  dates::Moment weather_until;       ///< Where forecast and observed hours end.
+  bool climatology_beyond = false;   ///< What follows them is a usual year, not the calendar alone.
   std::optional<Hardener> hardener;  ///< Where the sheet has kinds and the air is known.
   /// Rain shortly before the drain that may have raised the groundwater.
   std::optional<units::Length> rain_before_drain;
