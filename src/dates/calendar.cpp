@@ -70,8 +70,20 @@ std::vector<char> work_slots(const Timeline& timeline, const WorkCalendar& calen
 std::vector<char> painting_slots(const Timeline& timeline,
                                  const WorkCalendar& calendar,
                                  int ready) {
+  std::vector<Hours> by_day;
+  const std::int32_t days = timeline.size() == 0 ? 0 : timeline.day(timeline.size() - 1) + 1;
+  for (std::int32_t day = 0; day < days; ++day) {
+    by_day.push_back(calendar.painting_hours(timeline.date(0) + std::chrono::days{day}));
+  }
+  return painting_slots(timeline, calendar, ready, by_day);
+}
+
+std::vector<char> painting_slots(const Timeline& timeline,
+                                 const WorkCalendar& calendar,
+                                 int ready,
+                                 std::span<const Hours> by_day) {
   return slots_where(timeline, [&](Date day, int quarter) {
-    const Hours hours = calendar.painting_hours(day);
+    const Hours hours = by_day[static_cast<std::size_t>((day - timeline.date(0)).count())];
     // First light before the crew's hours: they come with it and get ready first.
     const int come = std::min(hours.from, calendar.hours.from);
     const int from = std::max(hours.from, come + ready);

@@ -47,6 +47,9 @@ std::vector<Caution> cautions_of(const Job& job, const Plan& plan) {
       plan.route.abraded + plan.route.stripped > units::Area()) {
     out.push_back({"lead"});
   }
+  if (const auto& rain = plan.programme.rain_before_drain) {
+    out.push_back({"rain-before-drain", rain->in(units::millimetres)});
+  }
   for (const char* always : {"empty-shell-floats",
                              "falls",
                              "noise-heat-and-slips",

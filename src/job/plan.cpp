@@ -12,6 +12,7 @@
 #include "pricing.hpp"
 #include "quantities.hpp"
 #include "regions.hpp"
+#include "site_weather.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -48,7 +49,7 @@ double texture_of(const std::vector<Part>& parts, const RateBook& rates, trace::
 class Planner {
  public:
   Planner(const Job& job, const RateBook& rates, const Circumstances& now)
-      : job_(job), rates_(rates), start_(first_day(job, now)) {
+      : job_(job), rates_(rates), now_(now), start_(first_day(job, now)) {
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
@@ -151,6 +152,8 @@ class Planner {
           rates_.labour.hour.minor() * (rates_.labour.weekday[d].millionths / 100);
     }
     q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
+    q.weather = site_weather(job_, now_);
+    if (now_.weather != nullptr) use_limits(plan_.system, q.weather.rules, plan_.trace);
     if (!q.sections.empty()) {
       plan_.programme = sequence::programme(q);
     } else {
@@ -179,6 +182,7 @@ class Planner {
 
   const Job& job_;
   const RateBook& rates_;
+  const Circumstances& now_;
   dates::Date start_;
   Plan plan_;
 };

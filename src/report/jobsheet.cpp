@@ -4,6 +4,7 @@
 #include "basinwright/report/pages.hpp"
 #include "drawing.hpp"
 #include "sections.hpp"
+#include "weather_words.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -31,9 +32,10 @@ Cell bottom_line(const Subject& s) {
   std::string line = fmt::format("Total {}", plan.price ? cells.price(plan.price->total) : "open");
   if (!plan.provisional.empty()) line += " (provisional)";
   if (!plan.programme.feasible) {
-    return {line + fmt::format(" · no dates fit: {}", blocked(*plan.programme.blocked_by)),
-            {},
-            Role::stop};
+    const sequence::Blocked& why = *plan.programme.blocked_by;
+    line += " · no dates fit: " + blocked(why);
+    if (!why.ways_out.empty()) line += " But " + way_out(why.ways_out.front()) + ".";
+    return {line, {}, Role::stop};
   }
   line += fmt::format(" · {} kits · start {} · full {}",
                       plan.quantities.kits,
@@ -88,6 +90,17 @@ std::string long_wait(const job::Plan& plan) {
   return "";
 }
 
+// Where the weather ends, the dates rest on less.
+std::string past_the_forecast(const job::Plan& plan) {
+  const sequence::Programme& p = plan.programme;
+  const auto first =
+      std::ranges::find(p.bookings, weather::Quality::missing, &sequence::Booking::rests_on);
+  if (p.weather == sequence::WeatherBasis::none || first == p.bookings.end()) return "";
+  return fmt::format("From {} ({}) on, the dates follow the calendar alone: the weather read ends.",
+                     task(first->task),
+                     dates::short_day(first->start.date()));
+}
+
 }  // namespace
 
 std::string_view version() {
@@ -109,7 +122,8 @@ std::vector<std::string> notices(const Subject& s) {
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
-  if (!s.plan.stopped()) {
+  if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
+  if (!s.plan.stopped() && s.plan.programme.weather == sequence::WeatherBasis::none) {
     out.emplace_back("No weather has been read: the dates follow the calendar alone.");
   }
   return out;

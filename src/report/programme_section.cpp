@@ -2,6 +2,7 @@
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
+#include "weather_words.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -11,11 +12,11 @@ using document::Align;
 using document::Section;
 using document::Table;
 
-Cell held_cell(const sequence::Booking& booking) {
+Cell held_cell(const sequence::Booking& booking, units::System system) {
   std::string text;
   document::Array values;
   for (const sequence::Held& h : booking.held_by) {
-    const std::string words = held(h);
+    const std::string words = held(h, system);
     if (words.empty()) continue;
     text += (text.empty() ? "" : "; ") + words;
     values.emplace_back(words);
@@ -36,9 +37,12 @@ Table tasks_table(const Subject& s) {
                    {"section", "Section"},
                    {"start", "From"},
                    {"end", "To"},
+                   {"rests_on", "Rests on"},
                    {"held_by", "Not earlier because of"}};
   const bool cut = s.plan.quantities.cut.sections.size() > 1;
   table.columns[1].shown = cut;
+  constexpr std::size_t rests_on_column = 4;
+  table.columns[rests_on_column].shown = s.plan.programme.weather != sequence::WeatherBasis::none;
   for (const sequence::Booking& b : s.plan.programme.bookings) {
     Cell end = Cells::moment(b.end);
     end.text = until(b);
@@ -46,9 +50,25 @@ Table tasks_table(const Subject& s) {
                            b.section.empty() ? Cells::nothing("") : Cells::words(b.section),
                            Cells::moment(b.start),
                            std::move(end),
-                           held_cell(b)}});
+                           Cells::words(std::string(rests_on(b.rests_on))),
+                           held_cell(b, s.units)}});
   }
   return table;
+}
+
+document::Fact cure_fact(const sequence::Programme& p) {
+  const double days = p.cure.in(units::days);
+  std::string by = p.cure_by_temperature ? "by the mean temperatures given"
+                                         : "no temperature known, so the longer wait";
+  if (p.cure_by_weather) {
+    by = p.cure_by_temperature ? "by the air that was read, month means beyond it"
+                               : "by the air that was read, the longer wait beyond it";
+  }
+  return {"cure_days",
+          "Cure before filling",
+          {fmt::format("{} d, {}", units::fixed(days, 1), by),
+           Value(days),
+           p.cure_by_temperature ? Role::plain : Role::assumed}};
 }
 
 void add_dates(const Subject& s, Section& section) {
@@ -57,7 +77,10 @@ void add_dates(const Subject& s, Section& section) {
   const Cell none = Cells::nothing("no dates");
   document::Facts facts;
   facts.facts = {{"feasible", "", {"", Value(dated), Role::plain}, false},
-                 {"weather", "Weather", Cells::coded("none read: calendar only", "none"), dated},
+                 {"weather",
+                  "Weather",
+                  Cells::coded(basis(p), std::string(code(p.weather))),
+                  dated || p.weather != sequence::WeatherBasis::none},
                  {"start", "Start", dated ? Cells::moment(p.start) : none, dated},
                  {"fill_start", "Fill starts", dated ? Cells::moment(p.fill_start) : none, dated},
                  {"refill_done", "Full again", dated ? Cells::moment(p.refill_done) : none, dated},
@@ -67,18 +90,78 @@ void add_dates(const Subject& s, Section& section) {
                   dated},
                  {"days_on_site", "Days on site", Cells::count(p.days_on_site), dated},
                  {"split_coats", "", Cells::count(p.split_coats), false}};
-  if (dated) {
-    const double days = p.cure.in(units::days);
-    const std::string by = p.cure_by_temperature ? "by the mean temperatures given"
-                                                 : "no temperature known, so the longer wait";
-    facts.facts.push_back({"cure_days",
-                           "Cure before filling",
-                           {fmt::format("{} d, {}", units::fixed(days, 1), by),
-                            Value(days),
-                            p.cure_by_temperature ? Role::plain : Role::assumed},
-                           true});
+  if (dated) facts.facts.push_back(cure_fact(p));
+  if (p.hardener) {
+    facts.facts.push_back(
+        {"hardener",
+         "Part B",
+         {hardener(*p.hardener, s.units),
+          Value(std::string(code(p.hardener->kind))),
+          p.hardener->kind == sequence::Hardener::Kind::straddles ? Role::caution : Role::plain}});
+  } else {
+    facts.facts.push_back({"hardener", "", Cells::nothing(""), false});
   }
   section.blocks.emplace_back(std::move(facts));
+}
+
+Cell constraints_cell(const std::vector<sequence::Constraint>& constraints) {
+  std::string text;
+  document::Array codes;
+  for (const sequence::Constraint c : constraints) {
+    text += (text.empty() ? "" : ", ") + std::string(words(c));
+    codes.emplace_back(std::string(code(c)));
+  }
+  return {text, Value(std::move(codes)), Role::plain};
+}
+
+// The rules keep the coat on the wall: which of them stand in the way is no advice to break them.
+Cell said_not_offered(Cell cell) {
+  cell.text += " (said, not offered)";
+  return cell;
+}
+
+Cell nearest_cell(const Subject& s, const sequence::Blocked& blocked) {
+  std::string text;
+  document::Array misses;
+  for (const sequence::NearMiss& miss : blocked.nearest) {
+    const std::string why = closed_by(miss.verdict, s.units);
+    text += (text.empty() ? "" : "; ") + Cells::moment(miss.at).text + ", closed by " + why;
+    misses.emplace_back(
+        document::Object{{"at", Value(dates::iso(miss.at))}, {"closed_by", Value(why)}});
+  }
+  return {text, Value(std::move(misses)), Role::plain};
+}
+
+Cell ways_out_cell(const sequence::Blocked& blocked) {
+  std::string text;
+  document::Array ways;
+  for (const sequence::WayOut& way : blocked.ways_out) {
+    text += (text.empty() ? "" : "; ") + way_out(way);
+    ways.emplace_back(document::Object{{"how", Value(std::string(code(way.how)))},
+                                       {"refill_done", Value(dates::iso(way.refill_done))}});
+  }
+  return {text, Value(std::move(ways)), Role::good};
+}
+
+document::Facts blocked_facts(const Subject& s, const sequence::Blocked& b) {
+  document::Facts facts;
+  facts.facts = {{"blocked_by.task", "Blocked at", Cells::coded(task(b.task), b.task)},
+                 {"blocked_by.section",
+                  "Section",
+                  b.section.empty() ? Cells::nothing("") : Cells::words(b.section),
+                  !b.section.empty()},
+                 {"blocked_by.why", "Why", {blocked(b), Value(blocked(b)), Role::stop}},
+                 {"blocked_by.together",
+                  "These exclude one another",
+                  constraints_cell(b.together),
+                  !b.together.empty()},
+                 {"blocked_by.alone",
+                  "Would fit without one of",
+                  said_not_offered(constraints_cell(b.alone)),
+                  !b.alone.empty()},
+                 {"blocked_by.nearest", "Came closest", nearest_cell(s, b), !b.nearest.empty()},
+                 {"blocked_by.ways_out", "What would do", ways_out_cell(b), !b.ways_out.empty()}};
+  return facts;
 }
 
 }  // namespace
@@ -94,18 +177,17 @@ Section programme_section(const Subject& s) {
   section.title = "Programme";
   add_dates(s, section);
   section.blocks.emplace_back(tasks_table(s));
+  if (p.rain_after_test) {
+    section.blocks.emplace_back(document::Paragraph{
+        "rain_after_dryness_test",
+        fmt::format(
+            "Rain on {} after the dryness test: lay the sheets again before the first coat.",
+            Cells::moment(*p.rain_after_test).text),
+        Value(dates::iso(*p.rain_after_test)),
+        Role::caution});
+  }
   if (p.blocked_by) {
-    section.blocks.emplace_back(document::Facts{
-        {{"blocked_by.task",
-          "Blocked at",
-          Cells::coded(task(p.blocked_by->task), p.blocked_by->task)},
-         {"blocked_by.section",
-          "Section",
-          p.blocked_by->section.empty() ? Cells::nothing("") : Cells::words(p.blocked_by->section),
-          !p.blocked_by->section.empty()},
-         {"blocked_by.why",
-          "Why",
-          {blocked(*p.blocked_by), Value(blocked(*p.blocked_by)), Role::stop}}}});
+    section.blocks.emplace_back(blocked_facts(s, *p.blocked_by));
   } else {
     section.blocks.emplace_back(document::Facts{{{"blocked_by", "", Cells::nothing(""), false}}});
   }

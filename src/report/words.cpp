@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "basinwright/units/show.hpp"
+#include "weather_words.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -117,7 +118,7 @@ constexpr std::array<Entry, 4> provisionals{{
      "assumed"},
 }};
 
-constexpr std::array<std::pair<std::string_view, CautionWords>, 18> cautions{{
+constexpr std::array<std::pair<std::string_view, CautionWords>, 19> cautions{{
     {"acid-into-water",
      {"Acid into water, never water into acid: plastic buckets, inside the shell, shallow end, "
       "upwind; goggles, shield and acid-gas mask on; hose running and eyewash at hand.",
@@ -167,6 +168,11 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 18> cautions{{
       "heavy "
       "rain, relief valve open while empty. A licensed engineer decides.",
       "em-1110-2-2100"}},
+    {"rain-before-drain",
+     {"{:.0f} mm of rain in the two days before the drain may have raised the groundwater: read "
+      "its "
+      "level first, and put the drain off when it stands above the floor.",
+      "common practice"}},
     {"falls",
      {"An empty pool is an open edge: fence or cover it, fall protection from 1.8 m (6 ft), a "
       "secured "
@@ -289,7 +295,7 @@ std::string task(std::string_view name) {
   return std::string(name);
 }
 
-std::string held(const sequence::Held& held) {
+std::string held(const sequence::Held& held, units::System system) {
   using By = sequence::Held::By;
   const std::string before = task(held.task);
   const std::string wait = units::show(held.wait, 1);
@@ -315,9 +321,26 @@ std::string held(const sequence::Held& held) {
                                : fmt::format("recoat window, {} after {}", wait, before);
     case By::new_cement:
       return "new cement";
+    case By::weather: {
+      std::string words = held.weather ? closed_by(*held.weather, system) : "weather";
+      if (held.more_days > 0) words += fmt::format("; weather on {} more days", held.more_days);
+      return words;
+    }
   }
   return "";
 }
+
+namespace {
+
+std::string together(const sequence::Blocked& blocked) {
+  std::string text;
+  for (const sequence::Constraint c : blocked.together) {
+    text += (text.empty() ? "" : ", ") + std::string(words(c));
+  }
+  return text;
+}
+
+}  // namespace
 
 std::string blocked(const sequence::Blocked& blocked) {
   using Why = sequence::Blocked::Why;
@@ -333,6 +356,10 @@ std::string blocked(const sequence::Blocked& blocked) {
              " finds no run of days: working days, painting hours, recoat window and the days an "
              "etch "
              "holds exclude one another. More painters, or more working days.";
+    case Why::weather:
+      return what +
+             " finds no open hours: in the weather read, these leave no run of days together: " +
+             together(blocked) + ".";
     case Why::horizon:
       return what + " is not reached in the time looked at.";
   }

@@ -41,7 +41,7 @@ struct CautionWords {
 [[nodiscard]] std::string task(std::string_view name);
 
 /// What held a task, in a few words.
-[[nodiscard]] std::string held(const sequence::Held& held);
+[[nodiscard]] std::string held(const sequence::Held& held, units::System system);
 /// Why there are no dates.
 [[nodiscard]] std::string blocked(const sequence::Blocked& blocked);
 

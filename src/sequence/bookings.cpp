@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <set>
 
+#include "causes.hpp"
+#include "tasks.hpp"
+#include "weather_facts.hpp"
+
 namespace basinwright::sequence {
 namespace {
 
@@ -11,8 +15,11 @@ using By = Held::By;
 
 class Teller {
  public:
-  Teller(const ProgrammeQuestion& q, const Instance& instance, const schedule::Answer& answer)
-      : q_(q), in_(instance), answer_(answer) {}
+  Teller(const ProgrammeQuestion& q,
+         const Instance& instance,
+         const schedule::Answer& answer,
+         const UnitStarts& by_calendar)
+      : q_(q), in_(instance), answer_(answer), by_calendar_(by_calendar) {}
 
   Programme tell() {
     programme_.feasible = true;
@@ -26,6 +33,7 @@ class Teller {
     }
     tell_tail();
     count_days();
+    add_weather_facts(q_, in_, programme_);
     return std::move(programme_);
   }
 
@@ -55,14 +63,33 @@ class Teller {
       booking.held_by.push_back(std::move(otherwise));
       return;
     }
-    if (in_.open_work().between(earliest, start) > 0) {
-      booking.held_by.push_back({By::fewer_days, "", {}});
+    const weather::Outlook* gate = in_.outdoors().of_task(booking.task);
+    bool free = in_.open_work().between(earliest, start) > 0;
+    if (gate != nullptr && free) {
+      const schedule::Calendar open = in_.outdoors().under(in_.work_calendar(), gate);
+      const auto causes =
+          weather_causes(in_, {in_.work_calendar(), open, *gate, 1}, {earliest, start});
+      booking.held_by.insert(booking.held_by.end(), causes.begin(), causes.end());
+      free = OpenSlots(open).between(earliest, start) > 0;
+      if (!free && !causes.empty()) return;
+    }
+    if (free) {
+      booking.held_by.push_back({By::fewer_days});
       return;
     }
     bool closed = false;
     for (Slot s = earliest; s < start; s += 4)
       closed = closed || !q_.calendar.works_on(at(s).date());
-    booking.held_by.push_back({closed ? By::closed_day : By::working_hours, "", {}});
+    booking.held_by.push_back({closed ? By::closed_day : By::working_hours});
+  }
+
+  // The first task starts with the job unless the weather says otherwise.
+  void hold_first(Booking& booking, Slot start, Held otherwise) {
+    if (const weather::Outlook* gate = in_.outdoors().of_task(booking.task)) {
+      const schedule::Calendar open = in_.outdoors().under(in_.work_calendar(), gate);
+      booking.held_by = weather_causes(in_, {in_.work_calendar(), open, *gate, 1}, {0, start});
+    }
+    if (booking.held_by.empty()) booking.held_by.push_back(std::move(otherwise));
   }
 
   void tell_task(const schedule::Booking& b) {
@@ -78,7 +105,7 @@ class Teller {
     if (entry.cement && in_.problem().chain[b.index].release >= b.start)
       held = {By::new_cement, "", q_.cement_wait};
     if (before_task_.empty() && lag == 0 && !entry.cement) {
-      booking.held_by.push_back(std::move(held));
+      hold_first(booking, b.start, std::move(held));
     } else {
       explain(booking, earliest, b.start, std::move(held));
     }
@@ -96,6 +123,12 @@ class Teller {
     Booking& booking = add(coat, section, b.start, b.end);
     booking.people = in_.find(coat)->people;
     work_in(booking, b.start, b.end, false);
+    if (in_.outdoors().known()) {
+      booking.rests_on = weather::Quality::observed;
+      for (Slot s = b.start; s < b.end; ++s) {
+        booking.rests_on = std::min(booking.rests_on, in_.outdoors().coat().verdict(s).rests_on);
+      }
+    }
     hold_unit(booking, b);
     before_ = b.end;
     before_task_ = coat;
@@ -126,9 +159,11 @@ class Teller {
     cleaned.held_by.push_back({By::before, coat, {}});
   }
 
-  // The coat before it opens its window; without one, drying and the calendar decide.
+  // The weather between the start that the calendar alone would give it and its own comes first;
+  // then the window of the coat before it, or what else decided.
   void hold_unit(Booking& booking, const schedule::Booking& b) {
     const auto& units = in_.problem().units;
+    hold_by_weather(booking, b);
     if (b.index > 0) {
       const schedule::Recoat& window = units.recoat[b.index - 1];
       booking.held_by.push_back({By::recoat_window,
@@ -140,12 +175,26 @@ class Teller {
     bool open = false;
     for (Slot s = before_; s < b.start; ++s) open = open || paint[static_cast<std::size_t>(s)] != 0;
     if (b.start <= before_) {
-      booking.held_by.push_back({By::task, before_task_, {}});
+      booking.held_by.push_back({By::task, before_task_});
     } else if (open) {
-      booking.held_by.push_back({By::recoat_window, "", {}});
-    } else {
-      booking.held_by.push_back({By::painting_hours, "", {}});
+      booking.held_by.push_back({By::recoat_window});
+    } else if (booking.held_by.empty()) {
+      booking.held_by.push_back({By::painting_hours});
     }
+  }
+
+  void hold_by_weather(Booking& booking, const schedule::Booking& b) {
+    if (!in_.outdoors().known() || by_calendar_.empty()) return;
+    const Span between{by_calendar_[b.index][b.section], b.start};
+    if (between.from >= between.to) return;
+    const Slot length = b.end - b.start;
+    const auto& paint = in_.problem().calendars[in_.problem().units.calendar];
+    booking.held_by = weather_causes(
+        in_, {in_.painting_calendar(), paint, in_.outdoors().coat(), length}, between);
+    if (!booking.held_by.empty() || b.index > 0) return;
+    const auto dry = in_.outdoors().under(paint, &in_.outdoors().dry_shell());
+    booking.held_by =
+        weather_causes(in_, {paint, dry, in_.outdoors().dry_shell(), length}, between);
   }
 
   void tell_tail() {
@@ -161,6 +210,7 @@ class Teller {
     const units::Duration cure = units::hours((tail->cure_end - last_end_) / quarters_in_hour);
     programme_.cure = cure;
     programme_.cure_by_temperature = in_.cure().known(last_end_, tail->cure_end);
+    programme_.cure_by_weather = in_.cure().by_weather(last_end_, tail->cure_end);
     add("cure", "", last_end_, tail->cure_end).held_by.push_back({By::task, last, {}});
     if (const Work* refit = in_.find("refit")) {
       Booking& b = add("refit", "", tail->refit_start, tail->refit_end);
@@ -203,8 +253,9 @@ class Teller {
   void count_days() {
     std::ranges::stable_sort(programme_.bookings, {}, &Booking::start);
     std::set<dates::Date> days;
-    for (const Booking& b : programme_.bookings) {
+    for (Booking& b : programme_.bookings) {
       for (const Worked& w : b.worked) days.insert(w.date);
+      if (!is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
     }
     programme_.days_on_site = static_cast<int>(days.size());
     if (!programme_.bookings.empty()) programme_.start = programme_.bookings.front().start;
@@ -213,6 +264,7 @@ class Teller {
   const ProgrammeQuestion& q_;
   const Instance& in_;
   const schedule::Answer& answer_;
+  const UnitStarts& by_calendar_;
   Programme programme_;
   Slot before_ = 0;
   Slot last_end_ = 0;
@@ -222,10 +274,19 @@ class Teller {
 
 }  // namespace
 
+UnitStarts unit_starts(const schedule::Problem& problem, const schedule::Answer& answer) {
+  UnitStarts starts(problem.units.coats.size(), std::vector<Slot>(problem.units.sections.size()));
+  for (const schedule::Booking& b : answer.bookings) {
+    if (b.what == schedule::Booking::What::unit) starts[b.index][b.section] = b.start;
+  }
+  return starts;
+}
+
 Programme bookings_of(const ProgrammeQuestion& question,
                       const Instance& instance,
-                      const schedule::Answer& answer) {
-  return Teller(question, instance, answer).tell();
+                      const schedule::Answer& answer,
+                      const UnitStarts& by_calendar) {
+  return Teller(question, instance, answer, by_calendar).tell();
 }
 
 }  // namespace basinwright::sequence

@@ -7,18 +7,31 @@
 
 namespace basinwright::sequence {
 
-Cure::Cure(const ProgrammeQuestion& q, const dates::Timeline& timeline) {
+Cure::Cure(const ProgrammeQuestion& q,
+           const dates::Timeline& timeline,
+           const weather::Conditions* conditions) {
   const double warm = 1.0 / (q.system.cure_warm.value.in(units::hours)*quarters_in_hour);
   const double cold = 1.0 / (q.system.cure_cold.value.in(units::hours)*quarters_in_hour);
   const units::Temperature low = q.waits.cure_cold_at.value;
   const double span = (q.waits.cure_warm_at.value - low).in(units::kelvins);
   double sum = 0.0;
   std::int32_t unknown = 0;
+  std::int32_t by_weather = 0;
+  std::optional<dates::Date> day;
+  std::optional<units::Temperature> mean;
+  bool read = false;
   for (std::int32_t s = 0; s <= timeline.size(); ++s) {
     progress_.push_back(sum);
     unknown_.push_back(unknown);
-    const auto& mean = q.temperatures[dates::month(timeline.date(s)) - 1];
+    weather_.push_back(by_weather);
+    if (const dates::Date today = timeline.date(s); day != today) {
+      day = today;
+      const auto measured = conditions != nullptr ? conditions->day_mean(today) : std::nullopt;
+      read = measured.has_value();
+      mean = measured ? std::optional(measured->value) : q.temperatures[dates::month(today) - 1];
+    }
     if (!mean) ++unknown;
+    if (read) ++by_weather;
     const double degrees = mean ? (*mean - low).in(units::kelvins) : 0.0;
     sum += cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
   }
@@ -34,6 +47,10 @@ std::int32_t Cure::done(std::int32_t end) const {
 
 bool Cure::known(std::int32_t end, std::int32_t done) const {
   return unknown_[static_cast<std::size_t>(end)] == unknown_[static_cast<std::size_t>(done)];
+}
+
+bool Cure::by_weather(std::int32_t end, std::int32_t done) const {
+  return weather_[static_cast<std::size_t>(end)] != weather_[static_cast<std::size_t>(done)];
 }
 
 }  // namespace basinwright::sequence

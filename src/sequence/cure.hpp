@@ -10,19 +10,25 @@ namespace basinwright::sequence {
 /// When a coat that was finished at a slot has cured.
 ///
 /// Each quarter counts 1/warm at or above the warm mean, 1/cold at or below the cold one, in
-/// proportion between, so that finishing later never cures earlier. A month whose mean nobody gave
-/// counts as cold.
+/// proportion between, so that finishing later never cures earlier. A day's mean is that of the
+/// weather where it is known, else its month's; a month whose mean nobody gave counts as cold.
 class Cure {
  public:
-  Cure(const ProgrammeQuestion& question, const dates::Timeline& timeline);
+  /// @param conditions the weather read, if any
+  Cure(const ProgrammeQuestion& question,
+       const dates::Timeline& timeline,
+       const weather::Conditions* conditions);
   /// First slot at which the cure is complete; -1 beyond the horizon.
   [[nodiscard]] std::int32_t done(std::int32_t end) const;
   /// Whether every day from `end` to there has a known temperature.
   [[nodiscard]] bool known(std::int32_t end, std::int32_t done) const;
+  /// Whether any day between has its mean from the weather.
+  [[nodiscard]] bool by_weather(std::int32_t end, std::int32_t done) const;
 
  private:
   std::vector<double> progress_;       ///< Sum before each slot.
   std::vector<std::int32_t> unknown_;  ///< Quarters without a temperature before each slot.
+  std::vector<std::int32_t> weather_;  ///< Quarters with the weather's mean before each slot.
 };
 
 }  // namespace basinwright::sequence

@@ -1,9 +1,10 @@
 #include "instance.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string_view>
 #include <utility>
+
+#include "tasks.hpp"
 
 namespace basinwright::sequence {
 namespace {
@@ -11,48 +12,59 @@ namespace {
 using schedule::Kind;
 using schedule::Slot;
 
-constexpr std::size_t work_calendar = 0;
-constexpr std::size_t paint_calendar = 1;
+// The problem's calendars, in this order; without weather only the first two.
+enum CalendarIndex : std::size_t { on_work, on_paint, on_dry_work, on_etch, on_dryness_test };
 
 std::int32_t crew_quarters(const Work& work) {
   return std::max(1, quarters_up(work.person_hours / std::max(1, work.people)));
 }
 
-bool is_etch(std::string_view task) {
-  return task == "etch-walls" || task == "etch-floor" || task == "neutralise";
-}
-bool is_paint(std::string_view task) {
-  return task == "prime" || (task.starts_with("coat-"));
-}
-// Placed after the solver: behind the last coat, or on the morning of each coat.
-bool is_outside_chain(std::string_view task) {
-  constexpr std::array outside{"vacuum", "unmask", "refit", "fill", "start-up", "handover"};
-  return is_paint(task) || std::ranges::find(outside, task) != outside.end();
-}
-
 }  // namespace
 
-Instance::Instance(const ProgrammeQuestion& question, int days)
+Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
-      timeline_(question.start, days, question.calendar.clock_changes),
+      setting_(setting),
+      timeline_(question.start, setting.days, question.calendar.clock_changes),
       work_slots_(dates::work_slots(timeline_, question.calendar, quarters_up(question.clean_up))),
       open_work_(work_slots_),
-      cure_(question, timeline_) {
+      outdoors_(question, timeline_, setting),
+      cure_(question, timeline_, setting.conditions) {
   problem_.horizon = timeline_.size();
   for (Slot s = 0; s < problem_.horizon; ++s) problem_.date_of.push_back(timeline_.day(s));
   // With spare hands the later sections of a morning are vacuumed while the first is painted;
   // without, all of them before it.
-  std::int32_t ready = 0;
   for (std::size_t s = 0; s < q_.sections.size(); ++s) {
-    ready = spare_hands() > 0 ? std::max(ready, vacuum_quarters(s)) : ready + vacuum_quarters(s);
+    ready_ = spare_hands() > 0 ? std::max(ready_, vacuum_quarters(s)) : ready_ + vacuum_quarters(s);
   }
-  problem_.calendars = {work_slots_, dates::painting_slots(timeline_, q_.calendar, ready)};
+  build_calendars();
   build_chain();
   // Between the chain's last task and a first coat the shell is vacuumed.
-  problem_.anchor.dry = ready;
+  problem_.anchor.dry = ready_;
+  problem_.wet = outdoors_.wet();
+  if (outdoors_.known()) problem_.anchor.rain_free = quarters_up(q_.waits.dry.value);
   build_units();
   weigh();
   build_finish();
+}
+
+void Instance::build_calendars() {
+  painting_ = setting_.dropped.has(Constraint::painting_hours)
+                  ? schedule::Calendar(static_cast<std::size_t>(problem_.horizon), 1)
+                  : dates::painting_slots(
+                        timeline_, q_.calendar, ready_, painting_hours(q_, setting_.days));
+  problem_.calendars = {work_slots_, painting_};
+  if (!outdoors_.known()) return;
+  problem_.calendars[on_paint] = outdoors_.under(painting_, &outdoors_.coat());
+  for (const char* task : {"mask", "etch-walls", "dryness-test"}) {
+    problem_.calendars.push_back(outdoors_.under(work_slots_, outdoors_.of_task(task)));
+  }
+}
+
+std::size_t Instance::calendar_of(std::string_view task) const {
+  if (!outdoors_.known()) return on_work;
+  if (is_etch(task)) return on_etch;
+  if (task == "dryness-test") return on_dryness_test;
+  return needs_dry_weather(task) ? on_dry_work : on_work;
 }
 
 const Work* Instance::find(std::string_view task) const {
@@ -83,7 +95,7 @@ std::int32_t Instance::vacuum_beside(std::size_t section) const {
 
 void Instance::add_task(const Work& work, schedule::Task task) {
   task.name = work.task;
-  task.calendar = work_calendar;
+  task.calendar = calendar_of(work.task);
   if (!task.lag_max) task.lag_min = lag_;
   chain_.push_back({work.task,
                     work.section,
@@ -155,12 +167,13 @@ void Instance::add_etch() {
       first = false;
     }
   }
-  problem_.anchor.limit = quarters_down(q_.waits.coat_within.value);
+  if (!setting_.dropped.has(Constraint::etch_validity))
+    problem_.anchor.limit = quarters_down(q_.waits.coat_within.value);
 }
 
 void Instance::build_units() {
   schedule::Units& units = problem_.units;
-  units.calendar = paint_calendar;
+  units.calendar = on_paint;
   units.sections = q_.sections;
   for (const Work& work : q_.work) {
     if (!is_paint(work.task)) continue;
@@ -175,7 +188,10 @@ void Instance::build_units() {
     const bool primer = units.coats[c] == "prime";
     const auto least = primer ? q_.system.primer.window_min.value : q_.system.recoat_min.value;
     const auto most = primer ? q_.system.primer.window_max.value : q_.system.recoat_max.value;
-    units.recoat.push_back({quarters_up(least) + reserve, quarters_down(most) - reserve});
+    const std::int32_t latest = setting_.dropped.has(Constraint::recoat_window)
+                                    ? problem_.horizon
+                                    : quarters_down(most) - reserve;
+    units.recoat.push_back({quarters_up(least) + reserve, latest});
   }
 }
 
@@ -205,7 +221,7 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
 
 void Instance::build_finish() {
   problem_.finish.resize(static_cast<std::size_t>(problem_.horizon) + 1);
-  const auto& paint = problem_.calendars[paint_calendar];
+  const auto& paint = problem_.calendars[on_paint];
   for (Slot e = 1; e <= problem_.horizon; ++e) {
     if (paint[static_cast<std::size_t>(e) - 1] == 0) continue;
     const auto after = tail(e);

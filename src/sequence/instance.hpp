@@ -6,7 +6,9 @@
 #include "basinwright/schedule/problem.hpp"
 #include "basinwright/sequence/programme.hpp"
 #include "cure.hpp"
+#include "outdoors.hpp"
 #include "quarters.hpp"
+#include "setting.hpp"
 
 namespace basinwright::sequence {
 
@@ -30,13 +32,18 @@ struct ChainEntry {
 /// The job as the general problem, and what is needed to read the answer back.
 class Instance {
  public:
-  Instance(const ProgrammeQuestion& question, int days);
+  Instance(const ProgrammeQuestion& question, const Setting& setting);
 
   [[nodiscard]] const schedule::Problem& problem() const { return problem_; }
   [[nodiscard]] const dates::Timeline& timeline() const { return timeline_; }
   [[nodiscard]] const std::vector<ChainEntry>& chain() const { return chain_; }
   [[nodiscard]] const OpenSlots& open_work() const { return open_work_; }
   [[nodiscard]] const Cure& cure() const { return cure_; }
+  /// Slots in which the crew works.
+  [[nodiscard]] const schedule::Calendar& work_calendar() const { return work_slots_; }
+  [[nodiscard]] const Outdoors& outdoors() const { return outdoors_; }
+  /// Slots in which the calendar alone would allow painting.
+  [[nodiscard]] const schedule::Calendar& painting_calendar() const { return painting_; }
   /// The tail after a last coat that ends at a slot; nothing when it leaves the horizon.
   [[nodiscard]] std::optional<Tail> tail(std::int32_t end) const;
   /// Quarters to vacuum a section before each coat.
@@ -50,6 +57,8 @@ class Instance {
   [[nodiscard]] const Work* find(std::string_view task) const;
 
  private:
+  void build_calendars();
+  [[nodiscard]] std::size_t calendar_of(std::string_view task) const;
   void build_chain();
   void add_etch();
   void add_task(const Work& work, schedule::Task task);
@@ -58,10 +67,14 @@ class Instance {
   void weigh();
 
   const ProgrammeQuestion& q_;
+  Setting setting_;
   dates::Timeline timeline_;
   std::vector<char> work_slots_;
   OpenSlots open_work_;
+  Outdoors outdoors_;
   Cure cure_;
+  schedule::Calendar painting_;
+  std::int32_t ready_ = 0;  ///< Quarters of vacuuming before the first section of a morning.
   schedule::Problem problem_;
   std::vector<ChainEntry> chain_;
   std::int32_t lag_ = 0;  ///< Before the next task of the chain.

@@ -11,6 +11,7 @@
 #include "coverage/mixing_rows.hpp"
 #include "odds/odds_rows.hpp"
 #include "subjects.hpp"
+#include "weather/weather_rows.hpp"
 
 namespace {
 
@@ -100,6 +101,10 @@ Json computed(const std::string& subject, const Json& row) {
   if (subject == "schedules") return basinwright::reference::schedules(row);
   if (subject == "mixing") return mixing_rows::computed(row);
   if (subject == "odds") return odds_rows::computed(row);
+  const auto& weather = weather_rows::by_subject();
+  if (const auto row_of = weather.find(subject); row_of != weather.end()) {
+    return row_of->second(row.at("input"));
+  }
   const auto& chemistry = chemistry_rows::by_subject();
   const auto it = chemistry.find(subject);
   if (it == chemistry.end()) throw std::runtime_error("unknown subject \"" + subject + "\"");

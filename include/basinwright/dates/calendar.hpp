@@ -32,6 +32,8 @@ struct WorkCalendar {
   std::vector<Date> closed;
   Hours painting{8 * 4, 11 * 4};
   std::array<std::optional<Hours>, 12> painting_by_month;  ///< January first.
+  /// Months in which painting may begin at first light, where that is known and earlier.
+  std::array<bool, 12> from_first_light{};
   std::vector<ClockChange> clock_changes;
 
   [[nodiscard]] bool works_on(Date day) const;
@@ -70,5 +72,11 @@ class Timeline {
 [[nodiscard]] std::vector<char> painting_slots(const Timeline& timeline,
                                                const WorkCalendar& calendar,
                                                int ready);
+
+/// The same with the painting hours of each day of the timeline, the first day's first.
+[[nodiscard]] std::vector<char> painting_slots(const Timeline& timeline,
+                                               const WorkCalendar& calendar,
+                                               int ready,
+                                               std::span<const Hours> by_day);
 
 }  // namespace basinwright::dates

@@ -114,9 +114,12 @@ struct Plan {
 /// What the outside world adds to a job.
 struct Circumstances {
   dates::Date today;
-  std::optional<dates::Date> start;          ///< Overrides the job's own.
-  bool explain = false;                      ///< Record how every number came about.
-  const weather::Record* weather = nullptr;  ///< Nothing: the calendar alone.
+  std::optional<dates::Date> start;  ///< Overrides the job's own.
+  bool explain = false;              ///< Record how every number came about.
+  /// The weather read, if any; must outlive the call.
+  const weather::Record* weather = nullptr;
+  /// What the local clock is ahead of universal time on the first day, where it is known.
+  std::optional<units::Duration> clock_offset;
 };
 
 /// Why a job cannot be planned although each file is right on its own.

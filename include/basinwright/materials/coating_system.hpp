@@ -36,6 +36,7 @@ struct Limits {
                                            {sources::Kind::assumed, "rain-free", "after painting"}};
   Sourced<units::Duration> dry_before{units::hours(3),
                                       {sources::Kind::assumed, "rain-free", "before a coat"}};
+  std::optional<Sourced<units::Speed>> wind_max;  ///< Where the sheet has one.
 };
 
 /// The primer of the same system.
@@ -70,6 +71,9 @@ struct CoatingSystem {
   Limits limits;
   Primer primer;
   std::vector<std::string> hardeners;
+  /// The cool-weather kind of Part B up to here, the standard one from here.
+  Sourced<units::Temperature> cool_hardener_to{units::celsius(18),
+                                               usual_sheet("hardener, cool weather up to")};
 
   /// Cover of a kit to plan with: the mean of the range.
   [[nodiscard]] Sourced<units::Area> expected_cover() const;

@@ -12,6 +12,9 @@
 #include "basinwright/dates/calendar.hpp"
 #include "basinwright/dates/date.hpp"
 #include "basinwright/materials/coating_system.hpp"
+#include "basinwright/sequence/blocked.hpp"
+#include "basinwright/sequence/booking.hpp"
+#include "basinwright/sequence/site_weather.hpp"
 #include "basinwright/sequence/waits.hpp"
 #include "basinwright/sequence/work.hpp"
 
@@ -39,54 +42,22 @@ struct ProgrammeQuestion {
   /// the caller weighs with.
   std::array<std::int64_t, 7> weight_of_quarter{};
   std::int64_t weight_of_attendance = 0;
+  SiteWeather weather;  ///< Without a record: the calendar alone.
+  int most_days = 500;  ///< How far ahead is looked, at most.
 };
 
-/// Quarters worked on a day.
-struct Worked {
-  dates::Date date;
-  int quarters = 0;
+/// What the weather read comes to.
+enum class WeatherBasis {
+  none,      ///< Nothing was read: the calendar alone.
+  forecast,  ///< Some of it is yet to come.
+  replayed   ///< A past or a typical year.
 };
 
-/// What kept a task from starting earlier.
-struct Held {
-  enum class By {
-    start_date,      ///< The job's first day.
-    task,            ///< The task before it.
-    before,          ///< Done right before the task named.
-    fewer_days,      ///< Placed later: fewer days on site, and nothing gets later by it.
-    wait,            ///< A wait after the task before it: drying, filler cure, coating cure.
-    working_hours,   ///< Night, or the day's work is done.
-    closed_day,      ///< Weekend, or a day nobody works.
-    painting_hours,  ///< The calendar's hours for painting.
-    recoat_window,   ///< The next coat's window opens no earlier, or would otherwise be missed.
-    new_cement       ///< Cement that is still too young.
-  };
-  By by = By::task;
-  std::string task;      ///< The task it waited for, where there is one.
-  units::Duration wait;  ///< How long the wait is, where there is one.
-};
-
-/// One booked stretch.
-struct Booking {
-  std::string task;
-  std::string section;
-  dates::Moment start;
-  dates::Moment end;
-  int people = 0;  ///< 0: nobody works on it.
-  std::vector<Worked> worked;
-  std::vector<Held> held_by;  ///< What kept it from starting earlier.
-};
-
-/// Why there is no programme.
-struct Blocked {
-  enum class Why {
-    longer_than_any_window,  ///< A section takes longer than any stretch of painting hours.
-    no_window_fits,  ///< Working days, painting hours and recoat window leave no run of days.
-    horizon          ///< Nothing inside the time looked at.
-  };
-  std::string task;
-  std::string section;
-  Why why = Why::no_window_fits;
+/// Which kind of Part B suits the air over painting and first cure of every coat.
+struct Hardener {
+  enum class Kind { cool, standard, straddles };
+  Kind kind = Kind::standard;
+  units::Temperature low, high;  ///< Of the air.
 };
 
 struct Programme {
@@ -100,6 +71,15 @@ struct Programme {
   int days_on_site = 0;
   units::Duration cure;
   bool cure_by_temperature = false;  ///< False: no temperature known, the longer wait.
+  bool cure_by_weather = false;      ///< Some of its days by the air that was read.
+  WeatherBasis weather = WeatherBasis::none;
+  dates::Moment weather_until;       ///< Where forecast and observed hours end.
+  bool climatology_beyond = false;   ///< What follows them is a usual year, not the calendar alone.
+  std::optional<Hardener> hardener;  ///< Where the sheet has kinds and the air is known.
+  /// Rain shortly before the drain that may have raised the groundwater.
+  std::optional<units::Length> rain_before_drain;
+  /// The last rain between the dryness test and the first coat: the sheets are laid again.
+  std::optional<dates::Moment> rain_after_test;
   std::optional<Blocked> blocked_by;
 };
 

@@ -1,0 +1,38 @@
+// What one look at the programme is made under; private to the room.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+
+#include "basinwright/sequence/blocked.hpp"
+#include "basinwright/weather/conditions.hpp"
+
+namespace basinwright::sequence {
+
+/// Constraints left out for a trial.
+class Dropped {
+ public:
+  [[nodiscard]] bool has(Constraint c) const { return (bits_ & bit(c)) != 0; }
+  [[nodiscard]] Dropped with(Constraint c) const { return Dropped(bits_ | bit(c)); }
+  [[nodiscard]] static Dropped all() {
+    Dropped all;
+    for (const Constraint c : all_constraints) all = all.with(c);
+    return all;
+  }
+  [[nodiscard]] Dropped without(Constraint c) const { return Dropped(bits_ & ~bit(c)); }
+  Dropped() = default;
+
+ private:
+  explicit Dropped(std::uint32_t bits) : bits_(bits) {}
+  static std::uint32_t bit(Constraint c) { return 1U << static_cast<unsigned>(c); }
+  std::uint32_t bits_ = 0;
+};
+
+/// How far ahead, by what weather (none: the calendar alone), and what is left out.
+struct Setting {
+  int days = 0;
+  const weather::Conditions* conditions = nullptr;
+  Dropped dropped = {};
+};
+
+}  // namespace basinwright::sequence

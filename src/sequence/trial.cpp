@@ -1,0 +1,90 @@
+#include "trial.hpp"
+
+#include <array>
+#include <variant>
+#include <vector>
+
+#include "basinwright/schedule/solve.hpp"
+#include "bookings.hpp"
+#include "instance.hpp"
+
+namespace basinwright::sequence {
+namespace {
+
+Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
+  Blocked blocked;
+  const auto& problem = instance.problem();
+  if (reason.part == schedule::Infeasible::Part::chain && reason.index < problem.chain.size()) {
+    blocked.task = problem.chain[reason.index].name;
+    blocked.section = instance.chain()[reason.index].section;
+  } else if (reason.part == schedule::Infeasible::Part::unit &&
+             reason.index < problem.units.coats.size()) {
+    blocked.task = problem.units.coats[reason.index];
+    if (problem.units.sections.size() > 1) blocked.section = problem.units.sections[reason.section];
+  } else {
+    blocked.task = "fill";
+  }
+  blocked.why =
+      reason.rule_conflict ? Blocked::Why::longer_than_any_window : Blocked::Why::no_window_fits;
+  return blocked;
+}
+
+// Shortest first: most jobs are over in weeks; one that waits for cement, a long cure or the
+// weather is looked at for longer.
+std::vector<int> horizons(const ProgrammeQuestion& q) {
+  constexpr std::array shorter{120, 240};
+  std::vector<int> days;
+  for (const int d : shorter) {
+    if (d < q.most_days) days.push_back(d);
+  }
+  days.push_back(q.most_days);
+  return days;
+}
+
+// Which start the weather is blamed from.
+UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
+  if (setting.conditions == nullptr) return {};
+  const Instance instance(q, {setting.days, nullptr, setting.dropped});
+  const auto solved = schedule::solve(instance.problem());
+  const auto* answer = std::get_if<schedule::Answer>(&solved);
+  return answer == nullptr ? UnitStarts() : unit_starts(instance.problem(), *answer);
+}
+
+}  // namespace
+
+Trial search(const ProgrammeQuestion& question,
+             const weather::Conditions* conditions,
+             const Dropped& dropped) {
+  Trial trial;
+  bool conflict = false;
+  for (const int days : horizons(question)) {
+    // What no start in a short time meets, none in a little longer will; months may change it.
+    if (conflict && days != question.most_days) continue;
+    const Setting setting{days, conditions, dropped};
+    const Instance instance(question, setting);
+    const auto solved = schedule::solve(instance.problem());
+    if (const auto* answer = std::get_if<schedule::Answer>(&solved)) {
+      trial.programme =
+          bookings_of(question, instance, *answer, starts_by_calendar(question, setting));
+      return trial;
+    }
+    const auto& reason = std::get<schedule::Infeasible>(solved);
+    trial.blocked = stuck_at(instance, reason);
+    conflict = reason.rule_conflict;
+  }
+  return trial;
+}
+
+bool fits(const ProgrammeQuestion& question,
+          const weather::Conditions* conditions,
+          const Dropped& dropped) {
+  // A shorter horizon costs less and is enough when it has an answer.
+  const std::vector<int> all = horizons(question);
+  for (const int days : {all.front(), all.back()}) {
+    const Instance instance(question, {days, conditions, dropped});
+    if (std::holds_alternative<schedule::Answer>(schedule::solve(instance.problem()))) return true;
+  }
+  return false;
+}
+
+}  // namespace basinwright::sequence

@@ -1,0 +1,27 @@
+// One search for a programme over ever longer horizons; private to the room.
+#pragma once
+
+#include <optional>
+
+#include "basinwright/sequence/programme.hpp"
+#include "setting.hpp"
+
+namespace basinwright::sequence {
+
+/// A programme, or where the search got stuck.
+struct Trial {
+  std::optional<Programme> programme;
+  Blocked blocked;  ///< Task, section and why; only without a programme.
+};
+
+/// The earliest programme with something left out.
+[[nodiscard]] Trial search(const ProgrammeQuestion& question,
+                           const weather::Conditions* conditions,
+                           const Dropped& dropped);
+
+/// Whether there is any programme in the longest horizon.
+[[nodiscard]] bool fits(const ProgrammeQuestion& question,
+                        const weather::Conditions* conditions,
+                        const Dropped& dropped);
+
+}  // namespace basinwright::sequence
