@@ -187,12 +187,14 @@ Status present(const Request& r,
   now.start = r.start;
   now.explain = r.command == Command::explain;
   const job::Plan plan = job::make_plan(job, rates, now);
-  const report::Subject subject{job, rates, plan, r.units.value_or(job.units), r.paper};
+  const report::Subject subject{
+      job, rates, plan, r.units.value_or(job.units), r.paper, r.both_units};
   if (r.command == Command::explain) return explain(r, subject, files);
   const bool sheet = r.command == Command::jobsheet;
   const Status printed =
       put(r, rendered(r, sheet ? report::jobsheet(subject) : report::takeoff(subject)));
-  if (printed != Status::done || !sheet) return printed;
+  if (printed != Status::done) return printed;
+  if (!sheet) return report::floats(plan) ? Status::stop : Status::done;
   return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
 }
 

@@ -13,6 +13,7 @@ struct Code {
 
 namespace codes {
 
+inline constexpr Code deduction_too_large{"deduction-too-large"};
 inline constexpr Code empty_list{"empty-list"};
 inline constexpr Code facts_clash{"facts-clash"};
 inline constexpr Code missing_key{"missing-key"};
@@ -27,6 +28,7 @@ inline constexpr Code not_positive{"not-positive"};
 inline constexpr Code number_range{"number-range"};
 inline constexpr Code out_of_range{"out-of-range"};
 inline constexpr Code repeated_key{"repeated-key"};
+inline constexpr Code sections_do_not_fit{"sections-do-not-fit"};
 inline constexpr Code syntax{"syntax"};
 inline constexpr Code too_deep{"too-deep"};
 inline constexpr Code too_large{"too-large"};

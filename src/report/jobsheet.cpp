@@ -90,6 +90,10 @@ std::string long_wait(const job::Plan& plan) {
 
 }  // namespace
 
+bool floats(const job::Plan& plan) {
+  return plan.route.stop && plan.route.stop->why == "floats";
+}
+
 std::string_view version() {
   return BASINWRIGHT_VERSION;
 }
@@ -109,6 +113,9 @@ std::vector<std::string> notices(const Subject& s) {
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
+  if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
+    out.emplace_back(note("sections-too-large"));
+  }
   if (!s.plan.stopped()) {
     out.emplace_back("No weather has been read: the dates follow the calendar alone.");
   }
@@ -146,6 +153,7 @@ document::Document takeoff(const Subject& s) {
                                cells.bulk(s.plan.take_off.total.water_volume).text),
                    {},
                    Role::total};
+  if (floats(s.plan)) d.bottom_line = bottom_line(s);
   return d;
 }
 
