@@ -64,7 +64,10 @@ preparation::Flotation asked_by(shell::FlotationVerdict verdict) {
 class Planner {
  public:
   Planner(const Job& job, const RateBook& rates, const Circumstances& now)
-      : job_(job), rates_(rates), start_(first_day(job, now)) {
+      : job_(job),
+        rates_(rates),
+        start_(first_day(job, now)),
+        take_off_only_(now.take_off_only) {
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
@@ -140,6 +143,7 @@ class Planner {
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
+    if (take_off_only_) return;
     estimate(parts);
     schedule_it();
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
@@ -218,6 +222,7 @@ class Planner {
   const Job& job_;
   const RateBook& rates_;
   dates::Date start_;
+  bool take_off_only_;
   Plan plan_;
 };
 
@@ -245,7 +250,7 @@ std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates) {
 Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
   if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");
   Plan plan = Planner(job, rates, now).plan(false);
-  if (plan.route.coating_untested && !plan.stopped()) {
+  if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only) {
     plan.either.push_back(branch_of("test-passes", plan));
     plan.either.push_back(branch_of("strip", Planner(job, rates, now).plan(true)));
   }

@@ -144,6 +144,7 @@ struct Circumstances {
   dates::Date today;
   std::optional<dates::Date> start;  ///< Overrides the job's own.
   bool explain = false;              ///< Record how every number came about.
+  bool take_off_only = false;        ///< Areas, sections and kits; no dates, purchases and price.
 };
 
 /// Why a job cannot be planned although each file is right on its own.
