@@ -76,9 +76,11 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   sub.add_option("--start", t.start, "First working day, over the job's own")->type_name("DATE");
   sub.add_option("--today", t.today, "Day to plan from, instead of the clock's")->type_name("DATE");
+  std::vector<std::string> systems{"metric", "us"};
+  if (command == Command::takeoff) systems.emplace_back("both");
   sub.add_option("--units", t.units, "Units of the output")
-      ->check(CLI::IsMember({"metric", "us"}))
-      ->type_name("metric|us");
+      ->check(CLI::IsMember(systems))
+      ->type_name(CLI::detail::join(systems, "|"));
   if (command != Command::check) {
     std::vector<std::string> forms(formats.begin(), formats.end());
     if (command != Command::takeoff) std::erase(forms, "svg");
@@ -144,7 +146,9 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     if (!*day)
       return misuse("\"" + *text + "\" is no day of the calendar; write it as 2027-05-31.");
   }
-  if (!t.units.empty()) r.units = t.units == "us" ? units::System::us : units::System::metric;
+  r.both_units = t.units == "both";
+  if (!t.units.empty() && !r.both_units)
+    r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
   r.json_diagnostics = t.diagnostics == "json";

@@ -52,6 +52,8 @@ class Errand {
         r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
     now_.start = r.start;
     now_.explain = r.command == Command::explain;
+    now_.take_off_only =
+        r.command == Command::takeoff || (now_.explain && r.quantity.starts_with("takeoff."));
     const dates::Date near = r.start.value_or(job().heading.start.value_or(now_.today));
     weather_ = weather_record(inputs, near);
     if (!inputs.hours.empty()) now_.weather = &weather_;
@@ -64,7 +66,7 @@ class Errand {
       case Command::explain:
         return explain(r_, subject, inputs_);
       case Command::takeoff:
-        return put(r_, rendered(r_, report::takeoff(subject)));
+        return take_off(subject);
       case Command::quote:
         return r_.other ? vary(subject) : quote(subject);
       case Command::compare:
@@ -80,13 +82,19 @@ class Errand {
   [[nodiscard]] const job::Job& job() const { return *inputs_.jobs.front().job; }
 
   [[nodiscard]] report::Subject subject_of(const job::Job& job, const job::Plan& plan) const {
-    return {job, *inputs_.rates, plan, r_.units.value_or(job.units), r_.paper};
+    return {job, *inputs_.rates, plan, r_.units.value_or(job.units), r_.paper, r_.both_units};
   }
 
   // A page about a job that must stop, or fits no dates, was printed; the status says so.
   static Status dated(Status printed, const job::Plan& plan) {
     if (printed != Status::done) return printed;
     return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
+  }
+
+  Status take_off(const report::Subject& subject) {
+    const Status printed = put(r_, rendered(r_, report::takeoff(subject)));
+    if (printed != Status::done) return printed;
+    return report::floats(subject.plan) ? Status::stop : Status::done;
   }
 
   Status quote(const report::Subject& subject) {

@@ -4,10 +4,12 @@
 #include <cmath>
 #include <stdexcept>
 #include <string>
+#include <string_view>
 
 namespace basinwright::coverage {
 namespace {
 
+using sources::Sourced;
 using units::Area;
 
 // A take-off is good to about 1e-12: an area a hair over a whole kit must not buy another.
@@ -15,6 +17,36 @@ constexpr double whole_kit_slack = 1e-9;
 
 std::int64_t whole_above(double count) {
   return static_cast<std::int64_t>(std::ceil(count - whole_kit_slack));
+}
+
+// Mixed paint cannot be kept: what is painted apart takes whole kits of its own.
+std::int64_t kits_of(const CoatPlan& plan, const Sourced<Area>& cover, trace::Trace& trace) {
+  constexpr std::string_view key = "quantities.coats.kits";
+  if (plan.sections.empty()) {
+    const std::int64_t kits = whole_kits(plan.area, cover.value);
+    trace.note(key,
+               static_cast<double>(kits),
+               "ceil(area / cover)",
+               {{"area", plan.area, trace::From{"takeoff.painted_area_m2"}}, {"cover", cover}},
+               "whole kits, coat by coat: mixed paint cannot be kept");
+    return kits;
+  }
+  std::int64_t kits = 0;
+  std::string formula;
+  std::vector<std::string> names;
+  std::vector<std::string> from;
+  for (std::size_t i = 0; i < plan.sections.size(); ++i) {
+    kits += whole_kits(plan.sections[i], cover.value);
+    names.push_back("section_" + std::to_string(i + 1));
+    from.push_back("takeoff.parts." + std::to_string(i) + ".painted_area_m2");
+    formula += (i == 0 ? "ceil(" : " + ceil(") + names.back() + " / cover)";
+  }
+  std::vector<trace::Operand> operands{{"cover", cover}};
+  for (std::size_t i = 0; i < plan.sections.size(); ++i) {
+    operands.emplace_back(names[i], plan.sections[i], trace::From{from[i]});
+  }
+  trace.note_all(key, static_cast<double>(kits), formula, operands);
+  return kits;
 }
 
 }  // namespace
@@ -30,7 +62,7 @@ std::vector<Coat> coats(const CoatPlan& plan,
                         const materials::CoatingSystem& system,
                         trace::Trace& trace) {
   const auto cover = system.expected_cover();
-  const std::int64_t kits = whole_kits(plan.area, cover.value);
+  const std::int64_t kits = kits_of(plan, cover, trace);
   const units::Volume paint = system.kit.value * (plan.area / cover.value);
   std::vector<Coat> result;
   for (int number = 1; number <= plan.coats; ++number) {
@@ -40,11 +72,6 @@ std::vector<Coat> coats(const CoatPlan& plan,
     }
     result.push_back(coat);
   }
-  trace.note("quantities.coats.kits",
-             static_cast<double>(kits),
-             "ceil(area / cover)",
-             {{"area", plan.area, trace::From{"takeoff.painted_area_m2"}}, {"cover", cover}},
-             "whole kits, coat by coat: mixed paint cannot be kept");
   trace.note("quantities.coats.litres",
              paint,
              "kit * area / cover",
@@ -64,6 +91,20 @@ std::vector<Coat> coats(const CoatPlan& plan,
                 {"kits", static_cast<double>(kits), trace::From{"quantities.coats.kits"}}},
                "first coat only");
   }
+  return result;
+}
+
+std::optional<Cut> cut_at(const std::vector<Area>& sections, const Morning& morning) {
+  Cut result;
+  const auto done_by = [&](double painters) { return morning.rate * morning.painting * painters; };
+  Area all;
+  for (const Area section : sections) {
+    if (whole_above(section / done_by(morning.painters)) > 1) return {};
+    all += section;
+    result.sections.push_back(section);
+    result.kits.push_back(whole_kits(section, morning.cover));
+  }
+  result.painters_for_one = std::max<std::int64_t>(1, whole_above(all / done_by(1.0)));
   return result;
 }
 

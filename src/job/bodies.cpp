@@ -6,6 +6,9 @@
 #include <string>
 #include <vector>
 
+#include "basinwright/job/sections.hpp"
+#include "take_off_notes.hpp"
+
 namespace basinwright::job {
 namespace {
 
@@ -30,68 +33,33 @@ void add(TakeOff& sum, const TakeOff& one) {
 
 // A job with one body and nothing adjusted keeps the take-off's own keys; otherwise each body's
 // move aside and the job's are their sums.
-std::vector<trace::Trace::Renamed> renames_for(const Job& job, std::size_t index) {
+std::vector<trace::Trace::Renamed> renames_for(const Job& job,
+                                               const TakeOffResult& so_far,
+                                               std::size_t index) {
   std::vector<trace::Trace::Renamed> rules;
   const Body& body = job.bodies[index];
-  if (job.bodies.size() > 1)
-    rules.push_back({"takeoff.", fmt::format("takeoff.bodies.{}.", index)});
-  if (job.bodies.size() == 1 && !body.adjust.empty()) {
-    rules.push_back({"takeoff.painted_area_m2", "takeoff.measured_area_m2"});
+  const std::string prefix = keys_of_body(job, index);
+  if (!body.adjust.empty()) {
+    rules.push_back({"takeoff.painted_area_m2", prefix + "measured_area_m2"});
   }
+  if (job.bodies.size() > 1) rules.push_back({"takeoff.", prefix});
+  const auto checked = std::ranges::count_if(
+      so_far.bodies, [](const BodyResult& b) { return b.flotation.has_value(); });
+  rules.push_back({"flotation.", fmt::format("takeoff.flotation.{}.", checked)});
   rules.push_back({"/pool", body.pointer});
   return rules;
 }
 
-struct SumKeys {
-  std::string_view sum, part;
-};
-
-template <class Q>
-void note_sum(trace::Trace& trace, const SumKeys& keys, Q sum, const std::vector<Q>& parts) {
-  std::vector<std::string> names;
-  std::vector<std::string> from;
-  std::string formula;
-  names.reserve(parts.size());
-  from.reserve(parts.size());
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    names.push_back(fmt::format("body_{}", i + 1));
-    from.push_back(fmt::format("takeoff.bodies.{}.{}", i, keys.part));
-    formula += (i == 0 ? "" : " + ") + names.back();
+// What one body comes to, recorded under its own keys.
+BodyResult body_of(const Job& job, const Body& body, trace::Trace& own) {
+  auto measured = shell::take_off(body.pool, own);
+  const auto* ok = std::get_if<shell::Measured>(&measured);
+  if (ok == nullptr) throw std::logic_error("a pool whose geometry was not checked");
+  BodyResult one{body.pool.name, ok->take_off, named_areas(body).sum(), {}};
+  if (job.site.groundwater) {
+    one.flotation = shell::flotation(body.pool, job.site.groundwater->below_rim, own);
   }
-  std::vector<trace::Operand> operands;
-  operands.reserve(parts.size());
-  for (std::size_t i = 0; i < parts.size(); ++i)
-    operands.emplace_back(names[i], parts[i], trace::From{from[i]});
-  trace.note_all(fmt::format("takeoff.{}", keys.sum), sum, formula, operands);
-}
-
-void note_totals(const Job& job, const TakeOffResult& result, trace::Trace& trace) {
-  const bool adjusted =
-      std::ranges::any_of(job.bodies, [](const Body& b) { return !b.adjust.empty(); });
-  if (job.bodies.size() > 1) {
-    std::vector<units::Area> areas;
-    std::vector<units::Length> perimeters;
-    std::vector<units::Volume> waters;
-    areas.reserve(result.bodies.size());
-    perimeters.reserve(result.bodies.size());
-    waters.reserve(result.bodies.size());
-    for (const BodyResult& body : result.bodies) {
-      areas.push_back(body.take_off.painted_area);
-      perimeters.push_back(body.take_off.perimeter);
-      waters.push_back(body.take_off.water_volume);
-    }
-    const char* measured = adjusted ? "measured_area_m2" : "painted_area_m2";
-    note_sum(trace, {measured, "painted_area_m2"}, result.total.painted_area, areas);
-    note_sum(trace, {"perimeter_m", "perimeter_m"}, result.total.perimeter, perimeters);
-    note_sum(trace, {"water_volume_m3", "water_volume_m3"}, result.total.water_volume, waters);
-  }
-  if (!adjusted) return;
-  trace.note("takeoff.painted_area_m2",
-             result.painted,
-             "measured + adjusted",
-             {{"measured", result.total.painted_area, trace::From{"takeoff.measured_area_m2"}},
-              {"adjusted", result.adjusted, {sources::Kind::given, "", "/pool"}}},
-             "named areas added and deducted");
+  return one;
 }
 
 }  // namespace
@@ -101,12 +69,8 @@ TakeOffResult take_off_all(const Job& job, trace::Trace& trace) {
   TakeOffResult result;
   for (const Body& body : job.bodies) {
     trace::Trace own = trace.on() ? trace::Trace::recording() : trace::Trace();
-    auto measured = shell::take_off(body.pool, own);
-    trace.absorb(own, renames_for(job, result.bodies.size()));
-    const auto* ok = std::get_if<shell::Measured>(&measured);
-    if (ok == nullptr) throw std::logic_error("a pool whose geometry was not checked");
-    BodyResult one{body.pool.name, ok->take_off, {}};
-    for (const Adjustment& a : body.adjust) one.adjusted += a.area;
+    BodyResult one = body_of(job, body, own);
+    trace.absorb(own, renames_for(job, result, result.bodies.size()));
     add(result.total, one.take_off);
     result.adjusted += one.adjusted;
     const bool first = result.bodies.empty();

@@ -28,6 +28,19 @@ Duration earlier_by(Duration window_max, Duration reserve) {
   return std::max(Duration(), units::days(1) - (window_max - reserve));
 }
 
+// The job's own sections where each fits a morning, else a cut by kits.
+coverage::Cut cut_into(const Plan& plan,
+                       const coverage::Morning& morning,
+                       const std::vector<SectionPart>& named) {
+  std::vector<units::Area> areas;
+  areas.reserve(named.size());
+  for (const SectionPart& part : named) areas.push_back(part.painted());
+  auto cut = named.empty() ? std::nullopt : coverage::cut_at(areas, morning);
+  if (!cut) return coverage::cut(plan.take_off.painted, morning);
+  for (const SectionPart& part : named) cut->names.push_back(part.section);
+  return *cut;
+}
+
 }  // namespace
 
 coverage::Cut cut_over_mornings(const Job& job,
@@ -52,19 +65,20 @@ coverage::Cut cut_over_mornings(const Job& job,
   morning.rate /= question.texture;
   morning.painters = static_cast<int>(std::lround(job.crew.painters.value));
   morning.painting = window;
-  coverage::Cut cut = coverage::cut(plan.take_off.painted, morning);
+  coverage::Cut cut = cut_into(plan, morning, question.named);
   // A smaller section is vacuumed sooner: cut again until the vacuuming fits before the window.
   constexpr int most_tries = 4;
   for (int i = 0; i < most_tries && !cut.sections.empty(); ++i) {
     const bool spare_hands = job.crew.people.value > job.crew.painters.value;
-    const units::Area first = spare_hands ? cut.sections.front() : plan.take_off.painted;
+    const units::Area first =
+        spare_hands ? *std::ranges::max_element(cut.sections) : plan.take_off.painted;
     const Duration vacuum =
         first * question.texture / rates.productivity.vacuum.value / job.crew.people.value;
     const Duration late =
         std::max(Duration(), quarter * std::ceil((vacuum - before) / quarter - 1e-6));
     if (morning.painting == window - late) break;
     morning.painting = window - late;
-    cut = coverage::cut(plan.take_off.painted, morning);
+    cut = cut_into(plan, morning, question.named);
   }
   return cut;
 }

@@ -8,10 +8,12 @@ namespace basinwright::job {
 struct MorningQuestion {
   dates::Date start;
   double texture = 1.0;
+  std::vector<SectionPart> named;  ///< Sections that the job names; empty: none.
 };
 
-/// Cuts a coat over mornings: painting hours, less what each recoat window takes off the morning of
-/// the coat before it, less the vacuuming that the crew's start leaves no room for.
+/// Cuts a coat over mornings, at the sections that the job names where each of them fits one:
+/// painting hours, less what each recoat window takes off the morning of the coat before it, less
+/// the vacuuming that the crew's start leaves no room for.
 [[nodiscard]] coverage::Cut cut_over_mornings(const Job& job,
                                               const RateBook& rates,
                                               const Plan& plan,

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <stdexcept>
 
+#include "basinwright/job/sections.hpp"
 #include "basinwright/units/unit.hpp"
 #include "bodies.hpp"
 #include "coats.hpp"
@@ -11,8 +13,10 @@
 #include "mornings.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
+#include "range.hpp"
 #include "regions.hpp"
 #include "site_weather.hpp"
+#include "take_off_notes.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -46,10 +50,26 @@ double texture_of(const std::vector<Part>& parts, const RateBook& rates, trace::
   return flat > units::Area() ? counted / flat : 1.0;
 }
 
+preparation::Flotation asked_by(shell::FlotationVerdict verdict) {
+  switch (verdict) {
+    case shell::FlotationVerdict::stop:
+      return preparation::Flotation::stop;
+    case shell::FlotationVerdict::hold:
+      return preparation::Flotation::hold;
+    case shell::FlotationVerdict::clear:
+      return preparation::Flotation::clear;
+  }
+  return preparation::Flotation::unknown;
+}
+
 class Planner {
  public:
   Planner(const Job& job, const RateBook& rates, const Circumstances& now)
-      : job_(job), rates_(rates), now_(now), start_(first_day(job, now)) {
+      : job_(job),
+        rates_(rates),
+        now_(now),
+        start_(first_day(job, now)),
+        take_off_only_(now.take_off_only) {
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
@@ -63,16 +83,34 @@ class Planner {
     findings.coats = coats_of(job_, plan_.system);
     findings.strip_untested = strip_untested;
     for (const Part& part : parts) findings.regions.push_back(part.region);
+    check_flotation(findings.condition);
     plan_.route = preparation::route(findings, plan_.trace);
     plan_.provisional = plan_.route.provisional;
     if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
     use_defaults();
+    plan_.take_off.parts = named_parts(job_, plan_.take_off);
     if (!plan_.stopped()) work_out(parts, findings);
+    if (plan_.take_off.parts.empty()) {
+      plan_.take_off.parts = planned_parts(job_, plan_.take_off, plan_.quantities.cut);
+    }
+    note_parts(plan_.take_off, plan_.trace);
+    plan_.take_off.range = painted_range(job_, plan_);
     plan_.cautions = cautions_of(job_, plan_);
     return std::move(plan_);
   }
 
  private:
+  // The worst of the bodies decides.
+  void check_flotation(preparation::Condition& condition) const {
+    double least = std::numeric_limits<double>::infinity();
+    for (const BodyResult& body : plan_.take_off.bodies) {
+      if (!body.flotation || body.flotation->factor > least) continue;
+      least = body.flotation->factor;
+      condition.flotation = asked_by(body.flotation->verdict);
+      condition.floats = plan_.take_off.bodies.size() > 1 ? body.name : "";
+    }
+  }
+
   void use_defaults() {
     trace::Trace& t = plan_.trace;
     if (!job_.surfaces_given) {
@@ -83,8 +121,7 @@ class Planner {
                              "old render, painted with epoxy, untested"}});
     }
     for (const Body& body : job_.bodies) {
-      if (body.pool.rim_to_water == job_.rim_to_water.value)
-        t.use("pool.rim_to_water", job_.rim_to_water);
+      if (!body.rim_to_water_given) t.use("pool.rim_to_water", job_.rim_to_water);
     }
     if (plan_.stopped()) return;
     t.use("crew.people", job_.crew.people);
@@ -100,11 +137,15 @@ class Planner {
 
   void work_out(const std::vector<Part>& parts, const preparation::Question& findings) {
     plan_.quantities.cut =
-        cut_over_mornings(job_, rates_, plan_, {start_, texture_of(parts, rates_, plan_.trace)});
+        cut_over_mornings(job_,
+                          rates_,
+                          plan_,
+                          {start_, texture_of(parts, rates_, plan_.trace), plan_.take_off.parts});
     plan_.painters_for_one_morning = plan_.quantities.cut.painters_for_one;
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
+    if (take_off_only_) return;
     estimate(parts);
     schedule_it();
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
@@ -133,8 +174,11 @@ class Planner {
                                   .sections = {},
                                   .system = plan_.system,
                                   .waits = rates_.waits};
-    const std::size_t sections = plan_.quantities.cut.sections.size();
-    for (std::size_t s = 1; s <= sections; ++s) q.sections.push_back(std::to_string(s));
+    q.sections = plan_.quantities.cut.names;
+    if (q.sections.empty()) {
+      const std::size_t sections = plan_.quantities.cut.sections.size();
+      for (std::size_t s = 1; s <= sections; ++s) q.sections.push_back(std::to_string(s));
+    }
     q.temperatures = job_.site.temperatures;
     q.cement_wait = plan_.route.mortar > units::Volume()
                         ? units::Duration()
@@ -184,6 +228,7 @@ class Planner {
   const RateBook& rates_;
   const Circumstances& now_;
   dates::Date start_;
+  bool take_off_only_;
   Plan plan_;
 };
 
@@ -201,7 +246,7 @@ Branch branch_of(std::string code, const Plan& plan) {
 Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
   if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");
   Plan plan = Planner(job, rates, now).plan(false);
-  if (plan.route.coating_untested && !plan.stopped()) {
+  if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only) {
     plan.either.push_back(branch_of("test-passes", plan));
     plan.either.push_back(branch_of("strip", Planner(job, rates, now).plan(true)));
   }

@@ -124,6 +124,8 @@ class Needs {
     if (!q_.job.coating.coats) trace_.use("coating.coats", system.least_coats);
     coverage::CoatPlan coat_plan{q_.plan.take_off.painted, coats, route().thin_first_coat};
     if (!q_.job.coating.coats) coat_plan.coats_from = system.least_coats.source;
+    const coverage::Cut& cut = q_.plan.quantities.cut;
+    if (!cut.names.empty()) coat_plan.sections = cut.sections;
     out_.coats = coverage::coats(coat_plan, system, trace_);
     for (const coverage::Coat& coat : out_.coats) out_.kits += coat.kits;
   }

@@ -2,18 +2,13 @@
 
 #include <algorithm>
 
+#include "basinwright/job/sections.hpp"
 #include "basinwright/units/unit.hpp"
 
 namespace basinwright::job {
 namespace {
 
 using units::Area;
-
-std::size_t surface_for(const std::vector<Surface>& surfaces, std::string_view part) {
-  const auto it = std::ranges::find_if(
-      surfaces, [&](const Surface& s) { return s.where == part || s.where == "all"; });
-  return static_cast<std::size_t>(it - surfaces.begin());
-}
 
 preparation::Region region_of(const Surface& surface,
                               std::string where,
@@ -22,7 +17,6 @@ preparation::Region region_of(const Surface& surface,
   preparation::Region region;
   region.where = std::move(where);
   region.area = area;
-  region.is_wall = region.where == "walls";
   region.substrate = surface.substrate;
   region.coating = surface.coating;
   region.acetone_test = surface.acetone_test;
@@ -77,22 +71,81 @@ chemistry::EtchPatch patch_of(const Part& part, const preparation::Question& q, 
   return patch;
 }
 
+// A surface of the whole shell, or of one section.
+struct Piece {
+  std::string_view surface;
+  std::string section;  ///< Empty: of all of them.
+  Area area;
+};
+
+bool is_of_surface(std::string_view where) {
+  return where == "all" || where == "walls" || where == "floor" || where == "steps";
+}
+
+std::vector<Piece> pieces_of(const Job& job, const TakeOffResult& take_off) {
+  const bool by_section =
+      std::ranges::any_of(job.surfaces, [](const Surface& s) { return !is_of_surface(s.where); });
+  std::vector<Piece> pieces;
+  if (by_section) {
+    const std::vector<SectionPart> all = named_parts(job, take_off);
+    const auto add = [&](std::string_view surface, auto area_of) {
+      for (const SectionPart& p : all) pieces.push_back({surface, p.section, area_of(p)});
+    };
+    add("walls", [](const SectionPart& p) {
+      return p.measured.walls + p.measured.cove_change / 2.0 + p.named.walls;
+    });
+    add("floor", [](const SectionPart& p) {
+      return p.measured.floor + p.measured.cove_change / 2.0 + p.named.floor;
+    });
+    add("steps", [](const SectionPart& p) { return p.measured.steps + p.named.steps; });
+    return pieces;
+  }
+  Named named;
+  for (const Body& body : job.bodies) {
+    const Named one = named_areas(body);
+    named.walls += one.walls;
+    named.floor += one.floor;
+    named.steps += one.steps;
+  }
+  const shell::TakeOff& total = take_off.total;
+  const Area half_cove = total.cove_area_change / 2.0;
+  return {{"walls", "", total.wall_area + half_cove + named.walls},
+          {"floor", "", total.floor_area + half_cove + named.floor},
+          {"steps", "", total.tread_area + total.riser_area + named.steps}};
+}
+
+std::size_t surface_for(const std::vector<Surface>& surfaces, const Piece& piece) {
+  const auto it = std::ranges::find_if(surfaces, [&](const Surface& s) {
+    return s.where == "all" || s.where == piece.surface ||
+           (!piece.section.empty() && s.where == piece.section);
+  });
+  return static_cast<std::size_t>(it - surfaces.begin());
+}
+
+// "walls", or "deep end walls" where the finding is that section's alone.
+std::string name_of(const Piece& piece, const Surface& surface) {
+  std::string name(piece.surface);
+  return is_of_surface(surface.where) ? name : surface.where + " " + name;
+}
+
 }  // namespace
 
 std::vector<Part> parts_of(const Job& job, const TakeOffResult& take_off, dates::Date start) {
   std::vector<Surface> surfaces = job.surfaces;
   surfaces.emplace_back();
-  const shell::TakeOff& total = take_off.total;
-  const Area half_cove = total.cove_area_change / 2.0;
-  const std::array<std::pair<const char*, Area>, 3> areas{
-      {{"walls", total.wall_area + half_cove + take_off.adjusted},
-       {"floor", total.floor_area + half_cove},
-       {"steps", total.tread_area + total.riser_area}}};
   std::vector<Part> parts;
-  for (const auto& [where, area] : areas) {
-    if (!(area > Area())) continue;
-    const std::size_t index = surface_for(surfaces, where);
-    parts.push_back({region_of(surfaces[index], where, area, start), index});
+  for (const Piece& piece : pieces_of(job, take_off)) {
+    if (!(piece.area > Area())) continue;
+    const std::size_t index = surface_for(surfaces, piece);
+    const std::string where = name_of(piece, surfaces[index]);
+    const auto same = std::ranges::find_if(
+        parts, [&](const Part& p) { return p.surface == index && p.region.where == where; });
+    if (same != parts.end()) {
+      same->region.area += piece.area;
+      continue;
+    }
+    parts.push_back({region_of(surfaces[index], where, piece.area, start), index});
+    parts.back().region.is_wall = piece.surface == "walls";
   }
   return parts;
 }

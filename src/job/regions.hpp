@@ -13,8 +13,9 @@ struct Part {
   std::size_t surface = 0;  ///< Index into the job's surfaces; parts of one surface etch as one.
 };
 
-/// Walls, floor and steps with their findings: the first surface that matches each. The cove's
-/// change of area is shared evenly between walls and floor; adjustments go with the walls.
+/// Walls, floor and steps with their findings: the first surface that matches each. Where a surface
+/// names a section, the section's walls, floor and steps stand as regions of their own. The cove's
+/// change of area is shared evenly between walls and floor; named areas go with their surface.
 [[nodiscard]] std::vector<Part> parts_of(const Job& job,
                                          const TakeOffResult& take_off,
                                          dates::Date start);

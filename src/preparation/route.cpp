@@ -108,7 +108,11 @@ class Builder {
 
   void opening_steps() {
     add("set-out", "set-out", total_);
-    add("drain", "empty-and-isolated", total_);
+    std::vector<HoldPoint> holds;
+    const bool doubtful =
+        q_.condition.flotation == Flotation::hold || q_.condition.flotation == Flotation::stop;
+    if (doubtful) holds.push_back({"groundwater"});
+    add("drain", "empty-and-isolated", total_, std::move(holds));
     if (route_.coating_untested) {
       add("coating-test", "coating-unknown", total_, {{"acetone-test"}});
     }

@@ -24,6 +24,11 @@ std::optional<Stop> substrate_stop(const Question& q) {
   return {};
 }
 
+std::optional<Stop> flotation_stop(const Question& q) {
+  if (q.condition.flotation == Flotation::stop) return Stop{"drain", "floats", q.condition.floats};
+  return {};
+}
+
 std::optional<Stop> coating_stop(const Question& q) {
   for (const Region& r : q.regions) {
     if (!holds_no_epoxy(r, q)) continue;
@@ -64,7 +69,8 @@ std::optional<Stop> lead_stop(const Question& q) {
 }  // namespace
 
 std::optional<Stop> reason_to_stop(const Question& question) {
-  for (const auto& reason : {substrate_stop, coating_stop, crack_stop, drummy_stop, lead_stop}) {
+  for (const auto& reason :
+       {substrate_stop, flotation_stop, coating_stop, crack_stop, drummy_stop, lead_stop}) {
     if (auto stop = reason(question)) return stop;
   }
   return {};

@@ -15,6 +15,7 @@ namespace codes {
 
 inline constexpr Code broken_quotes{"broken-quotes"};
 inline constexpr Code dew_above_air{"dew-above-air"};
+inline constexpr Code deduction_too_large{"deduction-too-large"};
 inline constexpr Code empty_list{"empty-list"};
 inline constexpr Code facts_clash{"facts-clash"};
 inline constexpr Code missing_column{"missing-column"};
@@ -40,6 +41,7 @@ inline constexpr Code out_of_range{"out-of-range"};
 inline constexpr Code repeated_column{"repeated-column"};
 inline constexpr Code repeated_hour{"repeated-hour"};
 inline constexpr Code repeated_key{"repeated-key"};
+inline constexpr Code sections_do_not_fit{"sections-do-not-fit"};
 inline constexpr Code syntax{"syntax"};
 inline constexpr Code too_deep{"too-deep"};
 inline constexpr Code too_large{"too-large"};

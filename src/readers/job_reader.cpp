@@ -1,6 +1,9 @@
+#include <fmt/format.h>
 #include <algorithm>
 
+#include "basinwright/job/sections.hpp"
 #include "basinwright/readers/read.hpp"
+#include "basinwright/shell/parts.hpp"
 #include "pool_reader.hpp"
 #include "site_reader.hpp"
 #include "surface_reader.hpp"
@@ -36,8 +39,9 @@ void read_pools(View& top, job::Job& job) {
 // Words that name a place on the shell: a part of it, or a section by its name.
 class Places {
  public:
-  Places(const job::Job& job, Context& context) : context_(context) {
-    for (const auto& section : job.coating.sections) known_.emplace_back(section.name);
+  Places(const job::Job& job, Context& context)
+      : names_(job::section_names(job)), context_(context) {
+    known_.insert(known_.end(), names_.begin(), names_.end());
   }
 
   void check(const Node& at, std::string pointer) {
@@ -52,6 +56,7 @@ class Places {
   }
 
  private:
+  std::vector<std::string> names_;
   std::vector<std::string_view> known_{"all", "walls", "floor", "steps"};
   Context& context_;
 };
@@ -73,6 +78,50 @@ void check_places(const Node& root, const job::Job& job, Context& context) {
   }
 }
 
+// Sections run from the deep end to the shallow one along the first body's axis, the last to its
+// end, and each has something to paint.
+void check_sections(const Node& root, const job::Job& job, Context& context) {
+  const auto& sections = job.coating.sections;
+  if (sections.empty() || job.bodies.empty() || context.problems.has_errors()) return;
+  const shell::SectionAxis axis = shell::section_axis(job.bodies.front().pool);
+  const double away = axis.deep_end_last ? -1.0 : 1.0;  // sign of going away from the deep end
+  const units::Length end = axis.deep_end_last ? axis.first : axis.last;
+  units::Length from = axis.deep_end_last ? axis.last : axis.first;
+  constexpr double hair = 1e-6;
+  for (std::size_t i = 0; i < sections.size(); ++i) {
+    const std::string pointer = "/coating/sections/" + std::to_string(i) + "/to";
+    const bool last = i + 1 == sections.size();
+    const double length = away * (sections[i].to - from).si();
+    const double short_of = away * (end - sections[i].to).si();
+    std::string message;
+    if (!(length > hair)) {
+      message = fmt::format(
+          "This section ends at {:.2f} m, no farther from the deep end than it "
+          "begins, at {:.2f} m",
+          sections[i].to.si(),
+          from.si());
+    } else if (!last && !(short_of > hair)) {
+      message = fmt::format(
+          "This section reaches the end of the pool at {:.2f} m, so nothing is "
+          "left for the next",
+          end.si());
+    } else if (last && short_of > hair) {
+      message = fmt::format(
+          "The last section ends {:.2f} m short of the pool's end at {:.2f} m", short_of, end.si());
+    }
+    if (!message.empty()) {
+      context.report(codes::sections_do_not_fit,
+                     *node_at(root, pointer),
+                     pointer,
+                     std::move(message),
+                     "Sections go from the deep end to the shallow end; \"to\" is measured like "
+                     "the floor's break points.");
+      return;
+    }
+    from = sections[i].to;
+  }
+}
+
 job::Job read_all(View& top) {
   job::Job job;
   static_cast<void>(top.whole("basinwright"));
@@ -88,6 +137,7 @@ job::Job read_all(View& top) {
   read_refill(top, job);
   read_terms(top, job);
   check_places(top.raw(), job, top.context());
+  check_sections(top.raw(), job, top.context());
   top.finish();
   return job;
 }

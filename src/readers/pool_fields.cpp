@@ -282,7 +282,12 @@ constexpr std::array adjustment{
           .doc = "Added, or with a minus taken off",
           .low = -1e5,
           .high = 1e5,
-          .required = true}};
+          .required = true},
+    Field{.key = "where",
+          .type = Type::choice,
+          .doc = "Surface it belongs to",
+          .choices = "walls floor steps",
+          .fallback = "walls"}};
 
 constexpr std::array pool_table{
     Field{

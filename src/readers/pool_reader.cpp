@@ -1,5 +1,10 @@
 #include "pool_reader.hpp"
 
+#include <fmt/format.h>
+#include <array>
+#include <string>
+#include <string_view>
+
 #include "basinwright/shell/outline.hpp"
 #include "outline_reader.hpp"
 
@@ -128,11 +133,14 @@ std::vector<shell::TapeCheck> tape_checks(View& pool) {
   return checks;
 }
 
+constexpr std::array<std::string_view, 3> surfaces{"walls", "floor", "steps"};
+
 void adjustments(View& pool, job::Body& body) {
   for (View& item : pool.objects("adjust")) {
     const auto name = item.text("name");
     const auto area = item.measure<units::Area>("area");
-    if (name && area) body.adjust.push_back({*name, *area});
+    const std::size_t where = item.choice("where").value_or(0);
+    if (name && area) body.adjust.push_back({*name, *area, std::string(surfaces[where])});
     item.finish();
   }
 }
@@ -159,13 +167,50 @@ void check_outline(const shell::Outline& outline, View& pool) {
   }
 }
 
-void check_adjustments(const job::Body& body, units::Area painted, View& pool) {
+units::Area area_of(std::string_view surface, const shell::TakeOff& t) {
+  if (surface == "steps") return t.tread_area + t.riser_area;
+  // The cove lies half on either.
+  return (surface == "walls" ? t.wall_area : t.floor_area) + t.cove_area_change / 2.0;
+}
+
+// The largest deduction of a surface that has less than is taken off.
+void check_surface(const job::Body& body, std::string_view surface, units::Area there, View& pool) {
+  constexpr double hair = 1e-9;
+  units::Area left = there;
+  std::size_t largest = body.adjust.size();
+  for (std::size_t i = 0; i < body.adjust.size(); ++i) {
+    const job::Adjustment& a = body.adjust[i];
+    if (a.where != surface) continue;
+    left += a.area;
+    const bool larger = largest == body.adjust.size() || a.area < body.adjust[largest].area;
+    if (a.area < units::Area() && larger) largest = i;
+  }
+  if (left.si() >= -hair || largest == body.adjust.size()) return;
+  const Node& item = pool.node("adjust")->items[largest];
+  pool.context().report(
+      codes::deduction_too_large,
+      *item.find("area"),
+      pool.pointer("adjust") + "/" + std::to_string(largest) + "/area",
+      fmt::format("There are {:.2f} m2 of {} to paint, {:.2f} m2 less than is taken off",
+                  there.si(),
+                  surface,
+                  -left.si()),
+      "Take off no more than is there, or say with \"where\" which surface it belongs to.");
+}
+
+void check_adjustments(const job::Body& body, const shell::TakeOff& taken, View& pool) {
+  if (body.adjust.empty()) return;
+  const std::size_t before = pool.context().problems.size();
+  units::Area painted = taken.painted_area;
   for (const job::Adjustment& a : body.adjust) painted += a.area;
-  if (body.adjust.empty() || painted > units::Area()) return;
-  pool.context().report(codes::out_of_range,
+  for (const std::string_view surface : surfaces) {
+    check_surface(body, surface, area_of(surface, taken), pool);
+  }
+  if (pool.context().problems.size() != before || painted > units::Area()) return;
+  pool.context().report(codes::deduction_too_large,
                         *pool.node("adjust"),
                         pool.pointer("adjust"),
-                        "More is taken off than the shell has to paint");
+                        "Nothing is left to paint once all of this is taken off");
 }
 
 void check_geometry(const job::Body& body, View& pool) {
@@ -173,7 +218,7 @@ void check_geometry(const job::Body& body, View& pool) {
   const auto result = shell::take_off(body.pool, silent);
   if (const auto* measured = std::get_if<shell::Measured>(&result)) {
     tell_faults(measured->warnings, pool);
-    check_adjustments(body, measured->take_off.painted_area, pool);
+    check_adjustments(body, measured->take_off, pool);
   } else {
     tell_faults(std::get<std::vector<shell::Fault>>(result), pool);
   }
@@ -208,6 +253,8 @@ std::optional<job::Body> read_body(View& view, const job::Job& defaults) {
     if (read) pool.features.push_back(std::move(*read));
   }
   read_heights(view, defaults, pool);
+  body.rim_to_water_given = view.has("rim_to_water");
+  body.tape_tolerance_given = view.has("tape_tolerance");
   pool.checks = tape_checks(view);
   adjustments(view, body);
   view.finish();

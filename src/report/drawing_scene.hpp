@@ -43,7 +43,8 @@ struct Scene {
 [[nodiscard]] Scene scene_of(const Subject& subject, std::size_t body);
 
 /// The body's part of the coat, cut where the plan cuts it: along the axis, the bodies one after
-/// the other, deep end first. Sections that the job names are taken instead.
+/// the other, deep end first. Sections that the job names are taken instead, each further body then
+/// being a section of its own.
 [[nodiscard]] std::vector<CoatPart> coat_parts(const Subject& subject, std::size_t body);
 
 }  // namespace basinwright::report

@@ -3,7 +3,9 @@
 #include <set>
 
 #include "basinwright/report/pages.hpp"
+#include "basinwright/shell/handbook.hpp"
 #include "sections.hpp"
+#include "words.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -59,7 +61,8 @@ class Tree {
       for (const GivenPlace& place : places_) {
         if (place.pointer == input.source_place) return "given: " + place.place;
       }
-      return "given: " + input.source_place;
+      // Nobody gave it: what the job file leaves out has a default.
+      return "default, not given at " + input.source_place;
     }
     std::string out = fmt::format("{}: {}", sources::name(input.kind), input.source_key);
     if (!input.source_place.empty()) out += ", " + input.source_place;
@@ -107,6 +110,43 @@ document::Document list_of(const Subject& s) {
   return d;
 }
 
+// The trade's short cuts beside the exact volume, and how far each misses.
+document::Section handbook_section(const Subject& s, std::string_view quantity) {
+  const Cells c(s.units, s.rates.currency);
+  document::Table table;
+  table.key = "handbook";
+  table.columns = {{"body", "Body", document::Align::left, s.job.bodies.size() > 1},
+                   {"rule", "Handbook short cut"},
+                   {"volume_m3", "Volume", document::Align::right},
+                   {"difference", "Misses by", document::Align::right},
+                   {"source", "", document::Align::left, false}};
+  const auto& bodies = s.plan.take_off.bodies;
+  for (std::size_t b = 0; b < bodies.size(); ++b) {
+    const bool of_body = quantity.starts_with("takeoff.bodies.");
+    if (of_body && quantity != fmt::format("takeoff.bodies.{}.water_volume_m3", b)) continue;
+    for (const auto& h : shell::handbook_volumes(s.job.bodies[b].pool, bodies[b].take_off)) {
+      const std::string sign = h.difference < 0.0 ? "" : "+";
+      table.rows.push_back({{Cells::words(bodies[b].name),
+                             Cells::words(std::string(h.rule)),
+                             c.bulk(h.volume),
+                             {sign + units::show(units::fraction(h.difference), 1),
+                              Value(h.difference),
+                              Role::quantity},
+                             Cells::words(std::string(h.source.key))}});
+    }
+  }
+  document::Section section;
+  section.title = "Beside it";
+  const bool none = table.rows.empty();
+  table.shown = !none;
+  section.blocks.emplace_back(std::move(table));
+  if (none) {
+    section.blocks.emplace_back(
+        document::Paragraph{"", std::string(note("no-handbook")), {}, Role::muted, true});
+  }
+  return section;
+}
+
 }  // namespace
 
 std::vector<std::string> explainable(const job::Plan& plan) {
@@ -131,6 +171,7 @@ std::optional<document::Document> explain(const Subject& s,
       document::Paragraph{"explain", "", std::move(value), Role::plain, false});
   section.blocks.emplace_back(std::move(tree).table());
   d.sections = {version_section(), std::move(section)};
+  if (quantity.ends_with("water_volume_m3")) d.sections.push_back(handbook_section(s, quantity));
   d.bottom_line = {
       fmt::format("{} = {}", quantity, shown(step->value, step->key, s.units)), {}, Role::total};
   return d;

@@ -103,6 +103,10 @@ std::string past_the_forecast(const job::Plan& plan) {
 
 }  // namespace
 
+bool floats(const job::Plan& plan) {
+  return plan.route.stop && plan.route.stop->why == "floats";
+}
+
 std::string_view version() {
   return BASINWRIGHT_VERSION;
 }
@@ -123,6 +127,9 @@ std::vector<std::string> notices(const Subject& s) {
   }
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
+  if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
+    out.emplace_back(note("sections-too-large"));
+  }
   if (!s.plan.stopped() && s.plan.programme.weather == sequence::WeatherBasis::none) {
     out.emplace_back("No weather has been read: the dates follow the calendar alone.");
   }
@@ -160,6 +167,7 @@ document::Document takeoff(const Subject& s) {
                                cells.bulk(s.plan.take_off.total.water_volume).text),
                    {},
                    Role::total};
+  if (floats(s.plan)) d.bottom_line = bottom_line(s);
   return d;
 }
 

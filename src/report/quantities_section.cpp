@@ -160,16 +160,17 @@ document::Section coats_section(const Subject& s) {
     Table sections;
     sections.key = "sections";
     sections.caption =
-        fmt::format("Cut over {} mornings, deep end first; {} painters would do a coat in one",
-                    cut.sections.size(),
+        fmt::format("{}, deep end first; {} painters would do a coat in one morning",
+                    cut.names.empty() ? fmt::format("Cut over {} mornings", cut.sections.size())
+                                      : std::string("Cut at the sections that the job file names"),
                     cut.painters_for_one);
     sections.columns = {{"section", "Section"},
                         {"area_m2", "Area", Align::right},
                         {"kits", "Kits a coat", Align::right}};
     for (std::size_t i = 0; i < cut.sections.size(); ++i) {
-      sections.rows.push_back({{Cells::words(std::to_string(i + 1)),
-                                c.area(cut.sections[i]),
-                                Cells::count(cut.kits[i])}});
+      const std::string called = cut.names.empty() ? std::to_string(i + 1) : cut.names[i];
+      sections.rows.push_back(
+          {{Cells::words(called), c.area(cut.sections[i]), Cells::count(cut.kits[i])}});
     }
     section.blocks.emplace_back(std::move(sections));
   }

@@ -1,5 +1,8 @@
 #include <fmt/format.h>
+#include <algorithm>
+#include <cmath>
 
+#include "basinwright/units/unit.hpp"
 #include "sections.hpp"
 #include "take_off_facts.hpp"
 
@@ -54,24 +57,86 @@ Facts take_off_facts(const Measured& measured, const Cells& c, bool whole) {
 
 namespace {
 
-document::Table bodies_table(const Subject& s, const Cells& c) {
-  document::Table table;
-  table.key = "bodies";
-  table.caption = "Bodies of water";
-  table.columns = {{"name", "Body"},
-                   {"floor_area_m2", "Floor", document::Align::right},
-                   {"wall_area_m2", "Walls", document::Align::right},
-                   {"painted_area_m2", "Painted", document::Align::right},
-                   {"water_volume_m3", "Water", document::Align::right}};
-  for (const job::BodyResult& body : s.plan.take_off.bodies) {
-    table.rows.push_back({{Cells::words(body.name),
-                           c.area(body.take_off.floor_area),
-                           c.area(body.take_off.wall_area),
-                           c.area(body.take_off.painted_area + body.adjusted),
-                           c.bulk(body.take_off.water_volume)}});
+// How far the tape's tolerance moves area and kits.
+void add_range(const Subject& s, const Cells& c, bool whole, Facts& facts) {
+  const job::PaintedRange& r = s.plan.take_off.range;
+  units::Fraction tolerance;
+  bool given = true;
+  for (const job::Body& body : s.job.bodies) {
+    tolerance = std::max(tolerance, body.pool.tape_tolerance);
+    given = given && body.tape_tolerance_given;
   }
-  table.shown = s.plan.take_off.bodies.size() > 1;
-  return table;
+  const int coats = r.coats;
+  const auto number = [&](const char* key, Cell cell) {
+    facts.facts.push_back({key, "", std::move(cell), false});
+  };
+  number("tape_tolerance", {"", tolerance.share(), given ? Role::quantity : Role::assumed});
+  number("painted_area_low_m2", c.area(r.low));
+  number("painted_area_high_m2", c.area(r.high));
+  number("kits", Cells::count(r.kits));
+  number("kits_low", Cells::count(r.kits_low));
+  number("kits_high", Cells::count(r.kits_high));
+  const bool us = c.system() == units::System::us;
+  const std::string low =
+      units::fixed(us ? r.low.in(units::square_feet) : r.low.in(units::square_metres), 1);
+  const double percent = tolerance.share() * 100.0;
+  const bool whole_percent = std::abs(percent - std::round(percent)) < 1e-9;
+  facts.facts.push_back(
+      {"",
+       fmt::format("With the tape out by {}{}",
+                   units::show(tolerance, whole_percent ? 0 : 1),
+                   given ? "" : ", assumed"),
+       {fmt::format("{} to {}", low, c.area(r.high).text), {}, given ? Role::plain : Role::assumed},
+       whole});
+  const std::string cover = units::show(s.plan.system.expected_cover().value, c.system(), 1);
+  const std::string moved = r.kits_low == r.kits_high
+                                ? std::string("either way")
+                                : fmt::format("by the tape {} to {}", r.kits_low, r.kits_high);
+  facts.facts.push_back(
+      {"",
+       fmt::format("Kits, {} {} at {} a kit", coats, coats == 1 ? "coat" : "coats", cover),
+       {fmt::format("{}, {}", r.kits, moved), {}, Role::plain},
+       whole});
+}
+
+Facts all_facts(const Subject& s, const Cells& c, bool whole) {
+  Measured measured{s.plan.take_off.total, {}, s.plan.take_off.painted};
+  for (const job::Body& body : s.job.bodies) {
+    measured.adjust.insert(measured.adjust.end(), body.adjust.begin(), body.adjust.end());
+  }
+  Facts facts = take_off_facts(measured, c, whole);
+  add_range(s, c, whole, facts);
+  return facts;
+}
+
+// Tables of the page in one unit system.
+void add_tables(const Subject& s, const Cells& c, Machine machine, document::Section& section) {
+  section.blocks.emplace_back(bodies_table(s, c, machine));
+  section.blocks.emplace_back(parts_table(s, c, machine));
+  if (s.plan.take_off.parts.size() > s.job.bodies.size())
+    section.blocks.emplace_back(cuts_table(s, c));
+}
+
+// The job sheet cuts the coat in its own table.
+void hide_sections(document::Section& section) {
+  for (document::Block& block : section.blocks) {
+    auto* table = std::get_if<document::Table>(&block);
+    if (table != nullptr && table->key != "bodies") table->shown = false;
+  }
+}
+
+// Side by side for people who asked; machines find the totals there in either case.
+void add_whole(const Subject& s, const Cells& c, document::Section& section) {
+  const Cells metric(units::System::metric, s.rates.currency);
+  const Cells us(units::System::us, s.rates.currency);
+  Facts facts = all_facts(s, s.both_units ? metric : c, true);
+  document::Table totals = totals_table(all_facts(s, metric, true), all_facts(s, us, true));
+  totals.shown = s.both_units;
+  for (document::Fact& fact : facts.facts) fact.shown = fact.shown && !s.both_units;
+  section.blocks.emplace_back(std::move(facts));
+  section.blocks.emplace_back(std::move(totals));
+  add_tables(s, s.both_units ? metric : c, Machine::metric, section);
+  if (s.both_units) add_tables(s, us, Machine::us, section);
 }
 
 }  // namespace
@@ -81,12 +146,15 @@ document::Section take_off_section(const Subject& s, bool whole) {
   document::Section section;
   section.key = "takeoff";
   section.title = "Take-off";
-  Measured measured{s.plan.take_off.total, {}, s.plan.take_off.painted};
-  for (const job::Body& body : s.job.bodies) {
-    measured.adjust.insert(measured.adjust.end(), body.adjust.begin(), body.adjust.end());
+  if (whole) {
+    add_whole(s, c, section);
+  } else {
+    section.blocks.emplace_back(all_facts(s, c, false));
+    add_tables(s, c, Machine::metric, section);
+    hide_sections(section);
   }
-  section.blocks.emplace_back(take_off_facts(measured, c, whole));
-  section.blocks.emplace_back(bodies_table(s, c));
+  section.blocks.emplace_back(sections_facts(s));
+  add_flotation(s, c, section);
   return section;
 }
 

@@ -62,7 +62,10 @@ constexpr std::array<Entry, 30> reasons{{
     {"as-built", "Readings and batches as built, and how to care for the coat."},
 }};
 
-constexpr std::array<std::pair<std::string_view, HoldWords>, 8> holds{{
+constexpr std::array<std::pair<std::string_view, HoldWords>, 9> holds{{
+    {"groundwater",
+     {"groundwater beside the deep end, on the day, against the flotation check",
+      "a licensed engineer agrees to draining at that level"}},
     {"acetone-test",
      {"acetone on a rag, half a minute of rubbing, then a fingernail, in several places",
       "untouched everywhere, and the history agrees"}},
@@ -80,7 +83,11 @@ constexpr std::array<std::pair<std::string_view, HoldWords>, 8> holds{{
      {"air, shell, humidity, dew point and its margin", "inside the data sheet's limits"}},
 }};
 
-constexpr std::array<std::pair<std::string_view, StopWords>, 7> stops{{
+constexpr std::array<std::pair<std::string_view, StopWords>, 8> stops{{
+    {"floats",
+     {"Empty, the shell weighs less than the groundwater it displaces: it can float.",
+      "a licensed engineer's advice in writing: groundwater drawn down and watched, or water left "
+      "in"}},
     {"fibreglass",
      {"The shell is fibreglass: emptying can bulge it, acid harms it, and it needs a primer of its "
       "own.",
@@ -233,6 +240,28 @@ constexpr std::array<Entry, 2> branches{{
     {"strip", "it does not, and the old coat is stripped"},
 }};
 
+constexpr std::array<Entry, 3> flotation_verdicts{{
+    {"stop", "STOP: it can float"},
+    {"hold", "hold point"},
+    {"clear", "clear"},
+}};
+
+constexpr std::array<Entry, 5> notes{{
+    {"flotation-convention",
+     "Factor: total weight of the empty shell over the weight of all water it displaces below the "
+     "groundwater; no soil friction, no soil on a toe, no water inside. Other conventions give up "
+     "to twice as much. Under 1.0 nobody drains, under 1.3 it is a hold point; either way a "
+     "licensed engineer decides."},
+    {"no-thickness",
+     "Not checked against floating: the job file gives the groundwater but not both wall_thickness "
+     "and slab_thickness."},
+    {"no-groundwater",
+     "Not checked against floating: nobody has measured the groundwater (site.groundwater)."},
+    {"sections-too-large",
+     "A section named in the job file does not fit a morning: the coat is cut by whole kits."},
+    {"no-handbook", "No handbook short cut fits this outline."},
+}};
+
 constexpr std::array<Entry, 25> tasks{{
     {"set-out", "Set out, isolate"},
     {"drain", "Drain"},
@@ -286,6 +315,13 @@ std::string_view destination(std::string_view code) {
 }
 std::string_view branch(std::string_view code) {
   return look_up(branches, code);
+}
+
+std::string_view flotation_verdict(std::string_view code) {
+  return look_up(flotation_verdicts, code);
+}
+std::string_view note(std::string_view code) {
+  return look_up(notes, code);
 }
 
 std::string task(std::string_view name) {

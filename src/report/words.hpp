@@ -36,6 +36,8 @@ struct CautionWords {
 [[nodiscard]] std::string_view waste(std::string_view code);
 [[nodiscard]] std::string_view destination(std::string_view code);
 [[nodiscard]] std::string_view branch(std::string_view code);
+[[nodiscard]] std::string_view flotation_verdict(std::string_view code);
+[[nodiscard]] std::string_view note(std::string_view code);
 
 /// "etch-walls" as a person says it: "Etch the walls".
 [[nodiscard]] std::string task(std::string_view name);

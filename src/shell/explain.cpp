@@ -191,6 +191,20 @@ void explain_cove(const Survey& survey, const TakeOff& t, Trace& trace) {
              {{"radius", metres(survey.model.cove), cove_given},
               {"length", t.cove_length, From{"takeoff.cove_length_m"}}},
              right_angle);
+  const double radius = survey.model.cove;
+  const double by_angle = radius == 0.0 ? 0.0 : t.cove_true_angle_area_change.si() / radius;
+  trace.note("takeoff.cove_true_angle_area_change_m2",
+             t.cove_true_angle_area_change,
+             "radius * by_angle",
+             {{"radius", metres(radius), cove_given}, {"by_angle", metres(by_angle), by_green}},
+             "by_angle: (pi - angle) - 2 / tan(angle / 2) summed along the foot of the walls");
+  trace.note("takeoff.cove_true_angle_volume_change_m3",
+             t.cove_true_angle_volume_change,
+             "radius / 2 * area_change",
+             {{"radius", metres(radius), cove_given},
+              {"area_change",
+               t.cove_true_angle_area_change,
+               From{"takeoff.cove_true_angle_area_change_m2"}}});
 }
 
 void explain_perimeter(const Survey& survey, const TakeOff& t, Trace& trace) {
@@ -208,6 +222,23 @@ void explain_perimeter(const Survey& survey, const TakeOff& t, Trace& trace) {
   note_sum(trace, key, t.perimeter, terms);
 }
 
+// What leaning walls never have.
+void explain_nothing(const TakeOff& t, Trace& trace) {
+  const auto none = [&](const char* key, auto value) {
+    trace.note(key, value, "0", {}, "leaning walls are measured without it");
+  };
+  none("takeoff.tread_area_m2", t.tread_area);
+  none("takeoff.riser_area_m2", t.riser_area);
+  none("takeoff.cove_area_change_m2", t.cove_area_change);
+  none("takeoff.cove_true_angle_area_change_m2", t.cove_true_angle_area_change);
+  none("takeoff.cove_true_angle_volume_change_m3", t.cove_true_angle_volume_change);
+  trace.note("takeoff.cove_length_m",
+             t.cove_length,
+             "perimeter",
+             {{"perimeter", t.perimeter, From{"takeoff.perimeter_m"}}},
+             "where a cove would run");
+}
+
 void explain_lean(const Survey& survey, const TakeOff& t, Trace& trace) {
   const double lean = survey.model.lean;
   const double slant = std::sqrt(1.0 + lean * lean);
@@ -219,14 +250,26 @@ void explain_lean(const Survey& survey, const TakeOff& t, Trace& trace) {
   trace.note("takeoff.floor_area_m2",
              t.floor_area,
              "plan * stretch",
-             {{"plan", t.floor_plan_at_toe, by_green},
+             {{"plan", t.floor_plan_at_toe, From{"takeoff.floor_plan_at_toe_m2"}},
               {"stretch", t.floor_area / t.floor_plan_at_toe, floor_given}},
              "stretch: true area over plan area, mean over the floor between the walls");
-  trace.note("takeoff.water_volume_m3",
-             t.water_volume,
+  trace.note("takeoff.floor_plan_at_toe_m2",
+             t.floor_plan_at_toe,
+             "plan",
+             {{"plan", t.floor_plan_at_toe, by_green}},
+             "the floor's plan inside the feet of the walls");
+  trace.note("takeoff.water_volume_before_cove_m3",
+             t.water_volume_before_cove,
              "plan * mean_water_depth",
-             {{"plan", t.plan_area, by_green},
-              {"mean_water_depth", t.water_volume / t.plan_area, floor_given}});
+             {{"plan", t.plan_area, From{"takeoff.plan_area_m2"}},
+              {"mean_water_depth", t.water_volume_before_cove / t.plan_area, floor_given}});
+  trace.note(
+      "takeoff.water_volume_m3",
+      t.water_volume,
+      "before_cove",
+      {{"before_cove", t.water_volume_before_cove, From{"takeoff.water_volume_before_cove_m3"}}},
+      "leaning walls are measured without a cove");
+  explain_nothing(t, trace);
   trace.note("takeoff.painted_area_m2",
              t.painted_area,
              "floor + walls",
@@ -243,6 +286,11 @@ void explain_upright(const Survey& survey, const TakeOff& t, Trace& trace) {
     explain_faces(levels, stretches, sum, trace);
   }
   explain_walls(survey, stretches, t, trace);
+  trace.note("takeoff.floor_plan_at_toe_m2",
+             t.floor_plan_at_toe,
+             "plan",
+             {{"plan", t.plan_area, From{"takeoff.plan_area_m2"}}},
+             "upright walls: the plan at the rim");
   explain_cove(survey, t, trace);
   explain_water(survey, levels, t, trace);
   trace.note("takeoff.painted_area_m2",
@@ -264,6 +312,11 @@ void explain(const Survey& survey, const TakeOff& t, Trace& trace) {
              {{"plan", t.plan_area, by_green}},
              "the outline's area: half the sum of x dy - y dx round the rim");
   explain_perimeter(survey, t, trace);
+  trace.note("takeoff.deepest_m",
+             t.deepest,
+             "depth",
+             {{"depth", t.deepest, floor_given}},
+             "the lowest point of the floor along the shell, features left out");
   if (survey.model.lean > 0.0) {
     explain_lean(survey, t, trace);
   } else {

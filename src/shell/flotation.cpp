@@ -105,23 +105,30 @@ void explain(const Box& box,
              const FlotationBasis& basis,
              trace::Trace& trace) {
   trace.note(
-      "flotation.shell",
+      "flotation.shell_kg",
       f.shell,
       "concrete * volume",
       {{"concrete", basis.concrete}, {"volume", units::Volume::from_si(box.concrete()), by_green}},
       "features left out");
-  trace.note("flotation.displaced",
+  trace.note("flotation.displaced_kg",
              f.displaced,
              "water * volume",
              {{"water", basis.water},
               {"volume", units::Volume::from_si(box.outside_below(depth)), by_green}},
              "everything outside the concrete below the groundwater");
+  if (f.neutral) {
+    trace.note("flotation.neutral_below_rim_m",
+               *f.neutral,
+               "depth",
+               {{"depth", *f.neutral, by_green}},
+               "found by halving: groundwater here displaces as much as the shell weighs");
+  }
   if (!std::isfinite(f.factor)) return;
   trace.note("flotation.factor",
              f.factor,
              "shell / displaced",
-             {{"shell", f.shell, From{"flotation.shell"}},
-              {"displaced", f.displaced, From{"flotation.displaced"}}},
+             {{"shell", f.shell, From{"flotation.shell_kg"}},
+              {"displaced", f.displaced, From{"flotation.displaced_kg"}}},
              flotation_convention);
 }
 

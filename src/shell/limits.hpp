@@ -16,6 +16,9 @@ inline constexpr double least_area = 1e-4;
 
 inline constexpr Sourced<Length> tape_misfit{units::millimetres(20.0),
                                              {Kind::common_practice, "tape-survey", "third tape"}};
+/// A last wall shorter than this may be the first point, measured again on coming back to it.
+inline constexpr Sourced<Length> closing_edge{units::millimetres(100.0),
+                                              {Kind::assumed, "tape-survey", "closing error"}};
 /// Degrees at a two-tape point: outside them a small error of the tape moves the point far.
 inline constexpr Sourced<double> least_tape_angle{
     25.0, {Kind::common_practice, "tape-survey", "angle between tapes"}};

@@ -8,9 +8,11 @@ namespace basinwright::shell {
 struct Painted {
   double floor = 0.0;
   double walls = 0.0;
-  double steps = 0.0;
+  double treads = 0.0;
+  double risers = 0.0;
   double cove_change = 0.0;
-  [[nodiscard]] double total() const { return floor + walls + steps + cove_change; }
+  [[nodiscard]] double steps() const { return treads + risers; }
+  [[nodiscard]] double total() const { return floor + walls + steps() + cove_change; }
 };
 
 [[nodiscard]] Painted painted(const Survey& survey);

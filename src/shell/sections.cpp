@@ -16,8 +16,17 @@ using geometry::Vec;
 
 constexpr double most_kits = 1e5;
 
+// a + share x b
+Painted mixed(const Painted& a, const Painted& b, double share) {
+  return {a.floor + share * b.floor,
+          a.walls + share * b.walls,
+          a.treads + share * b.treads,
+          a.risers + share * b.risers,
+          a.cove_change + share * b.cove_change};
+}
+
 Painted painted_of(const Sums& sums, double cove) {
-  return {sums.floor, sums.wall, sums.tread + sums.riser, sums.cove_change(cove)};
+  return {sums.floor, sums.wall, sums.tread, sums.riser, sums.cove_change(cove)};
 }
 
 double mean_depth(const Model& model, const HalfPlane& side) {
@@ -122,30 +131,59 @@ double distance_to(const Ruler& ruler, double target, double low, double low_are
 }
 
 Part part_between(const Painted& nearer, const Painted& farther, double a, double b) {
-  const Painted p{farther.floor - nearer.floor,
-                  farther.walls - nearer.walls,
-                  farther.steps - nearer.steps,
-                  farther.cove_change - nearer.cove_change};
+  const Painted p = mixed(farther, nearer, -1.0);
   return {Length::from_si(std::min(a, b)),
           Length::from_si(std::max(a, b)),
           Area::from_si(p.floor),
           Area::from_si(p.walls),
-          Area::from_si(p.steps),
+          Area::from_si(p.steps()),
           Area::from_si(p.cove_change),
-          Area::from_si(p.total())};
+          Area::from_si(p.total()),
+          Area::from_si(p.treads),
+          Area::from_si(p.risers)};
+}
+
+// The position at which the painted area beyond comes to the target, and what lies beyond it then:
+// of a face across the axis that stands there, so much as the target takes.
+struct Reached {
+  double position;
+  Painted beyond;
+};
+
+Reached reach(const Ruler& ruler, double target) {
+  constexpr double past_face = 1e-7;
+  const Painted whole = painted(ruler.survey());
+  const Extent extent = ruler.extent();
+  if (target >= whole.total()) {
+    return {ruler.from_deep(extent.to - extent.from), whole};
+  }
+  const double distance = distance_to(ruler, target, 0.0, 0.0);
+  const double position = ruler.on_face(ruler.from_deep(distance));
+  const Painted before = ruler.beyond(position);
+  const double missing = target - before.total();
+  const double at = std::abs(ruler.from_deep(0.0) - position);
+  const bool last = at + past_face >= extent.to - extent.from;
+  Painted after = whole;
+  if (!last) {  // what grows with the distance taken off again
+    after = ruler.beyond(ruler.from_deep(at + past_face));
+    after = mixed(mixed(after, after, 1.0), ruler.beyond(ruler.from_deep(at + 2 * past_face)), -1);
+  }
+  const Painted face = mixed(after, before, -1.0);
+  const bool inside = missing > 0.0 && face.total() > missing;
+  return {position, inside ? mixed(before, face, missing / face.total()) : before};
 }
 
 }  // namespace
 
 Painted painted(const Survey& survey) {
-  if (survey.model.lean > 0.0) return {survey.lean.floor, survey.lean.wall, 0.0, 0.0};
+  if (survey.model.lean > 0.0) return {survey.lean.floor, survey.lean.wall, 0.0, 0.0, 0.0};
   return painted_of(sums_of(survey.surfaces, survey.model.water), survey.model.cove);
 }
 
 Painted painted_beyond(const Survey& survey, const HalfPlane& side) {
   if (survey.model.lean > 0.0) {
     const LeanSums sums = lean_sums(survey.model, {side});
-    return {sums.floor, sums.wall, 0.0, 0.0};
+    return {sums.floor, sums.wall, 0.0, 0.0, 0.0};
   }
   return painted_of(sums_of(clip(survey.surfaces, side), survey.model.water), survey.model.cove);
 }
@@ -183,6 +221,25 @@ std::vector<Part> parts(const Pool& pool, const std::vector<Length>& cuts) {
   }
   const double end = ruler.deep_last() ? ruler.extent().from : ruler.extent().to;
   found.push_back(part_between(nearer, painted(ruler.survey()), from, end));
+  return found;
+}
+
+std::vector<Part> parts_by_area(const Pool& pool, const std::vector<Area>& ends) {
+  const Ruler ruler(pool);
+  const Painted whole = painted(ruler.survey());
+  std::vector<Part> found;
+  Reached nearer{ruler.from_deep(0.0), {}};
+  double least = 0.0;
+  for (const Area end : ends) {
+    const bool in_order = end.si() >= least && end.si() <= whole.total() * (1.0 + 1e-9);
+    if (!in_order) throw std::invalid_argument("shares must follow each other inside the pool");
+    least = end.si();
+    const Reached farther = reach(ruler, least);
+    found.push_back(part_between(nearer.beyond, farther.beyond, nearer.position, farther.position));
+    nearer = farther;
+  }
+  const double end = ruler.deep_last() ? ruler.extent().from : ruler.extent().to;
+  found.push_back(part_between(nearer.beyond, whole, nearer.position, end));
   return found;
 }
 

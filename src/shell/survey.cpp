@@ -5,6 +5,7 @@
 #include <numbers>
 #include <stdexcept>
 
+#include "limits.hpp"
 #include "outlines.hpp"
 
 namespace basinwright::shell {
@@ -84,6 +85,24 @@ void note_turning(const Pool& pool, const Plot& plot, Findings& findings) {
                 "list the points counter-clockwise");
 }
 
+// Walking round the pool ends at the first point; measured once more, it does not quite meet.
+void doubt_closing(const Pool& pool, const Plot& plot, Findings& findings) {
+  const bool walked = std::holds_alternative<Path>(pool.outline.shape) ||
+                      std::holds_alternative<TwoTape>(pool.outline.shape);
+  if (!walked || plot.corners.size() < 4) return;
+  const Corner& first = plot.corners.front();
+  const Corner& last = plot.turned ? plot.corners[1] : plot.corners.back();
+  const double gap = geometry::norm(last.at - first.at);
+  const double bulge = plot.turned ? first.bulge : last.bulge;
+  if (gap >= limits::closing_edge.value.si() || bulge != 0.0) return;
+  findings.warn(
+      "closing-error",
+      last.where,
+      "the last point lies " + in_millimetres(gap) + " from the first and makes a wall of its own",
+      "if it is the first point measured again, this is the closing error: leave the "
+      "last point out");
+}
+
 Model model_of(const Pool& pool, Ground ground, std::vector<Cell> cells) {
   Model model;
   model.ground = std::move(ground);
@@ -125,6 +144,7 @@ std::optional<Survey> survey(const Pool& pool, Findings& findings) {
   nest(footprints, ground.outline, findings);
   check_tapes(pool, ground, findings);
   note_turning(pool, *plotted, findings);
+  doubt_closing(pool, *plotted, findings);
   if (cells.empty()) return std::nullopt;
   check_depths(footprints, cells, findings);
   Survey made;

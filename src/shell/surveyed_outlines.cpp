@@ -16,18 +16,24 @@ struct MeasuredKidney {
 };
 
 bool kidney_closes(const MeasuredKidney& k, Findings& findings) {
-  const auto refuse = [&](const char* where, const char* message) {
+  const auto refuse = [&](const char* where, const std::string& message) {
     findings.refuse("circles-do-not-meet", where, message);
   };
   const std::size_t before = findings.refusals();
-  if (k.centres <= std::abs(k.r1 - k.r2)) {
-    refuse("/outline/centres", "one end circle lies inside the other");
+  const auto at_least = [](double least) { return "; it must be over " + in_metres(least); };
+  const double apart = std::abs(k.r1 - k.r2);
+  if (k.centres <= apart) {
+    refuse("/outline/centres", "one end circle lies inside the other" + at_least(apart));
   }
-  if (2.0 * k.outer - k.r1 - k.r2 <= k.centres || k.outer <= std::max(k.r1, k.r2)) {
-    refuse("/outline/outer_radius", "the outer arc is too small to enclose both end circles");
+  const double outer = std::max({(k.centres + k.r1 + k.r2) / 2.0, k.r1, k.r2});
+  if (k.outer <= outer) {
+    refuse("/outline/outer_radius",
+           "the outer arc is too small to enclose both end circles" + at_least(outer));
   }
-  if (2.0 * k.inner + k.r1 + k.r2 <= k.centres) {
-    refuse("/outline/inner_radius", "the inner arc is too small to touch both end circles");
+  const double inner = (k.centres - k.r1 - k.r2) / 2.0;
+  if (k.inner <= inner) {
+    refuse("/outline/inner_radius",
+           "the inner arc is too small to touch both end circles" + at_least(inner));
   }
   return findings.refusals() == before;
 }
@@ -137,10 +143,14 @@ std::optional<Vec> tape_point(const TapePoint& p,
   const double db = p.from_b.si();
   const double base = baseline.si();
   if (da + db < base || std::abs(da - db) > base) {
+    const double misfit = std::max(base - da - db, std::abs(da - db) - base);
     findings.refuse("circles-do-not-meet",
                     here,
                     "tapes of " + in_metres(da) + " and " + in_metres(db) +
-                        " do not meet over a baseline of " + in_metres(base));
+                        " do not meet over a baseline of " + in_metres(base) + ": they miss by " +
+                        in_millimetres(misfit),
+                    da + db < base ? "one of the two is too short, or the baseline too long"
+                                   : "the longer one is too long, or the other too short");
     return std::nullopt;
   }
   doubt_thin_crossing(p, baseline, index, findings);

@@ -69,7 +69,7 @@ TEST_CASE("what else a pool has wrong is said beside its outline") {
   };
   CHECK(found(pool).empty());
   pool["adjust"] = json::parse(R"([{"name": "all of it", "area": -500}])");
-  CHECK(found(pool) == Found{"out-of-range /adjust"});
+  CHECK(found(pool) == Found{"deduction-too-large /adjust/0/area"});
   pool["outline"] = json::parse(R"({"kind": "path", "points": [[0, 0], [6, 4], [6, 1], [0, 4]]})");
   pool["floor"]["depth"] = "deep";
   CHECK(found(pool) == Found{"not-a-measure /floor/depth", "self-intersection /outline/points/0"});

@@ -82,6 +82,58 @@ TEST_CASE("every kit boundary leaves whole kits on its deep side") {
   }
 }
 
+// By hand: a box 8 x 4 x 1.5 m paints 4 x 1.5 at each end and 4 + 2 x 1.5 a metre between: 68 m2.
+TEST_CASE("shares of a given area end where hand calculation says") {
+  using basinwright::units::square_metres;
+  const auto p = rectangle(8, 4, flat(1.5));
+  const auto found = shell::parts_by_area(p, {square_metres(2), square_metres(20)});
+  REQUIRE(found.size() == 3);
+  // The first share ends inside the end wall of 6 m2 and takes a third of it.
+  CHECK(found[0].from == m(8));
+  CHECK(found[0].to == m(8));
+  CHECK_NEAR(found[0].walls.si(), 2.0);
+  CHECK_NEAR(found[0].floor.si(), 0.0);
+  CHECK_NEAR(found[1].from.si(), 6.0);  // (20 - 6) / 7 = 2 m from the wall
+  CHECK_NEAR(found[1].walls.si(), 4.0 + 2.0 * 2.0 * 1.5);
+  CHECK_NEAR(found[1].floor.si(), 8.0);
+  CHECK_NEAR(found[2].painted.si(), 48.0);
+  const auto rest = shell::parts_by_area(p, {square_metres(66)});
+  CHECK_NEAR(rest[0].to.si(), 8.0);  // the rest lies in the other end wall
+  CHECK_NEAR(rest[1].walls.si(), 2.0);
+  CHECK_NEAR(rest[1].floor.si(), 0.0);
+  CHECK_NEAR(shell::parts_by_area(p, {square_metres(68)})[1].painted.si(), 0.0);
+  CHECK_THROWS_AS(shell::parts_by_area(p, {square_metres(69)}), std::invalid_argument);
+  CHECK_THROWS_AS(shell::parts_by_area(p, {square_metres(-1)}), std::invalid_argument);
+  CHECK_THROWS_AS(shell::parts_by_area(p, {square_metres(9), square_metres(8)}),
+                  std::invalid_argument);
+}
+
+TEST_CASE("shares of every reference shell have their area and add up to the whole") {
+  const auto file = rows::shells();
+  for (const auto& row : file.at("rows")) {
+    const auto p = rows::pool(row.at("pool"));
+    INFO(row.at("name"));
+    const auto t = taken(p);
+    std::vector<basinwright::units::Area> ends;
+    for (int k = 1; k < 5; ++k) ends.push_back(t.painted_area * (k / 5.0));
+    shell::Part sum;
+    for (const auto& part : shell::parts_by_area(p, ends)) {
+      CHECK(make::near(part.painted.si(), t.painted_area.si() / 5.0, 1e-7));
+      CHECK(part.from <= part.to);
+      sum.floor += part.floor;
+      sum.walls += part.walls;
+      sum.treads += part.treads;
+      sum.risers += part.risers;
+      sum.cove_change += part.cove_change;
+    }
+    CHECK_NEAR(sum.floor.si(), t.floor_area.si());
+    CHECK_NEAR(sum.walls.si(), t.wall_area.si());
+    CHECK_NEAR(sum.treads.si(), t.tread_area.si());
+    CHECK_NEAR(sum.risers.si(), t.riser_area.si());
+    CHECK_NEAR(sum.cove_change.si(), t.cove_area_change.si());
+  }
+}
+
 TEST_CASE("a whole number of kits opens no new one") {
   const auto p = rectangle(8, 4, flat(1.5));  // 32 + 36 m2
   using basinwright::units::square_metres;

@@ -33,6 +33,7 @@ struct Request {
   std::optional<units::System> units;
   Format format = Format::text;
   document::Paper paper = document::Paper::a4;
+  bool both_units = false;  ///< The take-off in both, side by side.
   bool strict = false;
   bool no_color = false;
   bool quiet = false;

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "basinwright/materials/coating_system.hpp"
@@ -30,6 +32,8 @@ struct CoatPlan {
   bool thin_first = false;
   /// Where the number of coats comes from.
   sources::Source coats_from{sources::Kind::given, "", "/coating/coats"};
+  /// Areas painted apart, each from kits of its own; empty: the whole in one row of kits.
+  std::vector<units::Area> sections;
 };
 
 /// The coats with their kits, counted coat by coat since mixed paint cannot be kept.
@@ -42,6 +46,7 @@ struct Cut {
   std::vector<units::Area> sections;
   std::vector<std::int64_t> kits;     ///< One a section.
   std::int64_t painters_for_one = 1;  ///< Painters who would do a coat in one morning.
+  std::vector<std::string> names;     ///< One a section; empty: they are numbered.
 };
 
 /// What cutting depends on: the cover of a kit, what one painter covers in an hour, how many
@@ -57,5 +62,10 @@ struct Morning {
 /// evenly, the larger ones first (deep end).
 /// @throws std::invalid_argument when not even one kit fits a morning
 [[nodiscard]] Cut cut(units::Area area, const Morning& morning);
+
+/// The given sections as the cut, each with whole kits of its own; nothing when one of them does
+/// not fit a morning.
+[[nodiscard]] std::optional<Cut> cut_at(const std::vector<units::Area>& sections,
+                                        const Morning& morning);
 
 }  // namespace basinwright::coverage

@@ -58,16 +58,18 @@ struct Site {
   sequence::MeanTemperatures temperatures;
 };
 
-/// A named area added to (or, negative, taken off) the painted area.
+/// A named area added to (or, negative, taken off) the painted area of a surface.
 struct Adjustment {
   std::string name;
   units::Area area;
+  std::string where = "walls";  ///< `walls`, `floor` or `steps`.
 };
 
 struct Body {
   shell::Pool pool;
   std::vector<Adjustment> adjust;
   std::string pointer;  ///< Where it stands in the job file.
+  bool rim_to_water_given = false, tape_tolerance_given = false;
 };
 
 /// What was found on a part of the shell; the first that matches a part holds.

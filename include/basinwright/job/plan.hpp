@@ -19,6 +19,8 @@
 #include "basinwright/quote/purchases.hpp"
 #include "basinwright/quote/rules.hpp"
 #include "basinwright/sequence/programme.hpp"
+#include "basinwright/shell/flotation.hpp"
+#include "basinwright/shell/parts.hpp"
 #include "basinwright/shell/take_off.hpp"
 #include "basinwright/trace/trace.hpp"
 #include "basinwright/weather/record.hpp"
@@ -30,6 +32,31 @@ struct BodyResult {
   std::string name;
   shell::TakeOff take_off;
   units::Area adjusted;  ///< Sum of its named extra and deducted areas.
+  /// Nothing without groundwater or without both thicknesses.
+  std::optional<shell::Flotation> flotation;
+  [[nodiscard]] units::Area painted() const { return take_off.painted_area + adjusted; }
+};
+
+/// What the job adds by name, surface by surface.
+struct Named {
+  units::Area walls, floor, steps;
+  [[nodiscard]] units::Area sum() const { return walls + floor + steps; }
+};
+
+/// What is painted of one body of water in one section.
+struct SectionPart {
+  std::string section;  ///< As the job calls it, else its number from 1.
+  std::size_t body = 0;
+  shell::Part measured;
+  Named named;
+  [[nodiscard]] units::Area painted() const { return measured.painted + named.sum(); }
+};
+
+/// The painted area at both ends of the tape's tolerance, and the kits of all coats for it.
+struct PaintedRange {
+  int coats = 0;
+  units::Area low, high;
+  std::int64_t kits_low = 0, kits = 0, kits_high = 0;
 };
 
 /// All bodies together.
@@ -37,7 +64,9 @@ struct TakeOffResult {
   std::vector<BodyResult> bodies;
   shell::TakeOff total;
   units::Area adjusted;
-  units::Area painted;  ///< With the adjustments: what is cleaned, etched and coated.
+  units::Area painted;             ///< With the adjustments: what is cleaned, etched and coated.
+  std::vector<SectionPart> parts;  ///< Section by section, deep end first.
+  PaintedRange range;
 };
 
 struct PrimerNeed {
@@ -120,6 +149,7 @@ struct Circumstances {
   const weather::Record* weather = nullptr;
   /// What the local clock is ahead of universal time on the first day, where it is known.
   std::optional<units::Duration> clock_offset;
+  bool take_off_only = false;        ///< Areas, sections and kits; no dates, purchases and price.
 };
 
 /// Why a job cannot be planned although each file is right on its own.

@@ -16,6 +16,8 @@ enum class ExistingCoating { none, epoxy, other, unknown };
 enum class AcetoneTest { untouched, softened, not_done };
 enum class Dirt { none, normal, heavy };
 enum class LeadTest { clear, found, not_done };
+/// What the check against floating says about the empty shell.
+enum class Flotation { unknown, clear, hold, stop };
 
 /// One part of the shell with the same findings.
 struct Region {
@@ -54,6 +56,8 @@ struct Condition {
   bool rust = false;
   bool efflorescence = false;
   LeadTest lead_test = LeadTest::not_done;
+  Flotation flotation = Flotation::unknown;
+  std::string floats;  ///< Which body of water the worst factor belongs to.
 };
 
 }  // namespace basinwright::preparation

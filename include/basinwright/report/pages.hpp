@@ -21,6 +21,7 @@ struct Subject {
   const job::Plan& plan;
   units::System units = units::System::metric;
   document::Paper paper = document::Paper::a4;  ///< What drawings are laid out on.
+  bool both_units = false;                      ///< The take-off in metric and US units.
 };
 
 /// Version of the JSON shape.
@@ -45,6 +46,9 @@ struct Names {
 [[nodiscard]] document::Document comparison(const Subject& one,
                                             const Subject& other,
                                             const Names& names);
+
+/// Whether the empty shell could float, which stops the job before it is drained.
+[[nodiscard]] bool floats(const job::Plan& plan);
 
 /// Areas, perimeter and water volume, with a drawing of each body of water.
 [[nodiscard]] document::Document takeoff(const Subject& subject);

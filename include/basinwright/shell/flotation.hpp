@@ -43,7 +43,7 @@ struct Flotation {
                                   ///< empty when water up to the rim does not lift the shell.
 };
 
-/// The convention, to be named wherever the factor is shown: others give 2 to 3 times the factor.
+/// The convention, to be named wherever the factor is shown: others give up to twice the factor.
 inline constexpr std::string_view flotation_convention =
     "total weight of the empty shell over the weight of all water displaced below the groundwater, "
     "no soil friction, no soil on a toe, no water inside";

@@ -26,14 +26,23 @@ struct Part {
   Length from, to;  ///< Positions along the axis, `from` the smaller.
   Area floor;
   Area walls;
-  Area steps;
+  Area steps;        ///< Treads and risers.
   Area cove_change;  ///< Negative: what the cove saves.
   Area painted;      ///< The sum of the four.
+  Area treads;
+  Area risers;
 };
 
 /// The painted area between cuts, deep end first; the parts add up to the take-off's painted area.
 /// @param cuts  Positions along `section_axis`, in any order.
 /// @throws std::invalid_argument when `take_off` refuses the pool or a cut is not finite.
 [[nodiscard]] std::vector<Part> parts(const Pool& pool, const std::vector<Length>& cuts);
+
+/// The painted area in shares of given sizes, deep end first, and a last one with what is left. A
+/// share that ends inside a face across the axis takes its part of that face.
+/// @param ends  Painted area from the deep end to the end of each share, not falling.
+/// @throws std::invalid_argument when `take_off` refuses the pool or an end is not finite, falls,
+///         is negative or lies beyond the painted area.
+[[nodiscard]] std::vector<Part> parts_by_area(const Pool& pool, const std::vector<Area>& ends);
 
 }  // namespace basinwright::shell
