@@ -166,8 +166,11 @@ document::Facts blocked_facts(const Subject& s, const sequence::Blocked& b) {
 
 }  // namespace
 
-Cell weather_basis(const Subject&) {
-  return Cells::coded("the calendar alone; no weather has been read", "none");
+Cell weather_basis(const Subject& s) {
+  const sequence::Programme& p = s.plan.programme;
+  const bool read = p.weather != sequence::WeatherBasis::none;
+  return Cells::coded(read ? basis(p) : "the calendar alone; no weather has been read",
+                      std::string(code(p.weather)));
 }
 
 Section programme_section(const Subject& s) {
