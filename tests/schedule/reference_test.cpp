@@ -77,7 +77,7 @@ TEST_CASE("every reference row has its finish without rework and reclean") {
 }
 
 // The row's own witness is a programme too, no better than the answer: `verify` accepts it.
-TEST_CASE("the reference's own programmes pass the checker") {
+TEST_CASE("the own programmes of the reference pass the checker") {
   std::size_t checked = 0;
   for (const json& row : rows()) {
     const reference::Row wanted = reference::read_row(row);
