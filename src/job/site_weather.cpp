@@ -1,11 +1,14 @@
 #include "site_weather.hpp"
 
+#include "basinwright/units/unit.hpp"
+
 namespace basinwright::job {
 
 sequence::SiteWeather site_weather(const Job& job, const Circumstances& now) {
   sequence::SiteWeather weather;
   weather.record = now.weather;
   weather.clock_offset = now.clock_offset;
+  if (job.site.utc_offset) weather.clock_offset = units::hours(*job.site.utc_offset);
   if (job.site.latitude && job.site.longitude) {
     weather.position = weather::Position{*job.site.latitude, *job.site.longitude};
   }

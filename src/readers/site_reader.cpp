@@ -138,6 +138,7 @@ void read_site(View& top, job::Job& job) {
   s.latitude = view->number("latitude");
   s.longitude = view->number("longitude");
   s.elevation = view->measure<units::Length>("elevation");
+  s.utc_offset = view->number("utc_offset");
   read_clock_changes(*view, s);
   read_access(*view, s);
   read_power(*view, s);
@@ -173,6 +174,9 @@ void read_calendar(View& top, job::Job& job) {
     if (const auto hours = month.view.hours(month.key)) {
       job.calendar.painting_by_month[month.number - 1] = dates::Hours{hours->first, hours->second};
     }
+  }
+  for (const std::size_t month : view->choices("first_light")) {
+    job.calendar.from_first_light[month] = true;
   }
   view->finish();
 }

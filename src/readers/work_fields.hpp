@@ -77,7 +77,15 @@ inline constexpr std::array calendar{Field{.key = "closed",
                                            .type = Type::by_month,
                                            .doc = "From and to, for single months",
                                            .fallback = "08:00 to 11:00",
-                                           .element = Type::hours}};
+                                           .element = Type::hours},
+                                     Field{.key = "first_light",
+                                           .type = Type::list,
+                                           .doc = "Months in which painting begins at first light; "
+                                                  "needs latitude, longitude and utc_offset",
+                                           .choices = "january february march april may june july "
+                                                      "august september october november december",
+                                           .fallback = "none",
+                                           .element = Type::choice}};
 
 inline constexpr Field level(std::string_view key, std::string_view doc) {
   return {.key = key,

@@ -47,6 +47,7 @@ TEST_CASE("job values, heading and site") {
   CHECK(h.valid_days == 30);
   const auto& s = full().site;
   CHECK(s.latitude == 48.5);
+  CHECK(s.utc_offset == 2.0);
   CHECK(s.longitude == -3.25);
   CHECK(s.elevation->in(metres) == 120.0);
   CHECK(dates::iso(s.clock_changes.at(0).at) == "2027-10-31T03:00");
@@ -184,6 +185,9 @@ TEST_CASE("job values, coating, crew and calendar") {
   CHECK(full().calendar.working == std::array{true, true, true, true, true, true, false});
   CHECK(dates::iso(full().calendar.closed.at(0)) == "2027-05-17");
   CHECK(full().calendar.painting_by_month[4] == dates::Hours{32, 46});
+  CHECK(full().calendar.from_first_light[6]);
+  CHECK(full().calendar.from_first_light[7]);
+  CHECK_FALSE(full().calendar.from_first_light[5]);
   CHECK(full().calendar.clock_changes.size() == 1);
 }
 

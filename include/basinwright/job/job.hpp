@@ -46,6 +46,7 @@ struct Groundwater {
 /// A jump of the local clock: at `at`, it moves by `minutes`.
 struct Site {
   std::optional<double> latitude, longitude;
+  std::optional<double> utc_offset;  ///< Hours the local clock is ahead on the first day.
   std::optional<units::Length> elevation, access_width, access_carry;
   std::string parking, emergency, hours;
   std::optional<bool> residual_current_device;

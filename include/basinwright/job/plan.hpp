@@ -147,7 +147,8 @@ struct Circumstances {
   bool explain = false;              ///< Record how every number came about.
   /// The weather read, if any; must outlive the call.
   const weather::Record* weather = nullptr;
-  /// What the local clock is ahead of universal time on the first day, where it is known.
+  /// What the local clock is ahead of universal time on the first day, where a weather file says
+  /// it; the job's own word goes before.
   std::optional<units::Duration> clock_offset;
   bool take_off_only = false;        ///< Areas, sections and kits; no dates, purchases and price.
 };
