@@ -177,7 +177,7 @@ void HourRun::tell_gap(HourNumber missing, const Stamp& stamp) {
 
 void HourRun::repeat(const weather::Hour& known, const Stamp& stamp) {
   // Clocks go back once in a year.
-  constexpr HourNumber season = 60 * hours_in_day;
+  constexpr HourNumber season = HourNumber{60} * hours_in_day;
   const HourNumber at = hours_.back().at;
   if (is_typical_ || (last_repeat_ && at - *last_repeat_ < season)) {
     refuse("This hour has been given already", stamp);
