@@ -70,7 +70,8 @@ void add_coat(std::vector<KeyEntry>& key, const Scene& scene) {
     const CoatPart& part = scene.coat[i];
     const Length length = part.to - part.from;
     const std::string area = scene.cells.area(part.area).text;
-    const std::string end = i == 0 ? " (deep end)" : "";
+    const bool says_so = scene.coat[i].name == "deep end";
+    const std::string end = i == 0 && !says_so ? " (deep end)" : "";
     key.push_back(
         {Sample::coat,
          i,

@@ -69,7 +69,7 @@ TEST_CASE("named areas are spread over their surface") {
   CHECK(m2(parts[0].painted()) == Approx(27 - 1.5 + 0.6));
 }
 
-TEST_CASE("a surface found in one section is that section's alone") {
+TEST_CASE("a surface found in one section belongs to it alone") {
   const auto plan = box({.surfaces = R"({"where": "deep end", "coating": "epoxy",
                                          "acetone_test": "untouched", "loose_share": "30 %"},)",
                          .sections = halves});

@@ -191,6 +191,31 @@ TEST_CASE("property, splitting a floor plane anywhere changes nothing") {
   }
 }
 
+TEST_CASE("property, splitting a triangle of spot depths anywhere changes nothing") {
+  const auto row = rows::pool(rows::row("tin_rounded_rect").at("pool"));
+  const auto whole = taken(row);
+  Draw draw(7);
+  for (std::size_t t = 0; t < std::get<shell::SpotDepthsFloor>(row.floor).triangles.size(); ++t) {
+    auto split = row;
+    auto& floor = std::get<shell::SpotDepthsFloor>(split.floor);
+    const auto [a, b, c] = floor.triangles[t];
+    const double u = draw(0.1, 0.4);
+    const double v = draw(0.1, 0.4);
+    const auto mix = [&](Length shell::SpotDepth::*of) {
+      const auto at = [&](int i) { return floor.points[static_cast<std::size_t>(i)].*of; };
+      return (1.0 - u - v) * at(a) + u * at(b) + v * at(c);
+    };
+    const shell::SpotDepth middle{
+        mix(&shell::SpotDepth::x), mix(&shell::SpotDepth::y), mix(&shell::SpotDepth::depth)};
+    const int n = static_cast<int>(floor.points.size());
+    floor.points.push_back(middle);
+    floor.triangles[t] = {a, b, n};
+    floor.triangles.push_back({b, c, n});
+    floor.triangles.push_back({c, a, n});
+    check_same(whole, taken(split), 1.0, 1e-12);
+  }
+}
+
 TEST_CASE("property, parts between any cuts add up to the whole") {
   for (std::uint64_t seed = 1; seed <= pools; ++seed) {
     const auto p = drawn(seed);
