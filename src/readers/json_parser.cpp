@@ -171,6 +171,14 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   // Past the limit, work that grows with the square of a length would take hours.
   bool is_full(Span span) {
     if (open_.empty()) return false;
+    // Each value takes a hundred bytes or more, whatever it took in the file.
+    if (++values_ > limits_.values) {
+      refuse(codes::too_large,
+             span,
+             "The file holds more than " + std::to_string(limits_.values) + " values",
+             "");
+      return true;
+    }
     if (std::max(open_.back()->items.size(), open_.back()->members.size()) < limits_.items) {
       return false;
     }
@@ -237,6 +245,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   diagnostics::Problems& problems_;
   JsonLimits limits_;
   std::size_t cursor_ = 0;
+  std::size_t values_ = 0;
   std::vector<Node*> open_;
   Member pending_key_;
 };

@@ -87,7 +87,8 @@ struct JsonLimits {
   std::size_t depth = 64;
   std::size_t text = 64U << 10U;
   std::size_t number = 64;
-  std::size_t items = 10'000;  ///< In one list or object.
+  std::size_t items = 10'000;      ///< In one list or object.
+  std::size_t values = 4'000'000;  ///< In all.
 };
 
 /// Parses strict JSON (RFC 8259; a byte order mark is allowed). Syntax errors, repeated keys and

@@ -53,6 +53,21 @@ TEST_CASE("limits, a text and a key") {
   CHECK(code_of("{\"" + times(most + 1, "a") + "\":1}") == "too-large");
 }
 
+TEST_CASE("limits, values in all") {
+  const auto is_whole = [](std::size_t most) {
+    const readers::SourceText source("test.json", R"({"a": [1, 2, [3]], "b": {"c": null}})");
+    Problems problems;
+    Node root;
+    const bool whole = readers::parse_json(source, root, problems, {.values = most});
+    CHECK(whole == problems.empty());
+    if (!whole) CHECK(problems.all()[0].code == "too-large");
+    return whole;
+  };
+  // The list, its three, the one inside, the object and its one; the root is free.
+  CHECK(is_whole(7));
+  CHECK_FALSE(is_whole(6));
+}
+
 TEST_CASE("limits, entries of a list or an object") {
   CHECK(fine("[" + times(9'999, "1,") + "1]"));
   CHECK(code_of("[" + times(10'000, "1,") + "1]") == "too-large");
