@@ -64,16 +64,14 @@ preparation::Flotation asked_by(shell::FlotationVerdict verdict) {
 class Planner {
  public:
   Planner(const Job& job, const RateBook& rates, const Circumstances& now)
-      : job_(job),
-        rates_(rates),
-        start_(first_day(job, now)),
-        take_off_only_(now.take_off_only) {
+      : job_(job), rates_(rates), start_(first_day(job, now)), take_off_only_(now.take_off_only) {
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
   Plan plan(bool strip_untested) {
     plan_.take_off = take_off_all(job_, plan_.trace);
     const auto parts = parts_of(job_, plan_.take_off, start_);
+    note_regions(parts, plan_.trace);
     plan_.system = system_of(job_, rates_);
     preparation::Question findings;
     findings.condition = job_.condition;
