@@ -186,8 +186,8 @@ Status present(const Request& r,
       r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
   now.start = r.start;
   now.explain = r.command == Command::explain;
-  now.take_off_only = r.command == Command::takeoff ||
-                      (now.explain && r.quantity.starts_with("takeoff."));
+  now.take_off_only =
+      r.command == Command::takeoff || (now.explain && r.quantity.starts_with("takeoff."));
   const job::Plan plan = job::make_plan(job, rates, now);
   const report::Subject subject{
       job, rates, plan, r.units.value_or(job.units), r.paper, r.both_units};
