@@ -46,7 +46,7 @@ coverage::Cut cut_into(const Plan& plan,
 coverage::Cut cut_over_mornings(const Job& job,
                                 const RateBook& rates,
                                 const Plan& plan,
-                                MorningQuestion question) {
+                                const MorningQuestion& question) {
   const Duration quarter = units::minutes(15);
   const auto& system = plan.system;
   const Duration reserve = rates.waits.recoat_reserve.value;

@@ -17,6 +17,6 @@ struct MorningQuestion {
 [[nodiscard]] coverage::Cut cut_over_mornings(const Job& job,
                                               const RateBook& rates,
                                               const Plan& plan,
-                                              MorningQuestion question);
+                                              const MorningQuestion& question);
 
 }  // namespace basinwright::job

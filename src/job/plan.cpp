@@ -76,6 +76,7 @@ class Planner {
   Plan plan(bool strip_untested) {
     plan_.take_off = take_off_all(job_, plan_.trace);
     const auto parts = parts_of(job_, plan_.take_off, start_);
+    note_regions(parts, plan_.trace);
     plan_.system = system_of(job_, rates_);
     preparation::Question findings;
     findings.condition = job_.condition;

@@ -58,7 +58,7 @@ bool is_stripped(const preparation::Region& r, const preparation::Question& q) {
 chemistry::EtchPatch patch_of(const Part& part, const preparation::Question& q, bool strong) {
   chemistry::EtchPatch patch;
   patch.where = part.region.where;
-  patch.flat.area = part.region.area;
+  patch.flat = {part.region.area, part.key};
   patch.part = part.region.is_wall ? chemistry::EtchPart::walls : chemistry::EtchPart::floor;
   patch.surface.substrate = as_etched(part.region.substrate);
   patch.surface.painted_with_epoxy =
@@ -146,8 +146,21 @@ std::vector<Part> parts_of(const Job& job, const TakeOffResult& take_off, dates:
     }
     parts.push_back({region_of(surfaces[index], where, piece.area, start), index});
     parts.back().region.is_wall = piece.surface == "walls";
+    parts.back().key = "takeoff.regions." + std::to_string(parts.size() - 1) + ".area_m2";
   }
   return parts;
+}
+
+void note_regions(const std::vector<Part>& parts, trace::Trace& trace) {
+  constexpr sources::Source by_green{
+      sources::Kind::published, "green-theorem", "surface with its share of cove and named areas"};
+  for (const Part& part : parts) {
+    trace.note(part.key,
+               part.region.area,
+               "area",
+               {{"area", part.region.area, by_green}},
+               part.region.where);
+  }
 }
 
 std::vector<chemistry::EtchPatch> etch_patches(const std::vector<Part>& parts,
@@ -160,7 +173,7 @@ std::vector<chemistry::EtchPatch> etch_patches(const std::vector<Part>& parts,
     chemistry::EtchPatch whole = patch_of(parts.front(), question, strong_asked);
     whole.where = "all";
     whole.part = chemistry::EtchPart::whole;
-    whole.flat.area = Area();
+    whole.flat = {};
     for (const Part& part : parts) whole.flat.area += part.region.area;
     patches.push_back(std::move(whole));
     return patches;

@@ -57,8 +57,9 @@ int main() {
   const auto measured = shell::take_off(pool, off);
   const auto whole = std::get<shell::Measured>(measured).take_off.painted_area;
   volatile double kept = 0.0;
-  const double cut = microseconds(
-      [&] { kept = shell::parts_by_area(pool, {whole * 0.3, whole * 0.6}).front().painted.si(); });
+  const double cut = microseconds([&] {
+    kept = shell::parts_by_area(pool, {whole * 0.3, whole * 0.6}).front().painted.si();
+  });
   fmt::print("take-off of {}: {:.1f} us, the slowest of {} shells ({:.1f} us on average)\n",
              name,
              slowest,

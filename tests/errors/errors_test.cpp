@@ -153,8 +153,10 @@ TEST_CASE("what does not fit the rate book is told in its place") {
     if (found.empty()) found = basinwright::job::quotation_gaps(*read);
     REQUIRE(found.size() == 1);
     CHECK(found.front().code == file.code);
+    // What is missing has no place of its own; what is wrong has.
+    const bool missing = file.code == "quotation-incomplete";
     const auto at = basinwright::readers::place_of({file.path, text}, found.front().pointer);
-    CHECK(at.line > 0);
+    CHECK((at.line > 0) == !missing);
     ++told_of;
   }
   CHECK(told_of == static_cast<int>(job_codes().size()));

@@ -43,3 +43,33 @@ TEST_CASE("every recorded formula of every example gives its value") {
   }
   CHECK(examples >= 4);
 }
+
+// Two bodies with steps, cove and lean, named sections and areas, a tolerance and groundwater.
+TEST_CASE("every recorded formula of a take-off with everything gives its value") {
+  const auto plan = test::plan_of(R"({"site": {"groundwater": {"below_rim": 1}},
+    "pool": [
+      {"outline": {"kind": "rectangle", "length": 12, "width": 6},
+       "floor": {"kind": "breaks", "points": [[3, 1.1], [8, 2.3]]},
+       "features": [{"kind": "straight_steps", "wall": 3, "from": 1, "width": 2,
+                     "treads": [0.3, 0.3], "depths": [0.4, 0.8]}],
+       "rim_to_paint": 0.15, "cove_radius": 0.15, "wall_thickness": 0.25, "slab_thickness": 0.2,
+       "tape_tolerance": "0.5 %", "adjust": [{"name": "niche", "area": -1},
+                                             {"name": "sump", "area": 0.8, "where": "floor"}]},
+      {"outline": {"kind": "circle", "diameter": 3}, "floor": {"kind": "constant", "depth": 1.2},
+       "wall_lean": 0.1}],
+    "surfaces": [{"where": "deep", "coating": "none"},
+                 {"coating": "epoxy", "acetone_test": "untouched"}],
+    "condition": {"lead_test": "clear"},
+    "coating": {"sections": [{"name": "deep", "to": 8}, {"name": "shallow", "to": 0}]}})",
+                                  test::demonstration(),
+                                  true);
+  check_steps(plan.trace);
+  for (const char* key : {"takeoff.flotation.0.factor",
+                          "takeoff.parts.2.painted_area_m2",
+                          "takeoff.bodies.0.measured_area_m2",
+                          "takeoff.painted_area_high_m2",
+                          "takeoff.kits_low"}) {
+    INFO(key);
+    CHECK(plan.trace.find(key) != nullptr);
+  }
+}
