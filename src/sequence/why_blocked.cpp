@@ -36,12 +36,27 @@ Constraint constraint_of(weather::Rule rule) {
   return Constraint::rain;
 }
 
+// Those that can stand in the way at all: without weather its gates close nothing.
+bool can_matter(const ProgrammeQuestion& q, const weather::Conditions* known, Constraint c) {
+  switch (c) {
+    case Constraint::painting_hours:
+    case Constraint::recoat_window:
+    case Constraint::etch_validity:
+      return true;
+    case Constraint::wind:
+      return known != nullptr && q.system.limits.wind_max.has_value();
+    default:
+      return known != nullptr;
+  }
+}
+
 // The deletion filter: what can be left out with still no dates is no part of the reason.
 std::vector<Constraint> irreducible(const ProgrammeQuestion& q, const weather::Conditions* known) {
   if (!fits(q, known, Dropped::all())) return {};
   Dropped dropped;
   std::vector<Constraint> kept;
   for (const Constraint c : all_constraints) {
+    if (!can_matter(q, known, c)) continue;
     if (fits(q, known, dropped.with(c))) {
       kept.push_back(c);
     } else {

@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::int64_t quarters_in_hour = 4;
 // Two centuries: a file that says more is wrong, and memory is not ours to waste.
-constexpr HourNumber most_hours = 200 * 366 * 24;
+constexpr HourNumber most_hours = HourNumber{200} * 366 * 24;
 
 template <class T>
 void take(std::optional<Reading<T>>& kept, const std::optional<Reading<T>>& known) {
