@@ -16,6 +16,9 @@ enum class ExistingCoating { none, epoxy, other, unknown };
 enum class AcetoneTest { untouched, softened, not_done };
 enum class Dirt { none, normal, heavy };
 enum class LeadTest { clear, found, not_done };
+enum class LeakTest { holds, leaks, not_done };
+/// Whether the empty shell stays down: by its weight against the groundwater, where both are known.
+enum class Ground { clear, close, floats, unknown };
 
 /// One part of the shell with the same findings.
 struct Region {
@@ -54,6 +57,8 @@ struct Condition {
   bool rust = false;
   bool efflorescence = false;
   LeadTest lead_test = LeadTest::not_done;
+  LeakTest leak_test = LeakTest::not_done;
+  Ground ground = Ground::unknown;
 };
 
 }  // namespace basinwright::preparation
