@@ -7,11 +7,15 @@
 #include "basinwright/units/unit.hpp"
 #include "bodies.hpp"
 #include "coats.hpp"
+#include "discharge.hpp"
+#include "ground.hpp"
 #include "hazards.hpp"
+#include "mixes.hpp"
 #include "mornings.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
 #include "regions.hpp"
+#include "water_plan.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -48,7 +52,11 @@ double texture_of(const std::vector<Part>& parts, const RateBook& rates, trace::
 class Planner {
  public:
   Planner(const Job& job, const RateBook& rates, const Circumstances& now)
-      : job_(job), rates_(rates), start_(first_day(job, now)) {
+      : job_(job),
+        rates_(rates),
+        start_(first_day(job, now)),
+        start_fixed_(now.start || job.heading.start) {
+    plan_.first_day = start_;
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
@@ -58,6 +66,10 @@ class Planner {
     plan_.system = system_of(job_, rates_);
     preparation::Question findings;
     findings.condition = job_.condition;
+    const GroundFound ground = ground_of(job_, plan_.trace);
+    findings.condition.ground = ground.ground;
+    plan_.flotation = ground.flotation;
+    findings.start_fixed = start_fixed_;
     findings.thresholds = rates_.thresholds;
     findings.coats = coats_of(job_, plan_.system);
     findings.strip_untested = strip_untested;
@@ -67,7 +79,7 @@ class Planner {
     if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
     use_defaults();
     if (!plan_.stopped()) work_out(parts, findings);
-    plan_.cautions = cautions_of(job_, plan_);
+    plan_.cautions = cautions_of(job_, rates_, plan_);
     return std::move(plan_);
   }
 
@@ -104,8 +116,11 @@ class Planner {
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
+    plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
+    plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
     schedule_it();
+    plan_.water = water_plan_of(job_, rates_, plan_);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
     price_plan(job_, rates_, plan_);
@@ -152,11 +167,28 @@ class Planner {
     }
     q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
     if (!q.sections.empty()) {
-      plan_.programme = sequence::programme(q);
+      plan_.programme = programme_apart(q);
     } else {
       plan_.programme.blocked_by =
           sequence::Blocked{"coat-1", "", sequence::Blocked::Why::longer_than_any_window};
     }
+  }
+
+  // Acid and chlorine not on one day, however short the wait and however long the hours.
+  [[nodiscard]] static sequence::Programme programme_apart(sequence::ProgrammeQuestion& q) {
+    sequence::Programme found = sequence::programme(q);
+    if (!acid_on_the_day_of_chlorine(found)) return found;
+    q.waits.after_chlorine.value = std::max(q.waits.after_chlorine.value, units::days(1));
+    return sequence::programme(q);
+  }
+
+  [[nodiscard]] static bool acid_on_the_day_of_chlorine(const sequence::Programme& programme) {
+    std::optional<dates::Date> washed;
+    for (const sequence::Booking& b : programme.bookings) {
+      if (b.task == "chlorine-wash") washed = b.end.date();
+      if (b.task.starts_with("etch-") && washed && b.start.date() <= *washed) return true;
+    }
+    return false;
   }
 
   void use_waits() {
@@ -180,11 +212,13 @@ class Planner {
   const Job& job_;
   const RateBook& rates_;
   dates::Date start_;
+  bool start_fixed_ = false;
   Plan plan_;
 };
 
 Branch branch_of(std::string code, const Plan& plan) {
-  Branch branch{std::move(code), {}, {}};
+  Branch branch{std::move(code), {}, {}, {}};
+  for (const preparation::Step& step : plan.route.steps) branch.steps.push_back(step.task);
   // Without dates the days on site are unknown, and with them a part of the price.
   if (!plan.programme.feasible) return branch;
   if (plan.price) branch.total = plan.price->total;
