@@ -132,7 +132,8 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
     const Money price = money::parse(*job.refill.water_price, rates.currency).value();
     constexpr std::int64_t million = 1'000'000;  // Parts of a unit that are priced.
     const std::int64_t units = std::llround(plan.water.billed * static_cast<double>(million));
-    q.costs.push_back({"fill water", money::scaled(price, units, million, rates.rounding)});
+    plan.water.cost = money::scaled(price, units, million, rates.rounding);
+    q.costs.push_back({"fill water", *plan.water.cost});
   }
   plan.price = quote::price(q);
 }

@@ -39,7 +39,7 @@ Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
 Table cards_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "cards";
-  table.caption = "Into each vessel, water first";
+  table.caption = "Into each vessel, water first; the etch in buckets or in cans";
   table.columns = {{"wash", "Mix"},
                    {"where", "", Align::left, false},
                    {"vessel", "Vessel"},

@@ -29,6 +29,10 @@ document::Facts facts_of(const Subject& s, const Cells& c) {
        {fmt::format("{} {}", units::fixed(w.billed, 2), unit), Value(w.billed), Role::quantity},
        true},
       {"billed_unit", "", Cells::words(unit), false}};
+  facts.facts.push_back({"cost",
+                         "Water, at cost",
+                         w.cost ? c.money(*w.cost) : Cells::nothing("no price given"),
+                         w.cost.has_value()});
   const auto date = [](const std::optional<dates::Date>& day) {
     return day ? Cells::date(*day) : Cells::nothing("no dates");
   };

@@ -125,7 +125,7 @@ Table sump_table(const Subject& s, const Cells& c) {
   table.key = "sump";
   table.caption = fmt::format(
       "Bicarbonate for the etch water in the sump to reach pH {}, by the pH it reads: still, "
-      "fizzing or blown with air; measure again before pumping",
+      "fizzing or blown with air; under 1 the upper bound holds; measure again before pumping",
       units::fixed(d.target.value(), 1));
   table.columns = {{"ph", "Reads", Align::right},
                    {"still_kg", "Still", Align::right},
@@ -136,9 +136,9 @@ Table sump_table(const Subject& s, const Cells& c) {
   for (const job::SumpRow& row : d.sump) {
     table.rows.push_back(
         {{ph_cell(row.measured),
-          c.mass(row.still, 2),
-          c.mass(row.fizzing, 2),
-          c.mass(row.aerated, 2),
+          c.mass(row.still, 3),
+          c.mass(row.fizzing, 3),
+          c.mass(row.aerated, 3),
           c.litres(row.carbon_dioxide, 0),
           {units::show(row.of_shell, 2), Value(row.of_shell.share()), Role::quantity}}});
   }

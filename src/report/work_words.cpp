@@ -128,7 +128,7 @@ constexpr std::array<Entry, 4> first_steps{{
     {"ask-leave", "ask the authority's leave"},
     {"take-out-chlorine", "take out the chlorine until a strip shows none; then by pH"},
     {"add-bicarbonate", "bicarbonate by the measured pH"},
-    {"lower-ph", "let it stand and mix it with the next wash; else tank it away"},
+    {"lower-ph", "with leave only, or tanked away; never mixed with acid or chlorine"},
 }};
 
 constexpr std::array<Entry, 4> verdicts{{

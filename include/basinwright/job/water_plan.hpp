@@ -8,6 +8,7 @@
 #include "basinwright/chemistry/balance.hpp"
 #include "basinwright/dates/date.hpp"
 #include "basinwright/job/refill.hpp"
+#include "basinwright/money/money.hpp"
 #include "basinwright/units/unit.hpp"
 
 namespace basinwright::job {
@@ -36,7 +37,8 @@ struct WaterPlan {
   units::Flow tap;
   units::Duration fill_time;
   WaterUnit unit = WaterUnit::cubic_metres;
-  double billed = 0.0;  ///< In that unit.
+  double billed = 0.0;               ///< In that unit.
+  std::optional<money::Money> cost;  ///< Where a price of the unit was given.
   std::optional<dates::Date> full, quiet_until;
   std::vector<Addition> additions;
   std::vector<std::string> measure_first;  ///< Figures nobody measured: no dose for them.
