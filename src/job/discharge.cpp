@@ -15,13 +15,6 @@ using chemistry::Ph;
 using chemistry::Wash;
 using units::Volume;
 
-constexpr sources::Source counted{sources::Kind::assumed, "rinse-rate", "number of rinses"};
-// Until a strip shows no chlorine; a flush after the acid; a rinse and the last clean one.
-constexpr Sourced<double> chlorine_rinses{2.0, counted};
-constexpr Sourced<double> degrease_rinses{1.0, counted};
-constexpr Sourced<double> etch_rinses{1.0, counted};
-constexpr Sourced<double> neutralise_rinses{2.0, counted};
-
 constexpr Sourced<double> spare{1.2, {sources::Kind::published, "awwa-dechlorination", "20 %"}};
 // Where the carbonate formula ends; beyond it air does the rest.
 constexpr Sourced<Ph> highest_dose{chemistry::ph(7.0),
@@ -37,6 +30,7 @@ struct Leaving {
   Volume mix;
   units::Area area;
   const Sourced<double>& rinses;
+  std::string_view rinses_key;
 };
 
 class Discharger {
@@ -76,6 +70,7 @@ class Discharger {
   // What leaves with the rinses.
   Volume volume_of(const Leaving& w) {
     plan_.trace.use("chemicals.rinse", c_.rinse);
+    plan_.trace.use(w.rinses_key, w.rinses);
     const auto rinses = static_cast<int>(w.rinses.value);
     return plan_.trace.note(w.key,
                             chemistry::wash_water_volume(w.mix, w.area, rinses, c_.rinse),
@@ -102,7 +97,8 @@ class Discharger {
                                "quantities.chlorine_wash.solution_l",
                                q_.chlorine_wash->solution,
                                plan_.take_off.painted,
-                               chlorine_rinses});
+                               c_.rinses_of_chlorine,
+                               "chemicals.hypochlorite.rinses"});
     const auto ratio = chemistry::dechlorinator_ratio(chemistry::Dechlorinator::sodium_thiosulfate);
     water.dechlorinator =
         plan_.trace.note("quantities.wash_water.thiosulfate_kg",
@@ -123,7 +119,8 @@ class Discharger {
          "quantities.degrease.mixed_l",
          q_.degrease->mixed,
          plan_.take_off.painted,
-         degrease_rinses});
+         c_.rinses_of_degreaser,
+         "chemicals.degreaser.rinses"});
   }
 
   void etch() {
@@ -133,7 +130,8 @@ class Discharger {
                                      "quantities.etch.solution_l",
                                      q_.etch->solution,
                                      plan_.route.etched,
-                                     etch_rinses},
+                                     c_.rinses_of_acid,
+                                     "chemicals.acid.rinses"},
                                     q_.etch->acid * q_.acid->hydrogen_chloride);
     gas();
     for (const double reading : readings.value) {
@@ -190,7 +188,8 @@ class Discharger {
          "quantities.neutralise.water_l",
          q_.neutralise->surface.water,
          plan_.route.etched,
-         neutralise_rinses});
+         c_.rinses_of_bicarbonate,
+         "chemicals.bicarbonate.rinses"});
   }
 
   void pool() {

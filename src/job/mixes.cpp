@@ -9,6 +9,10 @@ namespace {
 using chemistry::Parts;
 using units::Volume;
 
+// Stronger mixes are made only where the data sheet asks for them.
+constexpr Sourced<Parts> weakest_of_the_strong{
+    {1, 2}, {sources::Kind::common_practice, "etch-ratios", "strong mixes"}};
+
 // A vessel of the rate book, with its name.
 struct Vessel {
   std::string name;
@@ -140,8 +144,8 @@ class Mixer {
     }
     out.vapour = chemistry::vapour_over(mix.mixed);
     out.undiluted = chemistry::vapour_over(*q_.acid);
-    constexpr Parts mildest_strong_mix{1, 2};
-    out.strong = parts.acid * mildest_strong_mix.water > parts.water * mildest_strong_mix.acid;
+    const Parts mildest = weakest_of_the_strong.value;
+    out.strong = parts.acid * mildest.water > parts.water * mildest.acid;
     return out;
   }
 

@@ -176,7 +176,16 @@ inline constexpr Field own_packs{.key = "packs",
                                  .element = Type::object,
                                  .fields = pack};
 
+inline constexpr Field rinses(std::string_view fallback) {
+  return {.key = "rinses",
+          .type = Type::whole,
+          .doc = "Rinses after it, for the water that leaves",
+          .low = 0,
+          .high = 20,
+          .fallback = fallback};
+}
 inline constexpr std::array acid{
+    rinses("1, assumed"),
     own_packs,
     // The density table of the chemistry room ends here, and no stronger acid is sold.
     Field{.key = "strength",
@@ -217,6 +226,7 @@ inline constexpr std::array acid{
           .high = 3,
           .fallback = "1.2, assumed"}};
 inline constexpr std::array hypochlorite{own_packs,
+                                         rinses("2, assumed"),
                                          Field{.key = "kind",
                                                .type = Type::choice,
                                                .doc = "What the label's strength is of: grams of "
@@ -262,6 +272,7 @@ inline constexpr std::array hypochlorite{own_packs,
                                                .fallback = "0.5 L/m2, assumed"}};
 inline constexpr std::array degreaser{
     own_packs,
+    rinses("1, assumed"),
     volume("concentrate", "In a mix: with water, its strength", "0.5 L"),
     volume("water", "In a mix", "20 L"),
     Field{.key = "cover",
@@ -273,6 +284,7 @@ inline constexpr std::array degreaser{
           .fallback = "4.5 m2/L, assumed"}};
 inline constexpr std::array bicarbonate{
     own_packs,
+    rinses("2, assumed"),
     Field{
         .key = "strength",
         .type = Type::fraction,

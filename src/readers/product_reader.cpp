@@ -116,6 +116,7 @@ void read_acid(View& acid, job::Chemicals& c) {
   acid.set("rate", c.etch.solution);
   acid.set("wall_share", c.etch.wall_share);
   acid.set_number("pebble_factor", c.etch.pebble_factor);
+  acid.set_whole("rinses", c.rinses_of_acid);
   acid.set("bucket", c.bucket);
   acid.set("can", c.can);
 }
@@ -146,11 +147,13 @@ void read_bleach(View& bleach, job::Chemicals& c) {
                             "Write \"strength\": \"10.8 %\".");
   }
   refuse_unfit(job::chlorine_stock_of(c), bleach, "strength");
+  bleach.set_whole("rinses", c.rinses_of_chlorine);
   bleach.set("wash_strength", c.chlorine_wash.strength);
   bleach.set("rate", c.chlorine_wash.rate);
 }
 
 void read_soda(View& soda, job::Chemicals& c) {
+  soda.set_whole("rinses", c.rinses_of_bicarbonate);
   soda.set("strength", c.neutralise.purity);
   sources::Sourced<units::Area> per_kilogram;
   soda.set("area_per_kg", per_kilogram);
@@ -221,6 +224,7 @@ void read_chemicals(View& view, const Node* packs, job::RateBook& book) {
     bleach->finish();
   }
   if (auto degreaser = view.object("degreaser")) {
+    degreaser->set_whole("rinses", c.rinses_of_degreaser);
     degreaser->set("concentrate", c.degrease.concentrate);
     degreaser->set("water", c.degrease.water);
     degreaser->set("cover", c.degrease.cover);

@@ -34,6 +34,7 @@ inline const std::map<std::string, std::string>& plain_constants() {
       {"kilolitres", unit},
       {"largest_cost", limit},
       {"largest_table", limit},
+      {"litres_in_cubic_metre", unit},
       {"leading", "of a machine word"},
       {"microseconds_in_hour", unit},
       {"million", unit},

@@ -261,7 +261,7 @@ TEST_CASE("the other ways to say a price and a strength") {
 
 // 9.977 mol/L is 31.45 % (CRC table of densities); 11.3 % of sodium hypochlorite by weight at
 // 1.155 kg/L holds 0.9525 x 130.5 = 124.3 g/L of available chlorine (Cl2 over NaOCl by weight).
-TEST_CASE("labels by mol/L and by weight") {
+TEST_CASE("labels by moles and by weight") {
   const RateBook b = book_of(json::parse(contents("tests/readers/label-rates.json")));
   CHECK(b.chemicals.acid.value.in_percent() == Approx(31.45).margin(0.01));
   const auto stock = basinwright::job::chlorine_stock_of(b.chemicals);

@@ -37,6 +37,13 @@ struct Chemicals {
   chemistry::ChlorineWashRates chlorine_wash;
   chemistry::DegreaseRates degrease;
   Sourced<units::ApplicationRate> rinse = chemistry::rinse_rate;
+  /// Rinses after each wash: until a strip shows no chlorine; after the soap; the flush of the
+  /// acid; after the bicarbonate, and the last clean one.
+  Sourced<double> rinses_of_chlorine{2.0, {sources::Kind::assumed, "rinse-rate", "after chlorine"}};
+  Sourced<double> rinses_of_degreaser{1.0, {sources::Kind::assumed, "rinse-rate", "after soap"}};
+  Sourced<double> rinses_of_acid{1.0, {sources::Kind::assumed, "rinse-rate", "after acid"}};
+  Sourced<double> rinses_of_bicarbonate{
+      2.0, {sources::Kind::assumed, "rinse-rate", "after bicarbonate"}};
 };
 
 /// The chlorine of the wash by its label. Unfit as chemistry::chlorine_stock says.
