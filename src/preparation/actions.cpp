@@ -33,7 +33,7 @@ constexpr std::array<std::string_view, 3> cure{
     "rain-pools-off", "leaves-off", "groundwater-after-rain"};
 constexpr std::array<std::string_view, 4> refit{
     "plugs-out", "fittings-back", "relief-valve-closed", "equipment-checked"};
-constexpr std::array<std::string_view, 3> fill{"hose-on-pad", "no-pause", "heater-and-cleaner-off"};
+constexpr std::array<std::string_view, 2> fill{"hose-on-pad", "heater-and-cleaner-off"};
 constexpr std::array<std::string_view, 3> start_up{
     "quiet-days", "one-chemical-at-a-time", "auto-fill-on"};
 constexpr std::array<std::string_view, 3> handover{

@@ -12,13 +12,9 @@ namespace basinwright::report {
 namespace {
 
 constexpr std::array<Entry, 32> reasons{{
-    {"set-out",
-     "Auto-fill, pump, heater and lights off and locked, fittings bagged, fence up, run-off turned "
-     "away."},
+    {"set-out", "Nothing may start, leak or fall in while the pool stands empty."},
     {"next-coat", "Inside the recoat window, section by section."},
-    {"empty-and-isolated",
-     "At the outfall's limit of flow and chlorine; relief valve open, lines blown out and "
-     "plugged."},
+    {"empty-and-isolated", "The shell is worked on dry, and an empty shell must stay down."},
     {"coating-unknown",
      "Nobody knows yet that the old coat is epoxy, and epoxy holds on nothing else."},
     {"algae", "Algae left on weakens the start and eats up every later chemical."},
@@ -39,7 +35,7 @@ constexpr std::array<Entry, 32> reasons{{
     {"loosened-dirt", "What the washes loosened is flushed off before acid."},
     {"etch-painted", "Opens the surface and takes calcium scale off the old coat."},
     {"etch-bare", "Opens the cement so that the coat can key in."},
-    {"etch-floor", "The last third of the acid, from the deep end up."},
+    {"etch-floor", "The floor last: it has had what ran down from the walls."},
     {"acid-left", "Acid left in the pores goes on working under the paint."},
     {"wet-shell", "Water in the shell pushes the coat off."},
     {"dry-face", "A dry face does not prove a dry wall."},
@@ -50,10 +46,10 @@ constexpr std::array<Entry, 32> reasons{{
     {"first-coat-thinned", "Thinned, since minor patches are bare; the later coats never are."},
     {"soft-edge", "While the last coat is still soft, so that the edge does not tear."},
     {"clouding", "Water let in too soon clouds the colour."},
-    {"refit", "Lights, gaskets and grates back, relief valve closed."},
+    {"refit", "The pool is whole and tight before any water comes in."},
     {"one-fill", "Without a stop: a pause leaves a ring."},
-    {"quiet-start", "Nothing but salt or chlorine in the first days, then one chemical at a time."},
-    {"as-built", "Readings and batches as built, and how to care for the coat."},
+    {"quiet-start", "The new coat is tender in its first days."},
+    {"as-built", "What was done, and how to care for it."},
 }};
 
 constexpr std::array<std::pair<std::string_view, HoldWords>, 19> holds{{

@@ -7,7 +7,7 @@
 namespace basinwright::report {
 namespace {
 
-constexpr std::array<Entry, 53> actions{{
+constexpr std::array<Entry, 52> actions{{
     {"auto-fill-off", "auto-fill, timers and sprinklers off"},
     {"equipment-locked", "pump, heater and lights isolated and locked"},
     {"fittings-bagged", "lights, caps, grates and fittings out, bagged and labelled"},
@@ -62,7 +62,6 @@ constexpr std::array<Entry, 53> actions{{
     {"relief-valve-closed", "relief valve refitted and closed before any water"},
     {"equipment-checked", "pump, heater and lights checked by who may"},
     {"hose-on-pad", "hose on a pad"},
-    {"no-pause", "no pause: it leaves a ring"},
     {"heater-and-cleaner-off", "heater and cleaner off"},
     {"quiet-days", "first days nothing but salt or chlorine"},
     {"one-chemical-at-a-time", "then one chemical at a time, pump running, away from the walls"},

@@ -52,6 +52,29 @@ Names with(Names some, const Names& more) {
   return some;
 }
 
+std::vector<Rule> of_chemicals() {
+  return {// Published ratios and heat go by the strength, and so does the acid in the spent etch.
+          {"/chemicals/acid/strength", {"quantities", "mixes", "wash_water"}, {"cautions"}},
+          {"/chemicals/acid/bucket", {"mixes"}, {}},
+          {"/chemicals/acid/can", {"mixes"}, {}},
+          {"/chemicals/acid/rinses", {"wash_water"}, {}},
+          {"/chemicals/hypochlorite/rinses", {"wash_water"}, {}},
+          {"/chemicals/degreaser/rinses", {"wash_water"}, {}},
+          {"/chemicals/bicarbonate/rinses", {"wash_water"}, {}},
+          {"/chemicals/rinse", {"wash_water"}, {}},
+          // What the sump takes; the surface goes by its own rule, and no water was analysed.
+          {"/chemicals/bicarbonate/strength", {"quantities", "wash_water"}, {}, 0.9},
+          {"/chemicals/acid/rate", {"quantities", "waste"}, poured},
+          {"/chemicals/acid/wall_share", {}, {}},  // Walls and floor are told apart here.
+          {"/chemicals/acid/pebble_factor",
+           {"quantities", "waste", "labour", "programme"},
+           with(poured, dated)},
+          {"/chemicals/hypochlorite", {"quantities"}, poured},
+          {"/chemicals/degreaser", {"quantities"}, poured},
+          {"/chemicals/bicarbonate/area_per_kg", {"quantities"}, poured},
+          {"/chemicals/bicarbonate/mix", {"quantities"}, poured, 0.9}};
+}
+
 const std::vector<Rule>& rules() {
   static const std::vector<Rule> all{
       {"/tax", {"price"}},
@@ -67,26 +90,6 @@ const std::vector<Rule>& rules() {
       {"/coating_systems/Quarry Two-Pack/quiet_start", {"programme"}, dated},
       // A thinned coat, other temperatures and a strong etch are not in this job.
       {"/coating_systems/Quarry Two-Pack/", {}, {}},
-      // Published ratios and heat go by the strength, and so does the acid in the spent etch.
-      {"/chemicals/acid/strength", {"quantities", "mixes", "wash_water"}, {"cautions"}},
-      {"/chemicals/acid/bucket", {"mixes"}, {}},
-      {"/chemicals/acid/can", {"mixes"}, {}},
-      {"/chemicals/acid/rinses", {"wash_water"}, {}},
-      {"/chemicals/hypochlorite/rinses", {"wash_water"}, {}},
-      {"/chemicals/degreaser/rinses", {"wash_water"}, {}},
-      {"/chemicals/bicarbonate/rinses", {"wash_water"}, {}},
-      {"/chemicals/rinse", {"wash_water"}, {}},
-      // What the sump takes; the surface goes by its own rule, and no water was analysed.
-      {"/chemicals/bicarbonate/strength", {"quantities", "wash_water"}, {}, 0.9},
-      {"/chemicals/acid/rate", {"quantities", "waste"}, poured},
-      {"/chemicals/acid/wall_share", {}, {}},  // Walls and floor are told apart here.
-      {"/chemicals/acid/pebble_factor",
-       {"quantities", "waste", "labour", "programme"},
-       with(poured, dated)},
-      {"/chemicals/hypochlorite", {"quantities"}, poured},
-      {"/chemicals/degreaser", {"quantities"}, poured},
-      {"/chemicals/bicarbonate/area_per_kg", {"quantities"}, poured},
-      {"/chemicals/bicarbonate/mix", {"quantities"}, poured, 0.9},
       {"/packs/Quarry Two-Pack", {}, bought},
       {"/packs", {"purchases"}, bought},
       {"/packs/Quarry Two-Pack thinner", {}, {}},
@@ -124,9 +127,18 @@ const std::vector<Rule>& rules() {
   return all;
 }
 
+const std::vector<Rule>& all_rules() {
+  static const std::vector<Rule> all = [] {
+    std::vector<Rule> joined = rules();
+    for (Rule& rule : of_chemicals()) joined.push_back(std::move(rule));
+    return joined;
+  }();
+  return all;
+}
+
 const Rule* rule_for(const std::string& pointer) {
   const Rule* best = nullptr;
-  for (const Rule& rule : rules()) {
+  for (const Rule& rule : all_rules()) {
     const bool fits = pointer.starts_with(rule.prefix);
     if (fits && (best == nullptr || rule.prefix.size() > best->prefix.size())) best = &rule;
   }
