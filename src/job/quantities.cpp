@@ -125,19 +125,24 @@ class Needs {
   void filler(const preparation::Thresholds& t) {
     const auto& rate = q_.rates.productivity.repair;
     trace_.use("thresholds.filler_work", t.filler_work);
+    trace_.use("thresholds.filler_batch", t.filler_batch);
     FillerNeed& need = out_.filler;
     need.litres = route().filler;
-    const double batches = route().filler_area / (rate.value * t.filler_work.value);
+    const double by_time = route().filler_area / (rate.value * t.filler_work.value);
+    const double batches = std::max(by_time, need.litres / t.filler_batch.value);
     constexpr double rounding = 1.0e-9;
     need.batches =
         std::max<std::int64_t>(1, static_cast<std::int64_t>(std::ceil(batches - rounding)));
-    trace_.note("quantities.filler.batches",
-                static_cast<double>(need.batches),
-                "max(1, ceil(area / (rate * time) - 0.000000001))",
-                {{"area", route().filler_area, {sources::Kind::given, "", "/condition"}},
-                 {"rate", rate},
-                 {"time", t.filler_work}},
-                "each is what one person works in before it sets");
+    trace_.note(
+        "quantities.filler.batches",
+        static_cast<double>(need.batches),
+        "max(1, ceil(max(area / (rate * time), litres / largest) - 0.000000001))",
+        {{"area", route().filler_area, {sources::Kind::given, "", "/condition"}},
+         {"rate", rate},
+         {"time", t.filler_work},
+         {"litres", need.litres, trace::From{"quantities.filler.litres"}},
+         {"largest", t.filler_batch}},
+        "each is what one person works in before it sets, and no more than is mixed at once");
     need.batch = trace_.note(
         "quantities.filler.batch_l",
         need.litres / static_cast<double>(need.batches),

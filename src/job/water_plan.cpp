@@ -212,7 +212,7 @@ class Planner {
     if (found == nullptr) return;
     Addition whole = of_dose(*found, figure);
     whole.what = what;
-    in_steps(std::move(whole));
+    in_steps(whole);
     Concentration& level = action == StartUpAction::raise_hardness     ? after_.hardness
                            : action == StartUpAction::raise_stabiliser ? after_.stabiliser
                            : action == StartUpAction::raise_salt       ? after_.salt
@@ -221,7 +221,7 @@ class Planner {
   }
 
   // A first part, a reading, then no more than the rest: one chemical a day.
-  void in_steps(Addition whole) {
+  void in_steps(const Addition& whole) {
     const double first = refill_.first_share.value.share();
     const bool once = first >= 1.0;
     Addition one = whole;
@@ -268,7 +268,7 @@ class Planner {
       one.mass = chemistry::soda_ash_to_ph(out_.water, water, target, t_);
       out_.advice.emplace_back("aerate");
     }
-    if (one.mass > units::Mass() || one.volume > units::Volume()) in_steps(std::move(one));
+    if (one.mass > units::Mass() || one.volume > units::Volume()) in_steps(one);
   }
 
   const Job& job_;

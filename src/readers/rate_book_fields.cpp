@@ -174,6 +174,7 @@ constexpr std::array thresholds{
           .high = 86400,
           .above_low = true,
           .fallback = "30 min"},
+    volume("filler_batch", "Filler mixed at once, at most", "0.5 L, assumed"),
     heaviness("mortar_density", "Sand and cement as laid", "2000 g/L"),
     reach("old_film", "Old paint that stripping takes off", "0.5 mm, assumed"),
     reach("abraded_film", "Old paint that abrading takes off", "0.05 mm, assumed"),

@@ -146,6 +146,7 @@ void read_thresholds(View& top, preparation::Thresholds& t) {
   view->set("crack_worked", t.crack_worked);
   view->set("render_thickness", t.render_thickness);
   view->set("filler_work", t.filler_work);
+  view->set("filler_batch", t.filler_batch);
   view->set("mortar_density", t.mortar_density);
   view->set("old_film", t.old_film);
   view->set("abraded_film", t.abraded_film);

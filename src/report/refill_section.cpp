@@ -53,7 +53,7 @@ std::string level(const job::Addition& a, double value) {
 }
 
 std::string how_text(const job::Addition& a) {
-  const std::string how(addition(a.what).how);
+  std::string how(addition(a.what).how);
   if (a.of == 1) return how;
   return a.part == 1 ? how : "after six hours, read again; then by the reading, the same way";
 }

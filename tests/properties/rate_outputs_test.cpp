@@ -120,6 +120,7 @@ const std::vector<Rule>& rules() {
       // The mortar's wait is said on the route and beside the mortar.
       {"/thresholds/cement_age", {"programme", "route", "quantities"}, dated},
       {"/thresholds/filler_work", {}, {"quantities"}},
+      {"/thresholds/filler_batch", {}, {"quantities"}},
       {"/thresholds/mortar_density", {"quantities"}, bought},
       {"/thresholds/abraded_film", {"quantities", "waste"}, {}},
       {"/thresholds/film_density", {"quantities", "waste"}, {}},

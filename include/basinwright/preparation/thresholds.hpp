@@ -40,6 +40,9 @@ struct Thresholds {
   /// What is mixed of the filler is used within this; 30 to 40 minutes are usual.
   Sourced<units::Duration> filler_work{units::minutes(30),
                                        {sources::Kind::common_practice, "filler", "used within"}};
+  /// More than this at once heats up and sets in the can.
+  Sourced<units::Volume> filler_batch{units::litres(0.5),
+                                      {sources::Kind::assumed, "filler-batch", "mixed at once"}};
   /// Sand and cement as mixed and laid.
   Sourced<units::Concentration> mortar_density{
       units::kilograms_per_cubic_metre(2000),
