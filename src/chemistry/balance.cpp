@@ -14,7 +14,7 @@ using units::Concentration;
 constexpr std::string_view volume_key = "takeoff.water_volume_m3";
 
 sources::Source analysis(std::string_view place) {
-  return {sources::Kind::given, "refill.analysis", place};
+  return {sources::Kind::given, "", place};
 }
 
 /// One figure of the water: what it is and where it is to go.
@@ -28,6 +28,7 @@ struct Change {
 struct Addition {
   std::string_view key;
   Additive additive;
+  Sourced<units::Fraction> purity = {units::fraction(1.0), molar_masses};
 };
 
 bool below(const Change& change) {
@@ -42,12 +43,13 @@ StartUpDose solid(units::Volume filled,
   const units::Mass mass = trace.note(
       addition.key,
       additive_dose(
-          addition.additive, filled, change.to.value - change.from.value, units::fraction(1.0)),
-      "filled * (target - now) * ratio",
+          addition.additive, filled, change.to.value - change.from.value, addition.purity.value),
+      "filled * (target - now) * ratio / purity",
       {{"filled", filled, From{volume_key}},
        {"target", change.to},
        {"now", change.from},
-       {"ratio", ratio}});
+       {"ratio", ratio},
+       {"purity", addition.purity}});
   return {change.action, mass, {}, change.from.value, change.to.value};
 }
 
@@ -107,13 +109,17 @@ StartUp start_up(units::Volume filled,
                  trace::Trace& trace) {
   require_amount(filled, "filled volume is negative or not finite");
   const Targets& aim = plan.targets;
-  const Change salt{StartUpAction::raise_salt, {water.salt, analysis("salt")}, aim.salt};
-  const Change alkalinity{
-      StartUpAction::raise_alkalinity, {water.alkalinity, analysis("alkalinity")}, aim.alkalinity};
-  const Change hardness{
-      StartUpAction::raise_hardness, {water.hardness, analysis("hardness")}, aim.hardness};
-  const Change stabiliser{
-      StartUpAction::raise_stabiliser, {water.stabiliser, analysis("stabiliser")}, aim.stabiliser};
+  const Change salt{
+      StartUpAction::raise_salt, {water.salt, analysis("/refill/analysis/salt")}, aim.salt};
+  const Change alkalinity{StartUpAction::raise_alkalinity,
+                          {water.alkalinity, analysis("/refill/analysis/alkalinity")},
+                          aim.alkalinity};
+  const Change hardness{StartUpAction::raise_hardness,
+                        {water.hardness, analysis("/refill/analysis/hardness")},
+                        aim.hardness};
+  const Change stabiliser{StartUpAction::raise_stabiliser,
+                          {water.stabiliser, analysis("/refill/analysis/stabiliser")},
+                          aim.stabiliser};
 
   StartUp made;
   const auto add = [&](const Change& change, const Addition& addition) {
@@ -121,7 +127,8 @@ StartUp start_up(units::Volume filled,
   };
   if (aim.salt_pool) add(salt, {"quantities.start_up.salt_kg", Additive::salt});
   made.doses.push_back(more_chlorine(filled, aim.free_chlorine, plan.chlorine, trace));
-  add(alkalinity, {"quantities.start_up.bicarbonate_kg", Additive::sodium_bicarbonate});
+  add(alkalinity,
+      {"quantities.start_up.bicarbonate_kg", Additive::sodium_bicarbonate, plan.bicarbonate});
   if (water.alkalinity > highest_alkalinity.value && aim.alkalinity.value < water.alkalinity) {
     Change less = alkalinity;
     less.action = StartUpAction::lower_alkalinity;

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "basinwright/units/ratio.hpp"
+
 namespace basinwright::chemistry {
 
 /// @throws std::invalid_argument unless finite and not negative
@@ -18,6 +20,13 @@ template <class Quantity>
 void require_some(Quantity quantity, const char* message) {
   const double value = quantity.si();
   if (!std::isfinite(value) || !(value > 0.0)) throw std::invalid_argument(message);
+}
+
+/// @throws std::invalid_argument unless above 0 and up to 1
+inline void require_purity(units::Fraction purity) {
+  if (!(purity.share() > 0.0 && purity.share() <= 1.0)) {
+    throw std::invalid_argument("purity is not above 0 and up to 1");
+  }
 }
 
 }  // namespace basinwright::chemistry

@@ -61,17 +61,26 @@ SurfaceWash surface_wash(const WorkedArea& counted,
 }
 
 units::Mass sump_worst_case(const Acid& stock, units::Volume acid, trace::Trace& trace) {
+  return sump_worst_case(stock, acid, bicarbonate_purity, trace);
+}
+
+units::Mass sump_worst_case(const Acid& stock,
+                            units::Volume acid,
+                            const sources::Sourced<units::Fraction>& purity,
+                            trace::Trace& trace) {
+  require_purity(purity.value);
   require_amount(acid, "acid is negative or not finite");
   const sources::Sourced<double> ratio{
       molar_mass(Substance::sodium_bicarbonate).in_grams_per_mole() /
           molar_mass(Substance::hydrogen_chloride).in_grams_per_mole(),
       molar_masses};
   return trace.note("quantities.neutralise.sump_worst_kg",
-                    acid * stock.hydrogen_chloride * ratio.value,
-                    "acid * content * ratio",
+                    acid * stock.hydrogen_chloride * ratio.value / purity.value.share(),
+                    "acid * content * ratio / purity",
                     {{"acid", acid, trace::From{"quantities.etch.acid_l"}},
                      {"content", stock.hydrogen_chloride, stock.source},
-                     {"ratio", ratio}},
+                     {"ratio", ratio},
+                     {"purity", purity}},
                     "upper bound: no acid spent on the shell; the dose goes by the measured pH");
 }
 
@@ -87,6 +96,7 @@ Checked<Molarity> bicarbonate_for(Molarity acid, Ph target, Air air) {
 
 Checked<SumpDose> sump_dose(const Sump& sump) {
   require_amount(sump.water, "water in the sump is negative or not finite");
+  require_purity(sump.purity);
   if (!(sump.measured.value() >= 0.0)) return Unfit{"no meter or paper reads a pH below 0"};
   if (sump.measured.value() > strong_acid_reads_to) {
     return Unfit{
@@ -98,7 +108,33 @@ Checked<SumpDose> sump_dose(const Sump& sump) {
   if (const Unfit* unfit = std::get_if<Unfit>(&strength)) return *unfit;
   const units::Mass bicarbonate =
       std::get<Molarity>(strength) * sump.water * molar_mass(Substance::sodium_bicarbonate);
-  return SumpDose{bicarbonate, gas_volume(strong_acid_at(sump.measured) * sump.water)};
+  return SumpDose{bicarbonate / sump.purity.share(),
+                  gas_volume(strong_acid_at(sump.measured) * sump.water)};
+}
+
+Checked<SumpDose> sump_dose(const Sump& sump, std::string_view key, trace::Trace& trace) {
+  Checked<SumpDose> made = sump_dose(sump);
+  const auto* dose = std::get_if<SumpDose>(&made);
+  if (dose == nullptr) return made;
+  constexpr double litres_in_cubic_metre = 1000.0;
+  const Molarity acid = strong_acid_at(sump.measured);
+  const units::Mass of_a_mole = moles(1.0) * molar_mass(Substance::sodium_bicarbonate);
+  const sources::Source equilibrium = carbonic_first.source;
+  trace.note(key,
+             dose->bicarbonate,
+             "water * litres * (acid - 10 ^ (0 - target) + kept * 10 ^ (target - first)) * molar "
+             "/ purity",
+             {{"water", sump.water, trace::From{"quantities.wash_water.etch_l"}},
+              {"litres", litres_in_cubic_metre, equilibrium},
+              {"acid", acid.in_moles_per_litre(), equilibrium},
+              {"target", sump.target.value(), {sources::Kind::given, "", "/site/sewer"}},
+              {"kept", dissolved(acid, sump.air), equilibrium},
+              {"first", carbonic_first},
+              {"molar", of_a_mole, molar_masses},
+              {"purity", sump.purity, bicarbonate_purity.source}},
+             "mol/L; acid is what alone would give the pH read, kept the carbon dioxide that stays "
+             "dissolved");
+  return made;
 }
 
 Ph closed_ph(Molarity acid, Molarity bicarbonate) {

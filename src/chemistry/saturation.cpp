@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cmath>
+#include <initializer_list>
 #include <span>
 
 #include "basinwright/chemistry/substances.hpp"
@@ -12,6 +13,7 @@ namespace basinwright::chemistry {
 namespace {
 
 using sources::Kind;
+using sources::Sourced;
 
 double milligrams(units::Concentration content) {
   return content.in(units::milligrams_per_litre);
@@ -73,7 +75,20 @@ bool covers(std::span<const Row> rows, double at) {
   return at >= rows.front().at - rounding && at <= rows.back().at + rounding;
 }
 
-Checked<double> by_table(const Water& water) {
+// Where a value's derivation is recorded; nowhere without a key.
+struct Record {
+  std::string_view key;
+  trace::Trace* trace = nullptr;
+  double operator()(double value,
+                    std::string_view formula,
+                    std::initializer_list<trace::Operand> operands) const {
+    return trace == nullptr ? value : trace->note(key, value, formula, operands);
+  }
+};
+
+constexpr sources::Source reading{Kind::given, "", "/refill"};
+
+Checked<double> by_table(const Water& water, const Record& record) {
   const double fahrenheit = water.temperature.in(units::fahrenheit);
   const double hardness = milligrams(water.hardness);
   const double alkalinity = milligrams(water.alkalinity);
@@ -83,10 +98,20 @@ Checked<double> by_table(const Water& water) {
   if (!covers(alkalinity_factors.value, alkalinity))
     return Unfit{"alkalinity is outside the table"};
   const bool salty = dissolved_solids_of(water) > salty_from.value;
-  return water.ph.value() + interpolate(temperature_factors.value, fahrenheit) +
-         interpolate(hardness_factors.value, hardness) +
-         interpolate(alkalinity_factors.value, alkalinity) -
-         (salty ? salty_constant : fresh_constant).value;
+  const Sourced<double> warm{interpolate(temperature_factors.value, fahrenheit),
+                             temperature_factors.source};
+  const Sourced<double> hard{interpolate(hardness_factors.value, hardness),
+                             hardness_factors.source};
+  const Sourced<double> alkaline{interpolate(alkalinity_factors.value, alkalinity),
+                                 alkalinity_factors.source};
+  const Sourced<double>& constant = salty ? salty_constant : fresh_constant;
+  return record(water.ph.value() + warm.value + hard.value + alkaline.value - constant.value,
+                "ph + warmth + hardness + alkalinity - constant",
+                {{"ph", water.ph.value(), reading},
+                 {"warmth", warm},
+                 {"hardness", hard},
+                 {"alkalinity", alkaline},
+                 {"constant", constant}});
 }
 
 // Logarithm of a divalent ion's activity coefficient is 4 of these, a single one's 1 (Davies).
@@ -99,7 +124,7 @@ double activity_exponent(units::Temperature temperature, double dissolved_millig
   return slope * (root / (1.0 + root) - 0.3 * ionic_strength);
 }
 
-double by_equations(const Water& water, units::Concentration alkalinity) {
+double by_equations(const Water& water, units::Concentration alkalinity, const Record& record) {
   const CarbonateConstants constants = carbonate_constants(water.temperature);
   const double calcite = molar_mass(Substance::calcium_carbonate).in_grams_per_mole();
   const double equivalent = calcium_carbonate_equivalent().in_grams_per_mole();
@@ -109,27 +134,43 @@ double by_equations(const Water& water, units::Concentration alkalinity) {
       activity_exponent(water.temperature, milligrams(dissolved_solids_of(water)));
   const double saturated =
       constants.second - constants.calcite + calcium + bicarbonate + 5.0 * exponent;
-  return water.ph.value() - saturated;
+  constexpr sources::Source standard{Kind::from_memory, "apha-2330b", "equations"};
+  return record(water.ph.value() - saturated,
+                "ph - (second - calcite + calcium + bicarbonate + 5 * activity)",
+                {{"ph", water.ph.value(), reading},
+                 {"second", constants.second, standard},
+                 {"calcite", constants.calcite, standard},
+                 {"calcium", calcium, reading},
+                 {"bicarbonate", bicarbonate, reading},
+                 {"activity", exponent, standard}});
 }
 
-double by_formula(const Water& water) {
+double by_formula(const Water& water, const Record& record) {
   const double solids = (std::log10(milligrams(dissolved_solids_of(water))) - 1.0) / 10.0;
   const double warmth = -13.12 * std::log10(water.temperature.in(units::celsius) + 273.0) + 34.55;
   const double calcium = std::log10(milligrams(water.hardness)) - 0.4;
   const double alkalinity = std::log10(milligrams(water.alkalinity));
-  return water.ph.value() - ((9.3 + solids + warmth) - (calcium + alkalinity));
+  constexpr sources::Source printed{
+      Kind::published, "engineering-saturation", "equations 8.26 to 8.31"};
+  return record(water.ph.value() - ((9.3 + solids + warmth) - (calcium + alkalinity)),
+                "ph - ((9.3 + solids + warmth) - (calcium + alkalinity))",
+                {{"ph", water.ph.value(), reading},
+                 {"solids", solids, printed},
+                 {"warmth", warmth, printed},
+                 {"calcium", calcium, reading},
+                 {"alkalinity", alkalinity, reading}});
 }
 
-Checked<double> value_by(const Water& water, IndexMethod method) {
-  if (method == IndexMethod::regulation_table) return by_table(water);
+Checked<double> value_by(const Water& water, IndexMethod method, const Record& record) {
+  if (method == IndexMethod::regulation_table) return by_table(water, record);
   const double celsius = water.temperature.in(units::celsius);
   if (!(celsius >= 0.0 && celsius <= 90.0)) return Unfit{"temperature is not 0 to 90 C"};
   if (!(water.hardness.si() > 0.0)) return Unfit{"water without hardness has no index"};
   const units::Concentration alkalinity =
       method == IndexMethod::corrected_equations ? carbonate_alkalinity(water) : water.alkalinity;
   if (!(alkalinity.si() > 0.0)) return Unfit{"water without carbonate alkalinity has no index"};
-  if (method == IndexMethod::engineering_formula) return by_formula(water);
-  return by_equations(water, alkalinity);
+  if (method == IndexMethod::engineering_formula) return by_formula(water, record);
+  return by_equations(water, alkalinity, record);
 }
 
 }  // namespace
@@ -167,7 +208,16 @@ sources::Source source(IndexMethod method) {
 }
 
 Checked<SaturationIndex> saturation_index(const Water& water, IndexMethod method) {
-  const Checked<double> value = value_by(water, method);
+  const Checked<double> value = value_by(water, method, {});
+  if (const Unfit* unfit = std::get_if<Unfit>(&value)) return *unfit;
+  return SaturationIndex{std::get<double>(value), method};
+}
+
+Checked<SaturationIndex> saturation_index(const Water& water,
+                                          IndexMethod method,
+                                          std::string_view key,
+                                          trace::Trace& trace) {
+  const Checked<double> value = value_by(water, method, {key, &trace});
   if (const Unfit* unfit = std::get_if<Unfit>(&value)) return *unfit;
   return SaturationIndex{std::get<double>(value), method};
 }

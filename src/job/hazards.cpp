@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "basinwright/chemistry/chlorine.hpp"
 #include "basinwright/chemistry/gas.hpp"
 #include "basinwright/units/unit.hpp"
 
@@ -12,24 +13,36 @@ namespace {
 constexpr Sourced<units::Length> deep_shell{
     units::metres(1.8), {sources::Kind::published, "29-cfr-1926.501", "six feet, as 1.8 m"}};
 
-double carbon_dioxide_litres(const Plan& plan) {
-  if (!plan.quantities.neutralise) return 0.0;
-  return chemistry::carbon_dioxide_of(plan.quantities.neutralise->sump_worst).in(units::litres);
+// What a litre of the liquid, or a kilogram of the granules, gives with acid.
+Caution chlorine_caution(const Chemicals& chemicals) {
+  const auto checked = chlorine_stock_of(chemicals);
+  const auto& stock = std::get<chemistry::ChlorineStock>(checked);
+  if (stock.solid) {
+    const units::Mass available = units::kilograms(1) * stock.solid->share();
+    return {"acid-and-granules", chemistry::chlorine_gas(available).in(units::litres)};
+  }
+  const units::Mass available = units::litres(1) * *stock.liquid;
+  return {"acid-and-chlorine", chemistry::chlorine_gas(available).in(units::litres)};
 }
 
-void hazards_of_the_route(const Plan& plan, std::vector<Caution>& out) {
-  const auto& q = plan.quantities;
-  if (q.etch) {
-    out.push_back({"acid-into-water"});
-    const bool strong = std::ranges::any_of(q.etch->mixes, &chemistry::EtchMix::above_published);
-    if (strong) out.push_back({"strong-etch"});
+void hazards_of_the_etch(const Plan& plan, std::vector<Caution>& out) {
+  if (!plan.quantities.etch) return;
+  out.push_back({"acid-into-water"});
+  const auto& mixes = plan.quantities.etch->mixes;
+  if (std::ranges::any_of(mixes, &chemistry::EtchMix::above_published)) {
+    out.push_back({"strong-etch"});
   }
-  // What a litre of the ordinary liquid gives: 12.5 trade percent are 125 g of available chlorine.
-  constexpr double grams_in_a_percent = 10.0;
-  const units::Mass available =
-      units::grams(grams_in_a_percent * chemistry::ordinary_trade_percent.value);
-  out.push_back({"acid-and-chlorine", chemistry::chlorine_gas(available).in(units::litres)});
-  out.push_back({"vapours-sink", carbon_dioxide_litres(plan)});
+  double vapour = 0.0;
+  for (const EtchStrength& strength : plan.mixes.strengths) {
+    if (strength.strong) vapour = std::max(vapour, strength.vapour.by_volume.count());
+  }
+  if (vapour > 0.0) out.push_back({"neat-acid", vapour});
+}
+
+void hazards_of_the_route(const RateBook& rates, const Plan& plan, std::vector<Caution>& out) {
+  hazards_of_the_etch(plan, out);
+  out.push_back(chlorine_caution(rates.chemicals));
+  out.push_back({"vapours-sink", plan.discharge.carbon_dioxide_worst.in(units::litres)});
   if (plan.take_off.total.deepest >= deep_shell.value || plan.stopped())
     out.push_back({"deep-shell"});
   out.push_back({"epoxy-on-skin"});
@@ -40,9 +53,13 @@ void hazards_of_the_route(const Plan& plan, std::vector<Caution>& out) {
 
 }  // namespace
 
-std::vector<Caution> cautions_of(const Job& job, const Plan& plan) {
+std::vector<Caution> cautions_of(const Job& job, const RateBook& rates, const Plan& plan) {
   std::vector<Caution> out;
-  hazards_of_the_route(plan, out);
+  hazards_of_the_route(rates, plan, out);
+  if (plan.discharge.limits_refused) out.push_back({"sewer-floor"});
+  if (job.condition.blisters > units::Area()) out.push_back({"blisters"});
+  if (job.condition.rust) out.push_back({"rust"});
+  if (job.condition.efflorescence) out.push_back({"efflorescence"});
   if (job.condition.lead_test != preparation::LeadTest::clear &&
       plan.route.abraded + plan.route.stripped > units::Area()) {
     out.push_back({"lead"});
@@ -80,7 +97,7 @@ std::vector<Waste> waste_of(const Plan& plan) {
                    "L",
                    "sewer-neutralised"});
   if (plan.route.abraded + plan.route.stripped > units::Area())
-    out.push_back({"dust", 0.0, "", "sealed-bags"});
+    out.push_back({"dust", q.dust.in(units::kilograms), "kg", "sealed-bags"});
   out.push_back({"rags", 0.0, "", "closed-metal-bin"});
   if (q.kits > 0)
     out.push_back({"kit-cans", static_cast<double>(2 * q.kits), "pieces", "cured-and-dry"});

@@ -9,7 +9,9 @@
 #include "basinwright/units/unit.hpp"
 #include "bodies.hpp"
 #include "coats.hpp"
+#include "discharge.hpp"
 #include "hazards.hpp"
+#include "mixes.hpp"
 #include "mornings.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
@@ -17,6 +19,7 @@
 #include "regions.hpp"
 #include "site_weather.hpp"
 #include "take_off_notes.hpp"
+#include "water_plan.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -50,16 +53,16 @@ double texture_of(const std::vector<Part>& parts, const RateBook& rates, trace::
   return flat > units::Area() ? counted / flat : 1.0;
 }
 
-preparation::Flotation asked_by(shell::FlotationVerdict verdict) {
+preparation::Ground ground_of(shell::FlotationVerdict verdict) {
   switch (verdict) {
     case shell::FlotationVerdict::stop:
-      return preparation::Flotation::stop;
+      return preparation::Ground::floats;
     case shell::FlotationVerdict::hold:
-      return preparation::Flotation::hold;
+      return preparation::Ground::close;
     case shell::FlotationVerdict::clear:
-      return preparation::Flotation::clear;
+      return preparation::Ground::clear;
   }
-  return preparation::Flotation::unknown;
+  return preparation::Ground::unknown;
 }
 
 class Planner {
@@ -69,7 +72,9 @@ class Planner {
         rates_(rates),
         now_(now),
         start_(first_day(job, now)),
-        take_off_only_(now.take_off_only) {
+        take_off_only_(now.take_off_only),
+        start_fixed_(now.start || job.heading.start) {
+    plan_.first_day = start_;
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 
@@ -80,6 +85,7 @@ class Planner {
     plan_.system = system_of(job_, rates_);
     preparation::Question findings;
     findings.condition = job_.condition;
+    findings.start_fixed = start_fixed_;
     findings.thresholds = rates_.thresholds;
     findings.coats = coats_of(job_, plan_.system);
     findings.strip_untested = strip_untested;
@@ -96,20 +102,24 @@ class Planner {
     }
     note_parts(plan_.take_off, plan_.trace);
     plan_.take_off.range = painted_range(job_, plan_);
-    plan_.cautions = cautions_of(job_, plan_);
+    plan_.cautions = cautions_of(job_, rates_, plan_);
     return std::move(plan_);
   }
 
  private:
-  // The worst of the bodies decides.
-  void check_flotation(preparation::Condition& condition) const {
-    double least = std::numeric_limits<double>::infinity();
+  // The body nearest to floating decides; one that nobody could check is not made safe by another.
+  void check_flotation(preparation::Condition& condition) {
+    bool unknown = false;
     for (const BodyResult& body : plan_.take_off.bodies) {
-      if (!body.flotation || body.flotation->factor > least) continue;
-      least = body.flotation->factor;
-      condition.flotation = asked_by(body.flotation->verdict);
+      unknown = unknown || !body.flotation;
+      if (!body.flotation) continue;
+      if (plan_.flotation && body.flotation->factor > plan_.flotation->factor) continue;
+      plan_.flotation = body.flotation;
+      condition.ground = ground_of(body.flotation->verdict);
       condition.floats = plan_.take_off.bodies.size() > 1 ? body.name : "";
     }
+    if (unknown && condition.ground == preparation::Ground::clear)
+      condition.ground = preparation::Ground::unknown;
   }
 
   void use_defaults() {
@@ -147,8 +157,11 @@ class Planner {
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
     if (take_off_only_) return;
+    plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
+    plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
     schedule_it();
+    plan_.water = water_plan_of(job_, rates_, plan_);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
     price_plan(job_, rates_, plan_);
@@ -200,11 +213,28 @@ class Planner {
     q.weather = site_weather(job_, now_);
     if (now_.weather != nullptr) use_limits(plan_.system, q.weather.rules, plan_.trace);
     if (!q.sections.empty()) {
-      plan_.programme = sequence::programme(q);
+      plan_.programme = programme_apart(q);
     } else {
       plan_.programme.blocked_by =
           sequence::Blocked{"coat-1", "", sequence::Blocked::Why::longer_than_any_window};
     }
+  }
+
+  // Acid and chlorine not on one day, however short the wait and however long the hours.
+  [[nodiscard]] static sequence::Programme programme_apart(sequence::ProgrammeQuestion& q) {
+    sequence::Programme found = sequence::programme(q);
+    if (!acid_on_the_day_of_chlorine(found)) return found;
+    q.waits.after_chlorine.value = std::max(q.waits.after_chlorine.value, units::days(1));
+    return sequence::programme(q);
+  }
+
+  [[nodiscard]] static bool acid_on_the_day_of_chlorine(const sequence::Programme& programme) {
+    std::optional<dates::Date> washed;
+    for (const sequence::Booking& b : programme.bookings) {
+      if (b.task == "chlorine-wash") washed = b.end.date();
+      if (b.task.starts_with("etch-") && washed && b.start.date() <= *washed) return true;
+    }
+    return false;
   }
 
   void use_waits() {
@@ -230,11 +260,13 @@ class Planner {
   const Circumstances& now_;
   dates::Date start_;
   bool take_off_only_;
+  bool start_fixed_ = false;
   Plan plan_;
 };
 
 Branch branch_of(std::string code, const Plan& plan) {
-  Branch branch{std::move(code), {}, {}};
+  Branch branch{std::move(code), {}, {}, {}};
+  for (const preparation::Step& step : plan.route.steps) branch.steps.push_back(step.task);
   // Without dates the days on site are unknown, and with them a part of the price.
   if (!plan.programme.feasible) return branch;
   if (plan.price) branch.total = plan.price->total;

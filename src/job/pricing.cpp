@@ -131,9 +131,10 @@ void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
   q.costs.push_back({"travel", rates.overheads.travel_a_day * plan.programme.days_on_site});
   if (job.refill.water_price) {
     const Money price = money::parse(*job.refill.water_price, rates.currency).value();
-    const double litres = plan.take_off.total.water_volume.in(units::litres);
-    q.costs.push_back(
-        {"fill water", money::scaled(price, std::llround(litres), 1000, rates.rounding)});
+    constexpr std::int64_t million = 1'000'000;  // Parts of a unit that are priced.
+    const std::int64_t units = std::llround(plan.water.billed * static_cast<double>(million));
+    plan.water.cost = money::scaled(price, units, million, rates.rounding);
+    q.costs.push_back({"fill water", *plan.water.cost});
   }
   plan.price = quote::price(q);
 }

@@ -1,8 +1,10 @@
 #include "quantities.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
+#include "basinwright/chemistry/checks.hpp"
 #include "basinwright/units/unit.hpp"
 #include "coats.hpp"
 
@@ -11,10 +13,6 @@ namespace {
 
 using units::Area;
 using units::Volume;
-
-// Sand and cement as mixed and laid.
-constexpr sources::Sourced<units::Concentration> mortar_density{
-    units::kilograms_per_cubic_metre(2000), {sources::Kind::from_memory, "mortar-density", "2:1"}};
 
 template <class T>
 T fit(chemistry::Checked<T> checked, const char* what) {
@@ -41,13 +39,8 @@ class Needs {
     const Chemicals& c = q_.rates.chemicals;
     const chemistry::WorkedArea all{q_.plan.take_off.painted};
     if (route().has("chlorine-wash")) {
-      const double percent =
-          trace_.use("chemicals.hypochlorite.trade_percent", c.hypochlorite_trade_percent);
-      trace_.use("chemicals.hypochlorite.wash_strength", c.chlorine_wash.strength);
-      trace_.use("chemicals.hypochlorite.rate", c.chlorine_wash.rate);
-      const auto stock = fit(chemistry::chlorine_stock(chemistry::TradePercent{percent},
-                                                       c.hypochlorite_trade_percent.source),
-                             "hypochlorite");
+      use_chlorine();
+      const auto stock = fit(chlorine_stock_of(c), "hypochlorite");
       out_.chlorine_wash =
           fit(chemistry::chlorine_wash(all, stock, c.chlorine_wash, trace_), "chlorine wash");
     }
@@ -59,12 +52,27 @@ class Needs {
     }
   }
 
+  void use_chlorine() {
+    const Chemicals& c = q_.rates.chemicals;
+    if (c.chlorine_kind == ChlorineKind::trade) {
+      trace_.use("chemicals.hypochlorite.trade_percent", c.hypochlorite_trade_percent);
+    } else {
+      trace_.use("chemicals.hypochlorite.strength", c.hypochlorite_strength);
+      if (c.chlorine_kind != ChlorineKind::calcium_hypochlorite) {
+        trace_.use("chemicals.hypochlorite.density", c.hypochlorite_density);
+      }
+    }
+    trace_.use("chemicals.hypochlorite.wash_strength", c.chlorine_wash.strength);
+    trace_.use("chemicals.hypochlorite.rate", c.chlorine_wash.rate);
+  }
+
   void etch() {
     if (!route().has("neutralise")) return;
     const Chemicals& c = q_.rates.chemicals;
     const auto acid = fit(
         chemistry::acid_from_label(trace_.use("chemicals.acid.strength", c.acid), c.acid.source),
         "acid");
+    out_.acid = acid;
     trace_.use("chemicals.acid.rate", c.etch.solution);
     trace_.use("chemicals.acid.wall_share", c.etch.wall_share);
     const auto patches = etch_patches(q_.parts, q_.findings, q_.plan.system.strong_etch);
@@ -79,8 +87,9 @@ class Needs {
     trace_.use("chemicals.bicarbonate.mix", c.neutralise.mix);
     Neutralise n;
     n.surface = chemistry::surface_wash(worked(counted), c.neutralise, trace_);
-    n.sump_worst = chemistry::sump_worst_case(acid, out_.etch->acid, trace_);
+    n.sump_worst = chemistry::sump_worst_case(acid, out_.etch->acid, c.neutralise.purity, trace_);
     out_.neutralise = n;
+    out_.readings.surface_ph = chemistry::ph_readings(route().etched);
   }
 
   // Exposed aggregate counts more than its flat area.
@@ -96,10 +105,70 @@ class Needs {
   }
 
   void repairs() {
-    out_.filler = route().filler;
+    const preparation::Thresholds& t = q_.rates.thresholds;
+    if (route().filler > Volume()) filler(t);
     if (route().mortar > Volume()) {
-      out_.mortar = route().mortar * trace_.use("repairs.mortar_density", mortar_density);
+      out_.mortar =
+          trace_.note("quantities.mortar_kg",
+                      route().mortar * trace_.use("thresholds.mortar_density", t.mortar_density),
+                      "volume * density",
+                      {{"volume", route().mortar, trace::From{"quantities.mortar_l"}},
+                       {"density", t.mortar_density}});
+      if (q_.job.condition.drummy_area > Area())
+        trace_.use("thresholds.render_thickness", t.render_thickness);
     }
+    dust(t);
+    out_.readings.dryness_sheets = chemistry::dryness_sheets(q_.plan.take_off.painted);
+  }
+
+  // What one person works in before a batch sets decides how much is mixed at once.
+  void filler(const preparation::Thresholds& t) {
+    const auto& rate = q_.rates.productivity.repair;
+    trace_.use("thresholds.filler_work", t.filler_work);
+    trace_.use("thresholds.filler_batch", t.filler_batch);
+    FillerNeed& need = out_.filler;
+    need.litres = route().filler;
+    const double by_time = route().filler_area / (rate.value * t.filler_work.value);
+    const double batches = std::max(by_time, need.litres / t.filler_batch.value);
+    constexpr double rounding = 1.0e-9;
+    need.batches =
+        std::max<std::int64_t>(1, static_cast<std::int64_t>(std::ceil(batches - rounding)));
+    trace_.note(
+        "quantities.filler.batches",
+        static_cast<double>(need.batches),
+        "max(1, ceil(max(area / (rate * time), litres / largest) - 0.000000001))",
+        {{"area", route().filler_area, {sources::Kind::given, "", "/condition"}},
+         {"rate", rate},
+         {"time", t.filler_work},
+         {"litres", need.litres, trace::From{"quantities.filler.litres"}},
+         {"largest", t.filler_batch}},
+        "each is what one person works in before it sets, and no more than is mixed at once");
+    need.batch = trace_.note(
+        "quantities.filler.batch_l",
+        need.litres / static_cast<double>(need.batches),
+        "litres / batches",
+        {{"litres", need.litres, trace::From{"quantities.filler.litres"}},
+         {"batches", static_cast<double>(need.batches), trace::From{"quantities.filler.batches"}}},
+        "parts A and B in equal volumes");
+  }
+
+  void dust(const preparation::Thresholds& t) {
+    const Area off = route().stripped;
+    const Area sanded = route().abraded;
+    if (off + sanded <= Area()) return;
+    if (off > Area()) trace_.use("thresholds.old_film", t.old_film);
+    if (sanded > Area()) trace_.use("thresholds.abraded_film", t.abraded_film);
+    trace_.use("thresholds.film_density", t.film_density);
+    const sources::Source surfaces{sources::Kind::given, "", "/surfaces"};
+    out_.dust =
+        trace_.note("quantities.dust_kg",
+                    (off * t.old_film.value + sanded * t.abraded_film.value) * t.film_density.value,
+                    "(stripped * film + abraded * skin) * density",
+                    {{"stripped", off, surfaces},
+                     {"film", t.old_film},
+                     {"abraded", sanded, surfaces},
+                     {"skin", t.abraded_film},
+                     {"density", t.film_density}});
   }
 
   void coats() {
@@ -158,8 +227,9 @@ std::vector<quote::Need> needs_of(const Quantities& q, const materials::CoatingS
     if (m > units::Mass()) needs.push_back({item, Measure::mass, {grams_up(m)}, false, false});
   };
   if (q.chlorine_wash) volume("hypochlorite", q.chlorine_wash->liquid);
+  if (q.chlorine_wash) mass("hypochlorite", q.chlorine_wash->granules);
   if (q.degrease) volume("degreaser", q.degrease->concentrate);
-  volume("filler", q.filler);
+  volume("filler", q.filler.litres);
   mass("mortar", q.mortar);
   if (q.etch) volume("acid", q.etch->acid);
   if (q.neutralise) mass("bicarbonate", q.neutralise->surface.bicarbonate);

@@ -49,20 +49,14 @@ chemistry::Substrate as_etched(preparation::Substrate substrate) {
   return chemistry::Substrate::render;
 }
 
-bool is_stripped(const preparation::Region& r, const preparation::Question& q) {
-  const bool untested = r.coating == preparation::ExistingCoating::unknown ||
-                        r.acetone_test == preparation::AcetoneTest::not_done;
-  return r.loose_share > q.thresholds.strip_share.value || (q.strip_untested && untested);
-}
-
 chemistry::EtchPatch patch_of(const Part& part, const preparation::Question& q, bool strong) {
   chemistry::EtchPatch patch;
   patch.where = part.region.where;
   patch.flat = {part.region.area, part.key};
   patch.part = part.region.is_wall ? chemistry::EtchPart::walls : chemistry::EtchPart::floor;
   patch.surface.substrate = as_etched(part.region.substrate);
-  patch.surface.painted_with_epoxy =
-      part.region.coating != preparation::ExistingCoating::none && !is_stripped(part.region, q);
+  patch.surface.painted_with_epoxy = part.region.coating != preparation::ExistingCoating::none &&
+                                     !preparation::is_stripped(part.region, q);
   patch.surface.strong_asked = strong;
   if (part.region.age_of_cement) {
     // Acid waits until the cement is old enough, so it meets it no younger than that.

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <optional>
+#include <vector>
 
 #include "basinwright/preparation/route.hpp"
 
 namespace basinwright::preparation {
 
-/// The first reason, in the order of the work, for which nobody may go on; nothing when none holds.
-[[nodiscard]] std::optional<Stop> reason_to_stop(const Question& question);
+/// Every reason for which nobody may go on, each at the step that it stops.
+[[nodiscard]] std::vector<Stop> reasons_to_stop(const Question& question);
 
 }  // namespace basinwright::preparation

@@ -148,6 +148,8 @@ constexpr std::array<std::string_view, 3> of_a_system{"", " primer", " thinner"}
 
 // Nothing when no step needs an item of that name. The products of a coating system are liquids.
 std::optional<Measure> measure_of(const std::string& item, const job::RateBook& book) {
+  const bool granules = book.chemicals.chlorine_kind == job::ChlorineKind::calcium_hypochlorite;
+  if (granules && item == "hypochlorite") return Measure::mass;
   for (const auto& [name, measure] : items) {
     if (name == item) return measure;
   }

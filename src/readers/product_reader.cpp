@@ -65,16 +65,102 @@ void read_primer(View& view, materials::Primer& primer) {
   at->finish();
 }
 
-// The label's percentage, which for bleach means grams in 100 mL.
-void read_strength(View& bleach, sources::Sourced<double>& trade_percent) {
+// A label that the chemistry cannot use is refused where it stands.
+template <class T>
+void refuse_unfit(const chemistry::Checked<T>& checked, View& view, std::string_view key) {
+  const auto* unfit = std::get_if<chemistry::Unfit>(&checked);
+  if (unfit == nullptr || !view.has(key)) return;
+  std::string message = unfit->reason;
+  if (!message.empty() && message[0] >= 'a' && message[0] <= 'z') {
+    message[0] = static_cast<char>(message[0] - 'a' + 'A');
+  }
+  view.context().report(
+      codes::out_of_range, *view.node(key), view.pointer(key), std::move(message));
+}
+
+// A label's strength in degrees Baume or mol/L stands for a share by mass.
+void read_acid_label(View& acid,
+                     std::string_view key,
+                     chemistry::AcidLabel (*label)(double),
+                     sources::Sourced<units::Fraction>& strength) {
+  sources::Sourced<double> said;
+  acid.set_number(key, said);
+  if (!(said.value > 0.0)) return;
+  if (acid.has("strength")) {
+    acid.clash("strength", key, "The strength is given twice", "Keep one of the two.");
+    return;
+  }
+  const auto made = chemistry::acid_from_label(label(said.value), said.source);
+  refuse_unfit(made, acid, key);
+  if (const auto* fit = std::get_if<chemistry::Acid>(&made)) {
+    strength = {fit->strength, said.source};
+  }
+}
+
+void read_acid(View& acid, job::Chemicals& c) {
+  acid.set("strength", c.acid);
+  read_acid_label(
+      acid,
+      "degrees_baume",
+      [](double v) -> chemistry::AcidLabel { return chemistry::Baume{v}; },
+      c.acid);
+  read_acid_label(
+      acid,
+      "mol_per_litre",
+      [](double v) -> chemistry::AcidLabel { return chemistry::moles_per_litre(v); },
+      c.acid);
+  if (acid.has("degrees_baume") && acid.has("mol_per_litre")) {
+    acid.clash(
+        "degrees_baume", "mol_per_litre", "The strength is given twice", "Keep one of the two.");
+  }
+  acid.set("rate", c.etch.solution);
+  acid.set("wall_share", c.etch.wall_share);
+  acid.set_number("pebble_factor", c.etch.pebble_factor);
+  acid.set_whole("rinses", c.rinses_of_acid);
+  acid.set("bucket", c.bucket);
+  acid.set("can", c.can);
+}
+
+// The label's percentage, which for bleach means grams in 100 mL unless its kind says otherwise.
+void read_bleach(View& bleach, job::Chemicals& c) {
+  c.chlorine_kind = static_cast<job::ChlorineKind>(bleach.choice("kind").value_or(0));
+  const bool trade = c.chlorine_kind == job::ChlorineKind::trade;
+  bleach.set_number("trade_percent", c.hypochlorite_trade_percent);
+  bleach.set("density", c.hypochlorite_density);
   sources::Sourced<units::Fraction> strength;
   bleach.set("strength", strength);
-  if (strength.value == units::Fraction()) return;
-  if (bleach.has("trade_percent")) {
-    bleach.clash(
-        "strength", "trade_percent", "The strength is given twice", "Keep one of the two.");
+  const bool said = strength.value > units::Fraction();
+  if (bleach.has("trade_percent") && (said || !trade)) {
+    bleach.clash(said ? "strength" : "kind",
+                 "trade_percent",
+                 "The strength is given twice",
+                 "Keep one of the two.");
   }
-  trade_percent = {strength.value.in_percent(), strength.source};
+  if (said && trade) c.hypochlorite_trade_percent = {strength.value.in_percent(), strength.source};
+  if (said && !trade) c.hypochlorite_strength = strength;
+  const bool by_weight = !trade && c.chlorine_kind != job::ChlorineKind::calcium_hypochlorite;
+  if (by_weight && !bleach.has("strength")) {
+    bleach.context().report(codes::missing_key,
+                            *bleach.node("kind"),
+                            bleach.pointer("kind"),
+                            "A liquid said by weight needs the strength on its label",
+                            "Write \"strength\": \"10.8 %\".");
+  }
+  refuse_unfit(job::chlorine_stock_of(c), bleach, "strength");
+  bleach.set_whole("rinses", c.rinses_of_chlorine);
+  bleach.set("wash_strength", c.chlorine_wash.strength);
+  bleach.set("rate", c.chlorine_wash.rate);
+}
+
+void read_soda(View& soda, job::Chemicals& c) {
+  soda.set_whole("rinses", c.rinses_of_bicarbonate);
+  soda.set("strength", c.neutralise.purity);
+  sources::Sourced<units::Area> per_kilogram;
+  soda.set("area_per_kg", per_kilogram);
+  if (per_kilogram.value > units::Area()) {
+    c.neutralise.bicarbonate = {units::kilograms(1) / per_kilogram.value, per_kilogram.source};
+  }
+  soda.set("mix", c.neutralise.mix);
 }
 
 }  // namespace
@@ -128,22 +214,17 @@ CoatingSystem read_system(const std::string& name, View& view) {
 void read_chemicals(View& view, const Node* packs, job::RateBook& book) {
   job::Chemicals& c = book.chemicals;
   if (auto acid = view.object("acid")) {
-    acid->set("strength", c.acid);
-    acid->set("rate", c.etch.solution);
-    acid->set("wall_share", c.etch.wall_share);
-    acid->set_number("pebble_factor", c.etch.pebble_factor);
+    read_acid(*acid, c);
     read_own_packs(*acid, "acid", packs, book);
     acid->finish();
   }
   if (auto bleach = view.object("hypochlorite")) {
-    bleach->set_number("trade_percent", c.hypochlorite_trade_percent);
-    read_strength(*bleach, c.hypochlorite_trade_percent);
-    bleach->set("wash_strength", c.chlorine_wash.strength);
-    bleach->set("rate", c.chlorine_wash.rate);
+    read_bleach(*bleach, c);
     read_own_packs(*bleach, "hypochlorite", packs, book);
     bleach->finish();
   }
   if (auto degreaser = view.object("degreaser")) {
+    degreaser->set_whole("rinses", c.rinses_of_degreaser);
     degreaser->set("concentrate", c.degrease.concentrate);
     degreaser->set("water", c.degrease.water);
     degreaser->set("cover", c.degrease.cover);
@@ -151,15 +232,11 @@ void read_chemicals(View& view, const Node* packs, job::RateBook& book) {
     degreaser->finish();
   }
   if (auto soda = view.object("bicarbonate")) {
-    sources::Sourced<units::Area> per_kilogram;
-    soda->set("area_per_kg", per_kilogram);
-    if (per_kilogram.value > units::Area()) {
-      c.neutralise.bicarbonate = {units::kilograms(1) / per_kilogram.value, per_kilogram.source};
-    }
-    soda->set("mix", c.neutralise.mix);
+    read_soda(*soda, c);
     read_own_packs(*soda, "bicarbonate", packs, book);
     soda->finish();
   }
+  view.set("rinse", c.rinse);
   view.finish();
 }
 

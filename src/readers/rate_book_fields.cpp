@@ -29,6 +29,15 @@ constexpr Field reach(std::string_view key, std::string_view doc, std::string_vi
   return {.key = key, .type = Type::length, .doc = doc, .low = 0, .high = 1, .fallback = fallback};
 }
 
+constexpr Field heaviness(std::string_view key, std::string_view doc, std::string_view fallback) {
+  return {.key = key,
+          .type = Type::concentration,
+          .doc = doc,
+          .low = 500,
+          .high = 4000,
+          .fallback = fallback};
+}
+
 constexpr std::array productivity{
     rate("chlorine_wash", "A person"),
     rate("degrease", "A person, rinse included"),
@@ -158,7 +167,19 @@ constexpr std::array thresholds{
     share("drummy_share", "Hollow render above it stops the job", "5 %, assumed"),
     reach("crack_opening", "Depth a crack is opened to when not measured", "10 mm, assumed"),
     reach("crack_worked", "Width worked over along a crack", "0.1 m, assumed"),
-    reach("render_thickness", "Render cut out", "20 mm, assumed")};
+    reach("render_thickness", "Render cut out", "20 mm, assumed"),
+    Field{.key = "filler_work",
+          .type = Type::duration,
+          .doc = "Mixed filler is used within",
+          .low = 0,
+          .high = 86400,
+          .above_low = true,
+          .fallback = "30 min"},
+    volume("filler_batch", "Filler mixed at once, at most", "0.5 L, assumed"),
+    heaviness("mortar_density", "Sand and cement as laid", "2000 g/L"),
+    reach("old_film", "Old paint that stripping takes off", "0.5 mm, assumed"),
+    reach("abraded_film", "Old paint that abrading takes off", "0.05 mm, assumed"),
+    heaviness("film_density", "Dry paint", "1500 g/L, assumed")};
 
 constexpr std::array top{
     Field{.key = "$schema", .type = Type::text, .doc = "For editors", .fallback = "none"},

@@ -145,6 +145,12 @@ void read_thresholds(View& top, preparation::Thresholds& t) {
   view->set("crack_opening", t.crack_opening);
   view->set("crack_worked", t.crack_worked);
   view->set("render_thickness", t.render_thickness);
+  view->set("filler_work", t.filler_work);
+  view->set("filler_batch", t.filler_batch);
+  view->set("mortar_density", t.mortar_density);
+  view->set("old_film", t.old_film);
+  view->set("abraded_film", t.abraded_film);
+  view->set("film_density", t.film_density);
   const bool given = view->has("crack_hairline") || view->has("crack_widest");
   if (given && t.crack_hairline.value > t.crack_widest.value) {
     view->clash("crack_hairline", "crack_widest", "A hairline is wider than the widest crack");
@@ -181,6 +187,15 @@ void read_tax(View& top, RateBook& book) {
   view->finish();
 }
 
+// Granules are sold by weight, which the packs must know before the chemicals are read.
+void peek_at_bleach(View& top, RateBook& book) {
+  const Node* at = top.node("chemicals");
+  for (const char* key : {"hypochlorite", "kind"}) at = at == nullptr ? at : at->find(key);
+  if (at != nullptr && at->text == "calcium_hypochlorite") {
+    book.chemicals.chlorine_kind = job::ChlorineKind::calcium_hypochlorite;
+  }
+}
+
 RateBook read_all(View& top) {
   RateBook book;
   static_cast<void>(top.whole("basinwright_rates"));
@@ -192,6 +207,7 @@ RateBook read_all(View& top) {
   read_tax(top, book);
   for (auto& [name, view] : top.members("coating_systems"))
     book.systems[name] = read_system(name, view);
+  peek_at_bleach(top, book);
   read_packs(top, book);
   if (auto chemicals = top.object("chemicals")) {
     read_chemicals(*chemicals, top.node("packs"), book);

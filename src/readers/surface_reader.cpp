@@ -163,18 +163,6 @@ void check_validity(View& top, View& terms, const job::Job& job) {
                         .other = top.node("job")->find("valid_days")->span()});
 }
 
-// Water analysis and targets are read for their errors here; the start-up plan takes them from the
-// job when it is asked for.
-void check_water(View& refill, std::string_view key) {
-  auto view = refill.object(key);
-  if (!view) return;
-  for (const std::string_view level : {"ph", "alkalinity", "hardness", "stabiliser", "salt"}) {
-    static_cast<void>(view->number(level));
-  }
-  static_cast<void>(view->measure<units::Temperature>("temperature"));
-  view->finish();
-}
-
 }  // namespace
 
 void read_surfaces(View& top, job::Job& job) {
@@ -199,6 +187,8 @@ void read_condition(View& top, job::Job& job) {
       view->choice("lead_test")
           .value_or(static_cast<std::size_t>(preparation::LeadTest::not_done)));
   job.leak_test = view->choice("leak_test");
+  c.leak_test = static_cast<preparation::LeakTest>(
+      job.leak_test.value_or(static_cast<std::size_t>(preparation::LeakTest::not_done)));
   view->finish();
 }
 
@@ -219,22 +209,6 @@ void read_coating(View& top, job::Job& job) {
     if (name) check_section_name(*view, section);
     section.finish();
   }
-  view->finish();
-}
-
-void read_refill(View& top, job::Job& job) {
-  auto view = top.object("refill");
-  if (!view) return;
-  job.refill.flow = view->measure<units::Flow>("flow");
-  job.refill.water_price = view->money("water_price");
-  check_water(*view, "analysis");
-  check_water(*view, "targets");
-  if (auto chlorine = view->object("chlorine")) {
-    if (chlorine->choice("kind")) job.refill.chlorine_kind = chlorine->node("kind")->text;
-    static_cast<void>(chlorine->measure<units::Fraction>("strength"));
-    chlorine->finish();
-  }
-  job.refill.salt_pool = view->boolean("salt_pool").value_or(false);
   view->finish();
 }
 

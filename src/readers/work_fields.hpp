@@ -87,56 +87,83 @@ inline constexpr std::array calendar{Field{.key = "closed",
                                            .fallback = "none",
                                            .element = Type::choice}};
 
-inline constexpr Field level(std::string_view key, std::string_view doc) {
-  return {.key = key,
-          .type = Type::number,
-          .doc = doc,
-          .low = 0,
-          .high = 1e5,
-          .fallback = "not measured"};
+inline constexpr Field level(std::string_view key,
+                             std::string_view doc,
+                             std::string_view fallback) {
+  return {
+      .key = key, .type = Type::number, .doc = doc, .low = 0, .high = 1e5, .fallback = fallback};
 }
-inline constexpr std::array water{
-    ph("ph", "pH", "not measured"),
-    level("alkalinity", "Total alkalinity, mg/L as calcium carbonate"),
-    level("hardness", "Calcium hardness, mg/L as calcium carbonate"),
-    level("stabiliser", "Cyanuric acid, mg/L"),
-    level("salt", "Salt, mg/L"),
-    Field{.key = "temperature",
+inline constexpr Field warmth(std::string_view fallback) {
+  return {.key = "temperature",
           .type = Type::temperature,
           .doc = "Of the water",
           .low = 273.15,
           .high = 323.15,
-          .fallback = "not measured"}};
+          .fallback = fallback};
+}
+inline constexpr std::array fill_water{
+    ph("ph", "pH", "not measured"),
+    level("alkalinity", "Total alkalinity, mg/L as calcium carbonate", "not measured"),
+    level("hardness", "Calcium hardness, mg/L as calcium carbonate", "not measured"),
+    level("stabiliser", "Cyanuric acid, mg/L", "0: none in fresh water, assumed"),
+    level("salt", "Salt, mg/L", "not measured"),
+    warmth("20 C, assumed")};
+inline constexpr std::array pool_water{
+    ph("ph", "pH", "7.6"),
+    level("alkalinity", "Total alkalinity, mg/L as calcium carbonate", "100"),
+    level("hardness", "Calcium hardness, mg/L as calcium carbonate", "200"),
+    level("stabiliser", "Cyanuric acid, mg/L", "30"),
+    level("salt", "Salt, mg/L, of a salt pool", "3200, assumed"),
+    level("free_chlorine", "Free chlorine, mg/L", "3"),
+    warmth("20 C, assumed")};
 inline constexpr std::array chlorine{
     Field{.key = "kind",
           .type = Type::choice,
           .doc = "What the pool is chlorinated with",
           .choices = "liquid calcium_hypochlorite",
           .fallback = "liquid"},
-    share("strength", "As on the label", "12.5 trade percent, assumed")};
+    Field{.key = "strength",
+          .type = Type::fraction,
+          .doc = "As on the label: trade percent of liquid, available chlorine of granules",
+          .low = 0,
+          .high = 1,
+          .above_low = true,
+          .fallback = "12.5 trade percent, or 65 % of granules"}};
 inline constexpr std::array refill{
     flow("flow", "Of the fill", "site tap_flow"),
     Field{.key = "water_price",
           .type = Type::money,
-          .doc = "Of a cubic metre",
+          .doc = "Of one water_unit",
           .low = 0,
           .high = 1e9,
           .fallback = "not priced"},
+    Field{.key = "water_unit",
+          .type = Type::choice,
+          .doc = "What the meter is read in",
+          .choices = "m3 kL HCF 1000_US_gal",
+          .fallback = "m3"},
     Field{.key = "analysis",
           .type = Type::object,
           .doc = "The fill water",
           .fallback = "not measured",
-          .fields = water},
+          .fields = fill_water},
     Field{.key = "targets",
           .type = Type::object,
           .doc = "The pool water wanted",
           .fallback = "the usual ranges",
-          .fields = water},
+          .fields = pool_water},
     Field{.key = "chlorine",
           .type = Type::object,
           .doc = "The pool's chlorine",
           .fallback = "liquid",
           .fields = chlorine},
+    Field{.key = "first_share",
+          .type = Type::fraction,
+          .doc = "Of each dose, before the water is read again",
+          .low = 0,
+          .high = 1,
+          .above_low = true,
+          .fallback = "50 %, assumed"},
     yes_no("salt_pool", "Whether the pool makes its chlorine from salt", "false")};
 
 inline constexpr std::array stage{

@@ -28,7 +28,8 @@ std::string shown(const trace::Amount& a, std::string_view name, units::System s
   if (a.is_point) return show(Temperature::from_si(a.si), system, 1);
   if (is(a, 1, 0, 0)) {
     // A volume on an area has the dimension of a length; its name tells the two apart.
-    if (name.ends_with("rate")) return show_application(ApplicationRate::from_si(a.si), system, 3);
+    if (name.ends_with("rate") || name.ends_with("rinse"))
+      return show_application(ApplicationRate::from_si(a.si), system, 3);
     const bool fine = a.si != 0.0 && std::abs(a.si) < 0.01;
     return fine ? show_in(Length::from_si(a.si), millimetres, 2)
                 : show(Length::from_si(a.si), system, 3);

@@ -47,7 +47,8 @@ Cell bottom_line(const Subject& s) {
 // A stopped sheet keeps the members that scripts look for, empty.
 void add_working_sections(const Subject& s, document::Document& d) {
   std::vector<document::Section> all;
-  if (!s.plan.stopped()) all = {quantities_section(s), coats_section(s)};
+  if (!s.plan.stopped())
+    all = {quantities_section(s), mixes_section(s), coats_section(s), wash_water_section(s)};
   for (const auto& make : {purchases_section,
                            consumables_section,
                            protection_section,
@@ -104,7 +105,7 @@ std::string past_the_forecast(const job::Plan& plan) {
 }  // namespace
 
 bool floats(const job::Plan& plan) {
-  return plan.route.stop && plan.route.stop->why == "floats";
+  return plan.route.stop && plan.route.stop->why == "flotation";
 }
 
 std::string_view version() {
@@ -145,6 +146,7 @@ document::Document jobsheet(const Subject& s) {
       version_section(), heading_section(s), take_off_section(s, false), route_section(s)};
   add_working_sections(s, d);
   d.sections.push_back(programme_section(s));
+  if (!s.plan.stopped()) d.sections.push_back(refill_section(s));
   d.sections.push_back(cautions_section(s));
   d.sections.push_back(defaults_section(s));
   d.bottom_line = bottom_line(s);

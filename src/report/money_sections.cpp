@@ -238,12 +238,16 @@ void add_branches(const Subject& s, const Cells& c, Section& section) {
   Table either;
   either.key = "either";
   either.caption = "Until the test is made, one of these";
-  either.columns = {{"if", "If"}, {"total", "Total", Align::right}, {"refill_done", "Full again"}};
+  either.columns = {{"if", "If"},
+                    {"total", "Total", Align::right},
+                    {"refill_done", "Full again"},
+                    {"steps", "", Align::left, false}};
   for (const job::Branch& b : s.plan.either) {
     either.rows.push_back(
         {{Cells::coded(std::string(branch(b.code)), b.code),
           b.total ? c.money(*b.total) : Cells::nothing("open"),
-          b.refill_done ? Cells::moment(*b.refill_done) : Cells::nothing("no dates")}});
+          b.refill_done ? Cells::moment(*b.refill_done) : Cells::nothing("no dates"),
+          {"", Value(document::Array(b.steps.begin(), b.steps.end())), Role::plain}}});
   }
   section.blocks.emplace_back(std::move(either));
 }

@@ -16,10 +16,17 @@ void add(Facts& facts, std::string key, std::string label, Cell cell, bool shown
 
 void add_washes(const job::Quantities& q, const Cells& c, Facts& facts) {
   if (q.chlorine_wash) {
-    add(facts,
-        "chlorine_wash.liquid_l",
-        "Chlorine wash: liquid",
-        c.litres(q.chlorine_wash->liquid));
+    if (q.chlorine_wash->granules > units::Mass()) {
+      add(facts,
+          "chlorine_wash.granules_kg",
+          "Chlorine wash: granules",
+          c.mass(q.chlorine_wash->granules, 2));
+    } else {
+      add(facts,
+          "chlorine_wash.liquid_l",
+          "Chlorine wash: liquid",
+          c.litres(q.chlorine_wash->liquid));
+    }
     add(facts,
         "chlorine_wash.water_l",
         "Chlorine wash: water first",
@@ -93,6 +100,42 @@ void add_etch(const job::Quantities& q, const Cells& c, Facts& facts) {
   add(facts, "neutralise.sump_worst_kg", "Bicarbonate, sump", std::move(sump));
 }
 
+void add_repairs(const Subject& s, const Cells& c, Facts& facts) {
+  const job::Quantities& q = s.plan.quantities;
+  const job::FillerNeed& filler = q.filler;
+  if (filler.batches > 0) {
+    add(facts, "filler.litres", "Two-part filler", c.litres(filler.litres, 2));
+    Cell batches = Cells::count(filler.batches);
+    batches.text = fmt::format("{} of {}, equal volumes of A and B, used within {}",
+                               filler.batches,
+                               c.litres(filler.batch, 2).text,
+                               units::show(s.rates.thresholds.filler_work.value, 0));
+    add(facts, "filler.batches", "Filler: batches", std::move(batches));
+    add(facts, "filler.batch_l", "", c.litres(filler.batch, 2), false);
+    add(facts,
+        "filler.cure_h",
+        "Filler: cure before sanding",
+        c.hours(s.rates.waits.filler_cure.value, 0));
+  } else {
+    add(facts, "filler", "Filler", Cells::nothing("none"), false);
+  }
+  if (q.mortar > units::Mass()) {
+    add(facts, "mortar_kg", "Sand and cement mortar", c.mass(q.mortar));
+    add(facts,
+        "mortar_wait_days",
+        "Mortar: wait before acid",
+        {units::show(s.rates.thresholds.cement_age.value, 0),
+         Value(s.rates.thresholds.cement_age.value.in(units::days)),
+         Role::quantity});
+  }
+  if (q.dust > units::Mass()) add(facts, "dust_kg", "Dust of the old coat", c.mass(q.dust));
+  add(facts, "readings.surface_ph", "Surface pH readings", Cells::count(q.readings.surface_ph));
+  add(facts,
+      "readings.dryness_sheets",
+      "Plastic sheets, dryness",
+      Cells::count(q.readings.dryness_sheets));
+}
+
 }  // namespace
 
 document::Section quantities_section(const Subject& s) {
@@ -104,12 +147,7 @@ document::Section quantities_section(const Subject& s) {
   Facts facts;
   add_washes(q, c, facts);
   add_etch(q, c, facts);
-  if (q.filler > units::Volume()) {
-    add(facts, "filler.litres", "Two-part filler", c.litres(q.filler, 2));
-  } else {
-    add(facts, "filler", "Filler", Cells::nothing("none"), false);
-  }
-  if (q.mortar > units::Mass()) add(facts, "mortar_kg", "Sand and cement mortar", c.mass(q.mortar));
+  add_repairs(s, c, facts);
   if (q.primer) {
     add(facts, "primer.area_m2", "Primer: area", c.area(q.primer->area));
     add(facts, "primer.kits", "Primer: kits", Cells::count(q.primer->kits));

@@ -1,4 +1,6 @@
 #include <fmt/format.h>
+#include <cctype>
+#include <cmath>
 
 #include "sections.hpp"
 #include "words.hpp"
@@ -23,22 +25,92 @@ Cell holds_cell(const preparation::Step& step) {
   return {text, Value(std::move(values)), Role::caution};
 }
 
+Cell actions_cell(const preparation::Step& step) {
+  std::string text;
+  document::Array codes;
+  codes.reserve(step.actions.size());
+  for (const std::string& code : step.actions) {
+    text += (text.empty() ? "" : "; ") + std::string(action(code));
+    codes.emplace_back(code);
+  }
+  if (!text.empty()) text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+  if (!text.empty()) text += ".";
+  return {text, Value(std::move(codes)), Role::plain};
+}
+
 Table steps_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "steps";
   table.columns = {{"step", "Step"},
                    {"why", "Why"},
                    {"area_m2", "Area", document::Align::right},
+                   {"actions", "", document::Align::left, false},
                    {"holds", "", document::Align::left, false}};
   for (const preparation::Step& step : s.plan.route.steps) {
+    const Cell actions = actions_cell(step);
     const Cell holds = holds_cell(step);
-    std::string why(reason(step.why));
-    Cell why_cell{holds.text.empty() ? why : why + " " + holds.text, Value(why), Role::plain};
+    const std::string why(reason(step.why));
+    std::string said = why;
+    for (const Cell* more : {&actions, &holds}) {
+      if (!more->text.empty()) said += " " + more->text;
+    }
     Cell area = step.area > units::Area() ? c.area(step.area) : Cells::nothing("");
-    table.rows.push_back(
-        {{Cells::coded(task(step.task), step.task), std::move(why_cell), std::move(area), holds}});
+    table.rows.push_back({{Cells::coded(task(step.task), step.task),
+                           {said, Value(why), Role::plain},
+                           std::move(area),
+                           actions,
+                           holds}});
   }
   return table;
+}
+
+// What an age or a level has to come to, where a stop is cleared by one.
+std::string clear_text(const Subject& s, const preparation::Stop& at) {
+  std::string text(stop(at.why).clear_by);
+  const job::Plan& plan = s.plan;
+  if (at.why == "young-cement" && plan.route.cement_wait) {
+    const auto days = static_cast<int>(std::ceil(plan.route.cement_wait->in(units::days)-1e-9));
+    text += fmt::format(" ({})", Cells::date(plan.first_day + std::chrono::days{days}).text);
+  }
+  if (at.why == "flotation" && plan.flotation && plan.flotation->neutral) {
+    const Cells c(s.units, s.rates.currency);
+    text += fmt::format(
+        " (factor {} with the level given; 1 with the groundwater {} below the rim; "
+        "from 1.3 it is clear)",
+        units::fixed(plan.flotation->factor, 2),
+        c.length(*plan.flotation->neutral).text);
+  }
+  return text;
+}
+
+Table also_table(const Subject& s) {
+  Table table;
+  table.key = "also";
+  table.caption = "To be cleared as well";
+  table.columns = {{"step", "At"}, {"why", "Why"}, {"clear_by", "Cleared by"}};
+  for (const preparation::Stop& at : s.plan.route.also) {
+    table.rows.push_back({{Cells::coded(task(at.step), at.step),
+                           Cells::words(std::string(stop(at.why).why)),
+                           Cells::words(clear_text(s, at))}});
+  }
+  table.shown = !table.rows.empty();
+  return table;
+}
+
+// New cement on the shell: when it may meet acid, and what published practice asks for.
+void add_cement(const Subject& s, document::Section& section) {
+  const auto& wait = s.plan.route.cement_wait;
+  if (!wait || s.plan.stopped()) return;
+  section.blocks.emplace_back(document::Paragraph{
+      "cement_wait_days",
+      fmt::format(
+          "New cement: acid and paint wait {} more, until it is {} old. Published practice on "
+          "pools is two months.",
+          units::show(*wait, 0),
+          units::show(s.rates.thresholds.cement_age.value, 0)),
+      Value(wait->in(units::days)),
+      Role::caution,
+      true});
 }
 
 }  // namespace
@@ -56,10 +128,12 @@ document::Section route_section(const Subject& s) {
     section.blocks.emplace_back(document::Facts{
         {{"stop.step", "Stop at", {task(stop_at->step), Value(stop_at->step), Role::stop}, true},
          {"stop.why", "Why", {std::string(words.why) + where, Value(words.why), Role::stop}, true},
-         {"stop.clear_by", "Cleared by", Cells::words(std::string(words.clear_by)), true}}});
+         {"stop.clear_by", "Cleared by", Cells::words(clear_text(s, *stop_at)), true}}});
+    section.blocks.emplace_back(also_table(s));
   } else {
     section.blocks.emplace_back(document::Facts{{{"stop", "", Cells::nothing("none"), false}}});
   }
+  add_cement(s, section);
   section.blocks.emplace_back(steps_table(s, c));
   return section;
 }
@@ -87,6 +161,7 @@ document::Section cautions_section(const Subject& s) {
 }
 
 document::Section waste_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
   document::Section section;
   section.key = "waste";
   section.title = "Waste";
@@ -105,7 +180,8 @@ document::Section waste_section(const Subject& s) {
                 Value(w.amount),
                 Role::quantity};
     } else if (w.amount > 0.0) {
-      amount = {units::fixed(w.amount, 0), Value(w.amount), Role::quantity};
+      amount = w.unit == "kg" ? c.mass(units::kilograms(w.amount))
+                              : Cell{units::fixed(w.amount, 0), Value(w.amount), Role::quantity};
     }
     table.rows.push_back({{Cells::coded(std::string(waste(w.what)), w.what),
                            std::move(amount),

@@ -11,6 +11,9 @@ namespace basinwright::report {
 [[nodiscard]] document::Section take_off_section(const Subject& s, bool whole);
 [[nodiscard]] document::Section route_section(const Subject& s);
 [[nodiscard]] document::Section quantities_section(const Subject& s);
+[[nodiscard]] document::Section mixes_section(const Subject& s);
+[[nodiscard]] document::Section wash_water_section(const Subject& s);
+[[nodiscard]] document::Section refill_section(const Subject& s);
 [[nodiscard]] document::Section coats_section(const Subject& s);
 [[nodiscard]] document::Section purchases_section(const Subject& s);
 [[nodiscard]] document::Section consumables_section(const Subject& s);

@@ -3,32 +3,19 @@
 #include <fmt/format.h>
 #include <algorithm>
 #include <array>
-#include <stdexcept>
 #include <utility>
 
 #include "basinwright/units/show.hpp"
 #include "weather_words.hpp"
+#include "word_table.hpp"
 
 namespace basinwright::report {
 namespace {
 
-using Entry = std::pair<std::string_view, std::string_view>;
-
-template <class Table>
-const auto& look_up(const Table& table, std::string_view code) {
-  const auto it = std::ranges::find_if(table, [&](const auto& row) { return row.first == code; });
-  if (it == table.end()) throw std::logic_error("no words for " + std::string(code));
-  return it->second;
-}
-
-constexpr std::array<Entry, 30> reasons{{
-    {"set-out",
-     "Auto-fill, pump, heater and lights off and locked, fittings bagged, fence up, run-off turned "
-     "away."},
+constexpr std::array<Entry, 32> reasons{{
+    {"set-out", "Nothing may start, leak or fall in while the pool stands empty."},
     {"next-coat", "Inside the recoat window, section by section."},
-    {"empty-and-isolated",
-     "At the outfall's limit of flow and chlorine; relief valve open, lines blown out and "
-     "plugged."},
+    {"empty-and-isolated", "The shell is worked on dry, and an empty shell must stay down."},
     {"coating-unknown",
      "Nobody knows yet that the old coat is epoxy, and epoxy holds on nothing else."},
     {"algae", "Algae left on weakens the start and eats up every later chemical."},
@@ -36,16 +23,20 @@ constexpr std::array<Entry, 30> reasons{{
      "Sunscreen and body fats left on are worked in by the sander; the new coat then lets go "
      "within "
      "months."},
+    {"heavy-oils",
+     "Heavy oils and scum: the wash is made twice where water still beads, or the new coat lets go "
+     "within months."},
     {"loose-paint", "Loose paint comes off before repairs are made on it."},
     {"cracks-and-hollows", "Opened, filled, cured and sanded flush, or they show through."},
     {"not-epoxy", "A coat that is not epoxy comes off to the substrate."},
     {"too-loose", "Loose over more than the limit: all of it comes off."},
     {"gloss", "Glossy patches delaminate: 20 to 40 grit until dull and rough."},
+    {"dull-already", "Dull already, but chalk and weak paint come off: 20 to 40 grit until rough."},
     {"dust", "Dust under paint is a release layer."},
     {"loosened-dirt", "What the washes loosened is flushed off before acid."},
     {"etch-painted", "Opens the surface and takes calcium scale off the old coat."},
     {"etch-bare", "Opens the cement so that the coat can key in."},
-    {"etch-floor", "The last third of the acid, from the deep end up."},
+    {"etch-floor", "The floor last: it has had what ran down from the walls."},
     {"acid-left", "Acid left in the pores goes on working under the paint."},
     {"wet-shell", "Water in the shell pushes the coat off."},
     {"dry-face", "A dry face does not prove a dry wall."},
@@ -56,16 +47,13 @@ constexpr std::array<Entry, 30> reasons{{
     {"first-coat-thinned", "Thinned, since minor patches are bare; the later coats never are."},
     {"soft-edge", "While the last coat is still soft, so that the edge does not tear."},
     {"clouding", "Water let in too soon clouds the colour."},
-    {"refit", "Lights, gaskets and grates back, relief valve closed."},
+    {"refit", "The pool is whole and tight before any water comes in."},
     {"one-fill", "Without a stop: a pause leaves a ring."},
-    {"quiet-start", "Nothing but salt or chlorine in the first days, then one chemical at a time."},
-    {"as-built", "Readings and batches as built, and how to care for the coat."},
+    {"quiet-start", "The new coat is tender in its first days."},
+    {"as-built", "What was done, and how to care for it."},
 }};
 
-constexpr std::array<std::pair<std::string_view, HoldWords>, 9> holds{{
-    {"groundwater",
-     {"groundwater beside the deep end, on the day, against the flotation check",
-      "a licensed engineer agrees to draining at that level"}},
+constexpr std::array<std::pair<std::string_view, HoldWords>, 19> holds{{
     {"acetone-test",
      {"acetone on a rag, half a minute of rubbing, then a fingernail, in several places",
       "untouched everywhere, and the history agrees"}},
@@ -79,19 +67,53 @@ constexpr std::array<std::pair<std::string_view, HoldWords>, 9> holds{{
     {"plastic-sheet",
      {"plastic sheets taped down for 16 to 24 h, one per 46 m² (500 ft²)",
       "no water under them, no dark patch"}},
+    {"leak-test",
+     {"bucket test while the pool is still full", "the pool loses no more than the bucket"}},
+    {"leak-found",
+     {"the pool was found to lose water", "the leak is found and what mends it is agreed"}},
+    {"groundwater",
+     {"groundwater level in a standpipe or through the relief valve, again after each rain",
+      "below the underside of the slab before the pump starts, and while the shell is empty"}},
+    {"blisters",
+     {"a few blisters cut open in each place",
+      "dry behind; water or a sour smell means moisture through the shell: advice first"}},
+    {"filler-hard", {"filler pressed with a fingernail after a night", "hard, and sanded flush"}},
+    {"mortar-age",
+     {"age of the mortar on the day of the acid",
+      "28 days; 7 for patches only if the data sheet allows it; published practice on pools is two "
+      "months"}},
+    {"rust",
+     {"rust spots opened with a chisel",
+      "a nail or tie, cut back; a bar of the shell: advice first"}},
+    {"no-salts", {"the face after drying", "no white salts have come back"}},
+    {"touch-dry",
+     {"the coat below with a thumb, and wiped for blush",
+      "dry, not tacky, no sticky film; a coat still tacky after 4 to 6 h comes off, it is never "
+      "coated "
+      "over"}},
+    {"cured",
+     {"days of cure counted by temperature, coin or thumbnail in a corner",
+      "the data sheet's days are past, and no mark stays"}},
+    {"water-readings",
+     {"free chlorine and pH before each addition and before the first swim", "inside the targets"}},
     {"conditions",
      {"air, shell, humidity, dew point and its margin", "inside the data sheet's limits"}},
 }};
 
-constexpr std::array<std::pair<std::string_view, StopWords>, 8> stops{{
-    {"floats",
-     {"Empty, the shell weighs less than the groundwater it displaces: it can float.",
-      "a licensed engineer's advice in writing: groundwater drawn down and watched, or water left "
-      "in"}},
+constexpr std::array<std::pair<std::string_view, StopWords>, 9> stops{{
     {"fibreglass",
      {"The shell is fibreglass: emptying can bulge it, acid harms it, and it needs a primer of its "
       "own.",
       "the shell maker's or a licensed engineer's advice in writing"}},
+    {"flotation",
+     {"The empty shell can float: its weight is less than that of the water it keeps out of the "
+      "ground.",
+      "groundwater drawn down and read below the level given here, or a licensed engineer's advice "
+      "in writing"}},
+    {"young-cement",
+     {"New cement is younger on the fixed first day than acid and paint may meet it.",
+      "a first day on or after the date given here, or no fixed first day: the programme then "
+      "waits"}},
     {"softened",
      {"The old coat softens under acetone: it is not epoxy, and epoxy does not hold on it.",
       "strip it to the substrate and say so in the job file, or the coating maker's advice in "
@@ -123,116 +145,6 @@ constexpr std::array<Entry, 4> provisionals{{
     {"no-data-sheet",
      "the job names no coating system, so kit, cover, windows and limits are the usual ones, "
      "assumed"},
-}};
-
-constexpr std::array<std::pair<std::string_view, CautionWords>, 19> cautions{{
-    {"acid-into-water",
-     {"Acid into water, never water into acid: plastic buckets, inside the shell, shallow end, "
-      "upwind; goggles, shield and acid-gas mask on; hose running and eyewash at hand.",
-      "common practice"}},
-    {"strong-etch",
-     {"This etch is stronger than published practice for painting (5 to 10 % by weight): more "
-      "vapour, "
-      "more care.",
-      "mil-hdbk-1110 5.14"}},
-    {"acid-and-chlorine",
-     {"Acid and chlorine never meet, in either order: different days, stored apart, rinsed to a "
-      "chlorine reading of zero between. One litre of 12.5 % liquid gives about {:.0f} L of "
-      "chlorine "
-      "gas.",
-      "niosh-idlh 7782-50-5"}},
-    {"vapours-sink",
-     {"Acid fume, solvent and carbon dioxide sink to the deep end: draw air from the lowest point, "
-      "two people, a ladder, a way to call help. Neutralising all the acid gives up to {:.0f} L of "
-      "carbon dioxide.",
-      "mil-hdbk-1110 13.6.3"}},
-    {"deep-shell",
-     {"A shell that is deep, tented or covered can be a confined space: test the air before going "
-      "down and follow the local rule for entry.",
-      "29 CFR 1926.1202"}},
-    {"epoxy-on-skin",
-     {"Epoxy and its hardener make skin allergic for life: thick nitrile or laminate gloves (not "
-      "latex), sleeves down, and never solvent to wash it off.",
-      "common practice"}},
-    {"no-flame",
-     {"Acetone, thinner and solvent vapour: no flame, no spark, no smoking, explosion-proof fans.",
-      "mil-hdbk-1110 13.6.3"}},
-    {"electricity",
-     {"Residual-current protection on every lead, 12 V hand lamps in the shell, pool circuits "
-      "locked "
-      "off.",
-      "29 CFR 1926.404 and 1926.405"}},
-    {"silica",
-     {"Grinding cement or old coat frees silica: shrouded tool, extraction of 25 cfm an inch of "
-      "disc, "
-      "filter 99 %. The deep end counts as enclosed.",
-      "29 CFR 1926.1153 table 1"}},
-    {"lead",
-     {"Paint of unknown age may hold lead: no abrading or blasting before it has been tested.",
-      "mil-hdbk-1110 6.3.2"}},
-    {"empty-shell-floats",
-     {"An empty shell can float or crack: measure the groundwater first, never drain soon after "
-      "heavy "
-      "rain, relief valve open while empty. A licensed engineer decides.",
-      "em-1110-2-2100"}},
-    {"rain-before-drain",
-     {"{:.0f} mm of rain in the two days before the drain may have raised the groundwater: read "
-      "its "
-      "level first, and put the drain off when it stands above the floor.",
-      "common practice"}},
-    {"falls",
-     {"An empty pool is an open edge: fence or cover it, fall protection from 1.8 m (6 ft), a "
-      "secured "
-      "ladder.",
-      "29 CFR 1926.501 and 1926.1053"}},
-    {"noise-heat-and-slips",
-     {"Ear protection at the grinder, non-slip boots on wet floors, water, shade and breaks in "
-      "heat.",
-      "common practice"}},
-    {"wash-water",
-     {"Wash water goes to the sewer with leave, neutralised and free of chlorine; never to a storm "
-      "drain.",
-      "40 CFR 403.5(b)(2)"}},
-    {"first-aid",
-     {"Safety data sheets and the emergency number at the pool. Eyes and skin: water, at once, for "
-      "a "
-      "long time. Breathed in: fresh air. Swallowed: do not make them vomit. Then a doctor.",
-      "UN GHS annex 4"}},
-    {"chalking",
-     {"Epoxy chalks outdoors and in the water; two coats with good water care may give 8 to 10 "
-      "years, "
-      "three 12 to 15. Tell the client.",
-      "mil-hdbk-1110 5.14"}},
-    {"who-decides",
-     {"Product data sheets, local codes, the water authority and licensed trades decide; this "
-      "sheet "
-      "does not replace them.",
-      "common practice"}},
-    {"rain",
-     {"No weather has been read: these dates follow the calendar alone. Check rain, shell and dew "
-      "point on the day.",
-      "common practice"}},
-}};
-
-constexpr std::array<Entry, 8> wastes{{
-    {"pool-water", "Pool water"},
-    {"chlorine-wash", "Chlorine wash, before rinses"},
-    {"degreasing-wash", "Degreasing wash, before rinses"},
-    {"etch-wash", "Spent etch, before rinses"},
-    {"neutralising-wash", "Neutralising wash, before rinses"},
-    {"dust", "Dust of the old coat"},
-    {"rags", "Rags with solvent or epoxy"},
-    {"kit-cans", "Empty cans of Part A and Part B"},
-}};
-
-constexpr std::array<Entry, 7> destinations{{
-    {"outfall", "where the authority allows, at its limits of flow and chlorine"},
-    {"sewer-chlorine-free", "sewer, with leave, once free of chlorine"},
-    {"sewer-by-leave", "sewer, with leave"},
-    {"sewer-neutralised", "sewer, with leave, once inside its pH limits"},
-    {"sealed-bags", "sealed bags; as lead waste if the test says so"},
-    {"closed-metal-bin", "closed metal bin with water: they can catch fire"},
-    {"cured-and-dry", "waste, cured hard and dry"},
 }};
 
 constexpr std::array<Entry, 2> branches{{
@@ -303,15 +215,6 @@ StopWords stop(std::string_view code) {
 }
 std::string_view provisional(std::string_view code) {
   return look_up(provisionals, code);
-}
-CautionWords caution(std::string_view code) {
-  return look_up(cautions, code);
-}
-std::string_view waste(std::string_view code) {
-  return look_up(wastes, code);
-}
-std::string_view destination(std::string_view code) {
-  return look_up(destinations, code);
 }
 std::string_view branch(std::string_view code) {
   return look_up(branches, code);

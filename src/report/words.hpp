@@ -27,6 +27,12 @@ struct CautionWords {
   std::string_view source;
 };
 
+/// A chemical of the start-up and the safe way to add it.
+struct AdditionWords {
+  std::string_view what;
+  std::string_view how;
+};
+
 // A code without words is a mistake of ours. @throws std::logic_error then
 [[nodiscard]] std::string_view reason(std::string_view code);
 [[nodiscard]] HoldWords hold(std::string_view code);
@@ -38,6 +44,13 @@ struct CautionWords {
 [[nodiscard]] std::string_view branch(std::string_view code);
 [[nodiscard]] std::string_view flotation_verdict(std::string_view code);
 [[nodiscard]] std::string_view note(std::string_view code);
+[[nodiscard]] std::string_view action(std::string_view code);
+[[nodiscard]] AdditionWords addition(std::string_view code);
+[[nodiscard]] std::string_view advice(std::string_view code);
+[[nodiscard]] std::string_view figure(std::string_view code);
+[[nodiscard]] std::string_view index_method(std::string_view code);
+[[nodiscard]] std::string_view first_step(std::string_view code);
+[[nodiscard]] std::string_view verdict(std::string_view code);
 
 /// "etch-walls" as a person says it: "Etch the walls".
 [[nodiscard]] std::string task(std::string_view name);

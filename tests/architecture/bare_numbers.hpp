@@ -41,6 +41,7 @@ inline const std::map<std::string, std::string>& plain_constants() {
       {"least_hours_of_a_day", "a daily mean of fewer hours is none"},
       {"least_humidity", range},
       {"light_zenith", equation},
+      {"litres_in_cubic_metre", unit},
       {"leading", "of a machine word"},
       {"microseconds_in_hour", unit},
       {"million", unit},

@@ -131,3 +131,20 @@ TEST_CASE("what is no amount breaks the contract") {
   CHECK_THROWS_AS(chem::gas_in_shell(units::litres(1.0), {}, chem::chlorine_danger.value),
                   std::invalid_argument);
 }
+
+// 838.1 g of pure bicarbonate for a litre of 31.45 % acid; at 80 % purity a quarter more.
+TEST_CASE("bicarbonate of less than full purity takes more of it") {
+  basinwright::trace::Trace off;
+  const basinwright::sources::Sourced<units::Fraction> bag{
+      units::percent(80.0), {basinwright::sources::Kind::given, "", "bag"}};
+  const auto acid = chem::ordinary_acid_as_sold();
+  CHECK(chem::sump_worst_case(acid, units::litres(1.0), bag, off).in(units::grams) ==
+        Approx(838.1 / 0.8).epsilon(1e-3));
+  // pH 2, fizzing does not matter below saturation: 0.840 g/L of pure bicarbonate to degas.
+  chem::Sump sump{units::litres(1000.0), chem::ph(2.0), chem::ph(5.0), chem::Air::aerated};
+  sump.purity = bag.value;
+  CHECK(std::get<chem::SumpDose>(chem::sump_dose(sump)).bicarbonate.in(units::kilograms) ==
+        Approx(0.840 / 0.8).epsilon(2e-3));
+  sump.purity = units::fraction(0.0);
+  CHECK_THROWS_AS(chem::sump_dose(sump), std::invalid_argument);
+}

@@ -86,7 +86,7 @@ TEST_CASE("a factor under 1 stops the plan before draining, under 1.3 it is a ho
   const auto floats = at("0 m");
   REQUIRE(floats.stopped());
   CHECK(floats.route.stop->step == "drain");
-  CHECK(floats.route.stop->why == "floats");
+  CHECK(floats.route.stop->why == "flotation");
   CHECK(floats.route.steps.back().task == "drain");
   CHECK(floats.take_off.bodies[0].flotation->factor == Approx(0.80).margin(0.005));
   const auto holds_at_drain = [](const job::Plan& plan) {

@@ -41,13 +41,38 @@ struct Rule {
 };
 
 // What follows from time: dates move, and with them orders, hire and the days that are paid.
-const Names dated{"programme", "purchases", "hire", "labour", "consumables", "price"};
+// The first days of the new water move with the day it is in.
+const Names dated{"programme", "purchases", "hire", "labour", "consumables", "price", "refill"};
 const Names bought{"purchases", "price"};
-const Names poured{"purchases", "price", "waste", "cautions"};
+// More or other mix: other buckets, and other water to be got rid of.
+const Names poured{"purchases", "price", "waste", "cautions", "mixes", "wash_water"};
 
 Names with(Names some, const Names& more) {
   some.insert(more.begin(), more.end());
   return some;
+}
+
+std::vector<Rule> of_chemicals() {
+  return {// Published ratios and heat go by the strength, and so does the acid in the spent etch.
+          {"/chemicals/acid/strength", {"quantities", "mixes", "wash_water"}, {"cautions"}},
+          {"/chemicals/acid/bucket", {"mixes"}, {}},
+          {"/chemicals/acid/can", {"mixes"}, {}},
+          {"/chemicals/acid/rinses", {"wash_water"}, {}},
+          {"/chemicals/hypochlorite/rinses", {"wash_water"}, {}},
+          {"/chemicals/degreaser/rinses", {"wash_water"}, {}},
+          {"/chemicals/bicarbonate/rinses", {"wash_water"}, {}},
+          {"/chemicals/rinse", {"wash_water"}, {}},
+          // What the sump takes; the surface goes by its own rule, and no water was analysed.
+          {"/chemicals/bicarbonate/strength", {"quantities", "wash_water"}, {}, 0.9},
+          {"/chemicals/acid/rate", {"quantities", "waste"}, poured},
+          {"/chemicals/acid/wall_share", {}, {}},  // Walls and floor are told apart here.
+          {"/chemicals/acid/pebble_factor",
+           {"quantities", "waste", "labour", "programme"},
+           with(poured, dated)},
+          {"/chemicals/hypochlorite", {"quantities"}, poured},
+          {"/chemicals/degreaser", {"quantities"}, poured},
+          {"/chemicals/bicarbonate/area_per_kg", {"quantities"}, poured},
+          {"/chemicals/bicarbonate/mix", {"quantities"}, poured, 0.9}};
 }
 
 const std::vector<Rule>& rules() {
@@ -65,16 +90,6 @@ const std::vector<Rule>& rules() {
       {"/coating_systems/Quarry Two-Pack/quiet_start", {"programme"}, dated},
       // A thinned coat, other temperatures and a strong etch are not in this job.
       {"/coating_systems/Quarry Two-Pack/", {}, {}},
-      {"/chemicals/acid/strength", {"quantities"}, {"cautions"}},
-      {"/chemicals/acid/rate", {"quantities", "waste"}, poured},
-      {"/chemicals/acid/wall_share", {}, {}},  // Walls and floor are told apart here.
-      {"/chemicals/acid/pebble_factor",
-       {"quantities", "waste", "labour", "programme"},
-       with(poured, dated)},
-      {"/chemicals/hypochlorite", {"quantities"}, poured},
-      {"/chemicals/degreaser", {"quantities"}, poured},
-      {"/chemicals/bicarbonate/area_per_kg", {"quantities"}, poured},
-      {"/chemicals/bicarbonate/mix", {"quantities"}, poured, 0.9},
       {"/packs/Quarry Two-Pack", {}, bought},
       {"/packs", {"purchases"}, bought},
       {"/packs/Quarry Two-Pack thinner", {}, {}},
@@ -83,6 +98,8 @@ const std::vector<Rule>& rules() {
       {"/productivity/coating_test", {}, {}},
       {"/productivity/drain_pump", {"programme"}, dated},
       {"/productivity", {"labour", "price"}, dated},
+      // A batch of filler is what one person works in before it sets.
+      {"/productivity/repair", {"labour", "price"}, with(dated, {"quantities"})},
       {"/labour/hour", {"labour", "price"}},
       {"/labour/weekday", {}, {}},  // Nobody works on those days here.
       {"/hire", {"hire", "price"}},
@@ -93,21 +110,37 @@ const std::vector<Rule>& rules() {
       {"/overheads/call_out", {}, {}},  // The wages are far above it.
       {"/overheads", {"price"}},
       {"/waits", {}, dated},
+      {"/waits/filler_cure", {"quantities"}, dated},  // Said beside the filler.
       {"/waits/dry", {"programme"}, dated},
       {"/waits/start_up", {"programme"}, dated},
       // The findings here are well inside one side of each of these limits.
       {"/thresholds", {}, {}},
-      {"/thresholds/crack_worked", {"labour", "price"}, with(dated, {"route"})},
+      {"/thresholds/crack_worked", {"labour", "price"}, with(dated, {"route", "quantities"})},
       {"/thresholds/crack_opening", {}, {"quantities", "purchases", "price"}},
       {"/thresholds/render_thickness", {"quantities"}, bought},
-      {"/thresholds/cement_age", {"programme"}, dated},
+      // The mortar's wait is said on the route and beside the mortar.
+      {"/thresholds/cement_age", {"programme", "route", "quantities"}, dated},
+      {"/thresholds/filler_work", {}, {"quantities"}},
+      {"/thresholds/filler_batch", {}, {"quantities"}},
+      {"/thresholds/mortar_density", {"quantities"}, bought},
+      {"/thresholds/abraded_film", {"quantities", "waste"}, {}},
+      {"/thresholds/film_density", {"quantities", "waste"}, {}},
       {"/order_confidence", {}, with(bought, {"quantities", "waste"})}};
+  return all;
+}
+
+const std::vector<Rule>& all_rules() {
+  static const std::vector<Rule> all = [] {
+    std::vector<Rule> joined = rules();
+    for (Rule& rule : of_chemicals()) joined.push_back(std::move(rule));
+    return joined;
+  }();
   return all;
 }
 
 const Rule* rule_for(const std::string& pointer) {
   const Rule* best = nullptr;
-  for (const Rule& rule : rules()) {
+  for (const Rule& rule : all_rules()) {
     const bool fits = pointer.starts_with(rule.prefix);
     if (fits && (best == nullptr || rule.prefix.size() > best->prefix.size())) best = &rule;
   }

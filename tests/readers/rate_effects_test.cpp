@@ -150,6 +150,24 @@ std::vector<Effect> of_waits_and_thresholds() {
           reach("crack_opening", [](auto& b) { return b.thresholds.crack_opening.value; }),
           reach("crack_worked", [](auto& b) { return b.thresholds.crack_worked.value; }),
           reach("render_thickness", [](auto& b) { return b.thresholds.render_thickness.value; }),
+          reach("old_film", [](auto& b) { return b.thresholds.old_film.value; }),
+          reach("abraded_film", [](auto& b) { return b.thresholds.abraded_film.value; }),
+          {"/thresholds/filler_work",
+           "40 min",
+           40,
+           [](auto& b) { return b.thresholds.filler_work.value.in(units::minutes); }},
+          {"/thresholds/filler_batch",
+           "0.6 L",
+           0.6,
+           [](auto& b) { return b.thresholds.filler_batch.value.in(units::litres); }},
+          {"/thresholds/mortar_density",
+           "1900 g/L",
+           1900,
+           [](auto& b) { return b.thresholds.mortar_density.value.in(units::grams_per_litre); }},
+          {"/thresholds/film_density",
+           "1300 g/L",
+           1300,
+           [](auto& b) { return b.thresholds.film_density.value.in(units::grams_per_litre); }},
           part("strip_share", [](auto& b) { return b.thresholds.strip_share.value; }),
           part("prime_share", [](auto& b) { return b.thresholds.prime_share.value; }),
           part("drummy_share", [](auto& b) { return b.thresholds.drummy_share.value; })};
@@ -238,8 +256,65 @@ TEST_CASE("the other ways to say a price and a strength") {
   CHECK(b.overheads.margin->millionths == 180'000);
   CHECK_FALSE(b.overheads.markup.has_value());
   CHECK(b.chemicals.hypochlorite_trade_percent.value == 11.5);
+  // 20 degrees Baume is 31.45 % by mass (trade grades, from memory).
+  CHECK(b.chemicals.acid.value.in_percent() == Approx(31.45).margin(0.04));
+  CHECK(b.chemicals.acid.source.place == "/chemicals/acid/degrees_baume");
   CHECK(b.chemicals.hypochlorite_trade_percent.source.place ==
         "/chemicals/hypochlorite/trade_percent");
+}
+
+// 9.977 mol/L is 31.45 % (CRC table of densities); 11.3 % of sodium hypochlorite by weight at
+// 1.155 kg/L holds 0.9525 x 130.5 = 124.3 g/L of available chlorine (Cl2 over NaOCl by weight).
+TEST_CASE("labels by moles and by weight") {
+  const RateBook b = book_of(json::parse(contents("tests/readers/label-rates.json")));
+  CHECK(b.chemicals.acid.value.in_percent() == Approx(31.45).margin(0.01));
+  const auto stock = basinwright::job::chlorine_stock_of(b.chemicals);
+  const auto& liquid = std::get<basinwright::chemistry::ChlorineStock>(stock).liquid;
+  REQUIRE(liquid);
+  CHECK(liquid->in(units::grams_per_litre) == Approx(124.3).epsilon(1e-3));
+}
+
+// Granules are bought by weight: 327 IAC 8-3.4-24 table 24-1 reckons with 65 %.
+TEST_CASE("granules are sold by weight and need no label") {
+  json file = plain_rates();
+  file["chemicals"] = json::parse(R"({"hypochlorite": {"kind": "calcium_hypochlorite",
+    "packs": [{"size": "10 kg", "price": "50.00"}]}})");
+  const RateBook b = book_of(file);
+  const auto stock = basinwright::job::chlorine_stock_of(b.chemicals);
+  CHECK(std::get<basinwright::chemistry::ChlorineStock>(stock).solid->in_percent() == Approx(65));
+  file["chemicals"]["hypochlorite"]["packs"][0]["size"] = "10 L";
+  CHECK(problems_of_rates(file) == Found{"wrong-unit /chemicals/hypochlorite/packs/0/size"});
+}
+
+// No such acid, bleach or soda is sold: the CRC table ends at 40 %, liquids keep to about 20 %.
+TEST_CASE("hostile labels are refused where they stand") {
+  const auto refused = [](const char* chemicals, const std::string& code, const char* at) {
+    json file = plain_rates();
+    file["chemicals"] = json::parse(chemicals);
+    INFO(chemicals);
+    CHECK(problems_of_rates(file) == Found{code + " /chemicals/" + at});
+  };
+  refused(R"({"acid": {"strength": "0 %"}})", "not-positive", "acid/strength");
+  refused(R"({"acid": {"strength": "60 %"}})", "out-of-range", "acid/strength");
+  refused(R"({"acid": {"strength": "-5 %"}})", "not-positive", "acid/strength");
+  refused(R"({"acid": {"degrees_baume": 29}})", "out-of-range", "acid/degrees_baume");
+  refused(R"({"acid": {"degrees_baume": 0}})", "not-positive", "acid/degrees_baume");
+  refused(R"({"acid": {"mol_per_litre": 14}})", "out-of-range", "acid/mol_per_litre");
+  refused(R"({"acid": {"strength": "30 %", "degrees_baume": 20}})", "facts-clash", "acid/strength");
+  refused(R"({"acid": {"mol_per_litre": 9, "degrees_baume": 20}})",
+          "facts-clash",
+          "acid/degrees_baume");
+  refused(R"({"bicarbonate": {"strength": "0 %"}})", "not-positive", "bicarbonate/strength");
+  refused(R"({"bicarbonate": {"strength": "101 %"}})", "out-of-range", "bicarbonate/strength");
+  refused(R"({"hypochlorite": {"strength": "26 %"}})", "out-of-range", "hypochlorite/strength");
+  refused(R"({"hypochlorite": {"kind": "calcium_hypochlorite", "strength": "99.9 %"}})",
+          "out-of-range",
+          "hypochlorite/strength");
+  refused(
+      R"({"hypochlorite": {"kind": "available_by_weight"}})", "missing-key", "hypochlorite/kind");
+  refused(R"({"hypochlorite": {"kind": "calcium_hypochlorite", "trade_percent": 12}})",
+          "facts-clash",
+          "hypochlorite/kind");
 }
 
 TEST_CASE("every given value names its place") {

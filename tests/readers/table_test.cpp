@@ -1,4 +1,4 @@
-// The tables are whole: two files use every key that they name.
+// The tables are whole: four files use every key that they name.
 // Source: the contract's list of keys, by hand; the files stand beside this test.
 #include <filesystem>
 #include <set>
@@ -131,10 +131,10 @@ TEST_CASE("one job file with every key is read without a problem") {
   uses_all(readers::job_fields(), use);
 }
 
-TEST_CASE("two rate books with every key are read without a problem") {
-  // Mark-up and margin, strength and trade percentage are two ways to say one thing.
+TEST_CASE("three rate books with every key are read without a problem") {
+  // Mark-up and margin, and the ways to say a strength, exclude one another.
   Use use;
-  for (const std::string name : {"full-rates.json", "other-rates.json"}) {
+  for (const std::string name : {"full-rates.json", "other-rates.json", "label-rates.json"}) {
     const std::string text = contents("tests/readers/" + name);
     Problems problems;
     const auto read = rates(text, problems);

@@ -6,6 +6,7 @@
 #include "basinwright/chemistry/acid.hpp"
 #include "basinwright/chemistry/chlorine.hpp"
 #include "basinwright/chemistry/dose.hpp"
+#include "basinwright/chemistry/neutralise.hpp"
 #include "basinwright/chemistry/saturation.hpp"
 #include "basinwright/sources/source.hpp"
 #include "basinwright/trace/trace.hpp"
@@ -54,6 +55,7 @@ struct StartUpPlan {
   Acid acid{};
   ChlorineStock chlorine{};
   bool flake = true;  ///< Calcium chloride as dihydrate flake.
+  sources::Sourced<units::Fraction> bicarbonate = bicarbonate_purity;
 };
 
 /// In the order of the work: salt and chlorine first, the rest days later and one at a time.

@@ -1,6 +1,8 @@
 // Neutralising with sodium bicarbonate: the surface by a rate, the sump by stoichiometry.
 #pragma once
 
+#include <string_view>
+
 #include "basinwright/chemistry/acid.hpp"
 #include "basinwright/chemistry/ph.hpp"
 #include "basinwright/chemistry/unfit.hpp"
@@ -17,8 +19,13 @@ inline constexpr sources::Sourced<units::Concentration> surface_bicarbonate_mix{
     units::grams_per_litre(100.0),
     {sources::Kind::common_practice, "surface-bicarbonate", "1 kg in 10 L"}};
 
+/// Sodium bicarbonate in what is sold as it.
+inline constexpr sources::Sourced<units::Fraction> bicarbonate_purity{
+    units::percent(100.0), {sources::Kind::assumed, "bicarbonate-purity", "as sold"}};
+
 /// Rates that the rate book may replace.
 struct SurfaceRates {
+  sources::Sourced<units::Fraction> purity = bicarbonate_purity;  ///< For the sump, not the wash.
   sources::Sourced<units::ArealMass> bicarbonate = surface_bicarbonate_rate;
   sources::Sourced<units::Concentration> mix = surface_bicarbonate_mix;  ///< Per volume of water.
 };
@@ -43,6 +50,12 @@ struct SurfaceWash {
 [[nodiscard]] units::Mass sump_worst_case(const Acid& stock,
                                           units::Volume acid,
                                           trace::Trace& trace);
+/// The same with bicarbonate of less than full purity: divided by it.
+/// @throws std::invalid_argument unless the purity is above 0 and up to 1
+[[nodiscard]] units::Mass sump_worst_case(const Acid& stock,
+                                          units::Volume acid,
+                                          const sources::Sourced<units::Fraction>& purity,
+                                          trace::Trace& trace);
 
 /// What becomes of the carbon dioxide while the sump is treated.
 enum class Air {
@@ -64,6 +77,7 @@ struct Sump {
   Ph measured{};
   Ph target{};
   Air air = Air::fizzing;
+  units::Fraction purity = bicarbonate_purity.value;  ///< Of the bicarbonate, above 0.
 };
 
 /// What the sump needs by its measured pH.
@@ -75,6 +89,10 @@ struct SumpDose {
 /// The dose for a measured pH, taken as strong acid alone. Unfit above a reading of 4.5, which no
 /// longer tells how much acid there is, and for a target that is not above the reading.
 [[nodiscard]] Checked<SumpDose> sump_dose(const Sump& sump);
+/// The same, the bicarbonate's derivation recorded at `key`.
+[[nodiscard]] Checked<SumpDose> sump_dose(const Sump& sump,
+                                          std::string_view key,
+                                          trace::Trace& trace);
 
 /// The pH of a closed vessel with acid and bicarbonate: full balance of charge, solved by halving.
 /// @param acid,bicarbonate put in, not negative

@@ -7,6 +7,7 @@
 #include "basinwright/chemistry/ph.hpp"
 #include "basinwright/chemistry/unfit.hpp"
 #include "basinwright/sources/source.hpp"
+#include "basinwright/trace/trace.hpp"
 #include "basinwright/units/quantity.hpp"
 #include "basinwright/units/temperature.hpp"
 
@@ -49,6 +50,11 @@ struct SaturationIndex {
 /// 0 to 90 C and both above 0.
 /// @source 10-nycrr-6-1.30, table; arm-37-115, table 7; apha-2330b; engineering-saturation
 [[nodiscard]] Checked<SaturationIndex> saturation_index(const Water& water, IndexMethod method);
+/// The same, its derivation recorded at `key`.
+[[nodiscard]] Checked<SaturationIndex> saturation_index(const Water& water,
+                                                        IndexMethod method,
+                                                        std::string_view key,
+                                                        trace::Trace& trace);
 
 /// Alkalinity less what the stabiliser's ions show of it:
 /// TA - CYA x (50.043 / 129.075) / (1 + 10^(6.88 - pH)).

@@ -10,6 +10,7 @@
 
 #include "basinwright/dates/calendar.hpp"
 #include "basinwright/dates/date.hpp"
+#include "basinwright/job/refill.hpp"
 #include "basinwright/money/money.hpp"
 #include "basinwright/preparation/findings.hpp"
 #include "basinwright/quote/price.hpp"
@@ -107,14 +108,6 @@ struct CrewTerms {
   Sourced<double> people{3.0, {sources::Kind::assumed, "crew", "people"}};
   Sourced<double> painters{2.0, {sources::Kind::assumed, "crew", "painters"}};
   bool hours_given = false, days_given = false;
-};
-
-/// What the fill water is and what the pool wants; used when the water is balanced.
-struct Refill {
-  std::optional<units::Flow> flow;
-  std::optional<std::string> water_price;
-  std::string chlorine_kind;
-  bool salt_pool = false;
 };
 
 struct Terms {

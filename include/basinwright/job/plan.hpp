@@ -13,6 +13,8 @@
 #include "basinwright/coverage/coats.hpp"
 #include "basinwright/job/job.hpp"
 #include "basinwright/job/rate_book.hpp"
+#include "basinwright/job/washes.hpp"
+#include "basinwright/job/water_plan.hpp"
 #include "basinwright/preparation/route.hpp"
 #include "basinwright/quote/labour.hpp"
 #include "basinwright/quote/price.hpp"
@@ -80,14 +82,29 @@ struct Neutralise {
   units::Mass sump_worst;
 };
 
+/// Filler in batches that are used before they set.
+struct FillerNeed {
+  units::Volume litres, batch;
+  std::int64_t batches = 0;
+};
+
+/// What has to be read on the shell before it is coated.
+struct Readings {
+  int surface_ph = 0;
+  int dryness_sheets = 0;
+};
+
 struct Quantities {
+  std::optional<chemistry::Acid> acid;  ///< What the etch is mixed from.
   std::optional<chemistry::ChlorineWash> chlorine_wash;
   std::optional<chemistry::Degrease> degrease;
   std::optional<chemistry::Etch> etch;
   std::optional<Neutralise> neutralise;
   std::optional<PrimerNeed> primer;
-  units::Volume filler;
+  FillerNeed filler;
   units::Mass mortar;
+  units::Mass dust;  ///< Old paint that comes off dry.
+  Readings readings;
   std::vector<coverage::Coat> coats;
   coverage::Cut cut;
   std::int64_t kits = 0;
@@ -112,13 +129,19 @@ struct Branch {
   std::string code;  ///< "test-passes", "strip".
   std::optional<money::Money> total;
   std::optional<dates::Moment> refill_done;
+  std::vector<std::string> steps;  ///< Tasks of its route.
 };
 
 struct Plan {
+  dates::Date first_day;
   TakeOffResult take_off;
+  std::optional<shell::Flotation> flotation;  ///< Of the body nearest to floating.
   preparation::Route route;
   materials::CoatingSystem system;
   Quantities quantities;
+  Mixes mixes;
+  Discharge discharge;
+  WaterPlan water;
   std::vector<quote::Purchase> purchases;
   /// Last day to order each purchase, by its supplier's lead; nothing when that is not known.
   std::vector<std::optional<dates::Date>> order_by;
@@ -150,7 +173,7 @@ struct Circumstances {
   /// What the local clock is ahead of universal time on the first day, where a weather file says
   /// it; the job's own word goes before.
   std::optional<units::Duration> clock_offset;
-  bool take_off_only = false;        ///< Areas, sections and kits; no dates, purchases and price.
+  bool take_off_only = false;  ///< Areas, sections and kits; no dates, purchases and price.
 };
 
 /// Why a job cannot be planned although each file is right on its own.

@@ -10,11 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "basinwright/chemistry/acid.hpp"
-#include "basinwright/chemistry/chlorine.hpp"
-#include "basinwright/chemistry/degrease.hpp"
-#include "basinwright/chemistry/etch.hpp"
-#include "basinwright/chemistry/neutralise.hpp"
+#include "basinwright/job/chemicals.hpp"
 #include "basinwright/materials/coating_system.hpp"
 #include "basinwright/money/money.hpp"
 #include "basinwright/preparation/route.hpp"
@@ -27,18 +23,6 @@
 #include "basinwright/sources/source.hpp"
 
 namespace basinwright::job {
-
-using sources::Sourced;
-
-/// What is poured and by how much.
-struct Chemicals {
-  Sourced<units::Fraction> acid = chemistry::ordinary_acid;
-  chemistry::EtchRates etch;
-  chemistry::SurfaceRates neutralise;
-  Sourced<double> hypochlorite_trade_percent = chemistry::ordinary_trade_percent;
-  chemistry::ChlorineWashRates chlorine_wash;
-  chemistry::DegreaseRates degrease;
-};
 
 /// How an item is sold. `unit` says what pack sizes count: mL, g or pieces.
 struct Item {

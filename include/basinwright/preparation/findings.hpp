@@ -16,8 +16,9 @@ enum class ExistingCoating { none, epoxy, other, unknown };
 enum class AcetoneTest { untouched, softened, not_done };
 enum class Dirt { none, normal, heavy };
 enum class LeadTest { clear, found, not_done };
-/// What the check against floating says about the empty shell.
-enum class Flotation { unknown, clear, hold, stop };
+enum class LeakTest { holds, leaks, not_done };
+/// Whether the empty shell stays down: by its weight against the groundwater, where both are known.
+enum class Ground { clear, close, floats, unknown };
 
 /// One part of the shell with the same findings.
 struct Region {
@@ -56,8 +57,9 @@ struct Condition {
   bool rust = false;
   bool efflorescence = false;
   LeadTest lead_test = LeadTest::not_done;
-  Flotation flotation = Flotation::unknown;
-  std::string floats;  ///< Which body of water the worst factor belongs to.
+  LeakTest leak_test = LeakTest::not_done;
+  Ground ground = Ground::unknown;
+  std::string floats;  ///< Which body of water is nearest to floating, where there are several.
 };
 
 }  // namespace basinwright::preparation

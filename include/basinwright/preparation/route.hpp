@@ -3,48 +3,17 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "basinwright/preparation/findings.hpp"
-#include "basinwright/sources/source.hpp"
+#include "basinwright/preparation/thresholds.hpp"
 #include "basinwright/trace/trace.hpp"
 #include "basinwright/units/quantity.hpp"
-#include "basinwright/units/unit.hpp"
 
 namespace basinwright::preparation {
 
-using sources::Sourced;
-
-/// Where the rules of thumb turn over.
-struct Thresholds {
-  Sourced<units::Length> crack_hairline{units::millimetres(1),
-                                        {sources::Kind::common_practice, "cracks", "hairline"}};
-  Sourced<units::Length> crack_widest{units::millimetres(5),
-                                      {sources::Kind::common_practice, "cracks", "stop"}};
-  Sourced<units::Length> divot_filler{
-      units::millimetres(10), {sources::Kind::common_practice, "divots", "filler or mortar"}};
-  Sourced<units::Fraction> strip_share{
-      units::percent(25), {sources::Kind::common_practice, "loose-paint", "strip all"}};
-  Sourced<units::Fraction> prime_share{units::percent(10),
-                                       {sources::Kind::assumed, "minor-patches", "prime above"}};
-  Sourced<units::Duration> cement_age{units::days(28),
-                                      {sources::Kind::common_practice, "new-cement", "28 days"}};
-  Sourced<units::Fraction> drummy_share{units::percent(5),
-                                        {sources::Kind::assumed, "drummy-render", "stop above"}};
-  Sourced<units::Duration> filler_cure{units::hours(12),
-                                       {sources::Kind::common_practice, "filler", "overnight"}};
-  /// Depth to which a crack is opened when its own depth was not measured.
-  Sourced<units::Length> crack_opening{units::millimetres(10),
-                                       {sources::Kind::assumed, "cracks", "opened to a V, depth"}};
-  /// Width worked over along a crack.
-  Sourced<units::Length> crack_worked{units::metres(0.1),
-                                      {sources::Kind::assumed, "cracks", "a hand's width"}};
-  /// Thickness of render cut out where it is hollow.
-  Sourced<units::Length> render_thickness{
-      units::millimetres(20), {sources::Kind::assumed, "drummy-render", "cut out, thickness"}};
-};
-
-// Reasons and hold points are codes; the words for them stand in the report.
+// Reasons, actions and hold points are codes; the words for them stand in the report.
 
 /// A limit that somebody signs for before work goes on ("no-gloss").
 struct HoldPoint {
@@ -57,6 +26,7 @@ struct Step {
   std::string why;   ///< A code, such as "oils".
   units::Area area;  ///< The area it covers; 0 where that has no meaning.
   std::vector<HoldPoint> holds;
+  std::vector<std::string> actions;  ///< What it is made of, in order ("relief-valve-open").
 };
 
 /// What is done to one region before the washes that all regions get.
@@ -77,10 +47,12 @@ struct Stop {
   std::string step;
   std::string why;
   std::string where;
+  friend bool operator==(const Stop&, const Stop&) = default;
 };
 
 struct Route {
-  std::optional<Stop> stop;
+  std::optional<Stop> stop;  ///< The first in the order of the work.
+  std::vector<Stop> also;    ///< What stops it after that.
   std::vector<Step> steps;
   std::vector<TreatedRegion> regions;    ///< As the question gave them.
   std::vector<std::string> provisional;  ///< Codes of what is missing.
@@ -91,6 +63,7 @@ struct Route {
   units::Area primed;
   bool thin_first_coat = false;
   units::Volume filler;                        ///< Epoxy filler in cracks and shallow divots.
+  units::Area filler_area;                     ///< Worked over where filler goes.
   units::Volume mortar;                        ///< Sand and cement in deep ones.
   std::optional<units::Duration> cement_wait;  ///< Time still to pass before the first wash acid.
 
@@ -104,11 +77,19 @@ struct Question {
   Thresholds thresholds;
   int coats = 2;                ///< Coats of the coating, the primer not counted.
   bool strip_untested = false;  ///< Take an untested coating as one that failed its test.
+  bool start_fixed = false;     ///< The first day may not move, so that young cement stops the job.
 };
 
+/// Whether nobody knows yet that a part's old coat is epoxy.
+[[nodiscard]] bool is_untested(const Region& region);
+/// Share of a part's paint that is loose, its share of the blisters with it.
+[[nodiscard]] units::Fraction loose_of(const Region& region, const Question& question);
+/// Whether all paint of a part comes off: too loose, or untested and taken as failed.
+[[nodiscard]] bool is_stripped(const Region& region, const Question& question);
+
 /// The route for what was found. A stopped route ends with the step that stops it. Order: set out,
-/// drain, coating test, chlorine wash, degrease, loose paint, repair, abrade, dust, pressure clean,
-/// etch, neutralise, dry, test, vacuum, mask, prime, coats.
+/// drain, coating test, chlorine wash, degrease, strip, loose paint, repair, abrade, dust, pressure
+/// clean, etch, neutralise, dry, test, vacuum, mask, prime, coats.
 /// @source cp "preparation", mil-hdbk-1110 4.2.4, 5.14
 [[nodiscard]] Route route(const Question& question, trace::Trace& trace);
 

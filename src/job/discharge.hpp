@@ -1,0 +1,11 @@
+#pragma once
+
+#include "basinwright/job/plan.hpp"
+
+namespace basinwright::job {
+
+/// The water of each wash with its pH and verdict, and the sump's doses by what is read.
+/// Records quantities.wash_water.* and quantities.sump.*.
+[[nodiscard]] Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan);
+
+}  // namespace basinwright::job

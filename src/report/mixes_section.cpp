@@ -1,0 +1,138 @@
+#include <fmt/format.h>
+
+#include "basinwright/units/unit.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Row;
+using document::Table;
+
+std::string name_of(const job::VesselMix& mix) {
+  if (mix.wash != "etch") return std::string(waste(mix.wash)).substr(0, waste(mix.wash).find(','));
+  return mix.where.empty() || mix.where == "all" ? "Etch" : fmt::format("Etch, {}", mix.where);
+}
+
+// What is added to the water: a volume of liquid or a mass of solid.
+Cell agent_cell(const Cells& c, units::Volume volume, units::Mass mass) {
+  return mass > units::Mass() ? c.mass(mass, 2) : c.litres(volume, 2);
+}
+
+Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
+  Row row;
+  const std::int64_t count = last ? 1 : mix.full;
+  row.cells = {Cells::coded(name_of(mix), mix.wash),
+               mix.where.empty() ? Cells::nothing("") : Cells::words(mix.where),
+               Cells::words(mix.vessel),
+               Cells::count(count),
+               c.litres(last ? mix.last_water : mix.water, 2),
+               last ? agent_cell(c, mix.last_agent, mix.last_mass)
+                    : agent_cell(c, mix.agent, mix.agent_mass)};
+  const bool solid = mix.agent_mass > units::Mass();
+  row.cells.push_back(Cells::words(solid ? "kg" : "L"));
+  return row;
+}
+
+Table cards_table(const Subject& s, const Cells& c) {
+  Table table;
+  table.key = "cards";
+  table.caption = "Into each vessel, water first; the etch in buckets or in cans";
+  table.columns = {{"wash", "Mix"},
+                   {"where", "", Align::left, false},
+                   {"vessel", "Vessel"},
+                   {"count", "How many", Align::right},
+                   {"water_l", "Water first", Align::right},
+                   {"agent", "Then", Align::right},
+                   {"agent_unit", "", Align::left, false}};
+  for (const job::VesselMix& mix : s.plan.mixes.cards) {
+    if (mix.full > 0) table.rows.push_back(row_of(mix, false, c));
+    if (mix.has_last()) table.rows.push_back(row_of(mix, true, c));
+  }
+  return table;
+}
+
+std::string parts_text(const std::optional<chemistry::Parts>& parts) {
+  if (!parts) return "the acid is no stronger";
+  return fmt::format("1 : {}", units::fixed(parts->water / parts->acid, 1));
+}
+
+Cell parts_cell(const std::optional<chemistry::Parts>& parts) {
+  Cell cell = Cells::words(parts_text(parts));
+  cell.value = parts ? Value(parts->water / parts->acid) : Value(nullptr);
+  return cell;
+}
+
+std::string vapour_text(const chemistry::Vapour& vapour) {
+  const char* bound = vapour.bound == chemistry::Bound::at_most    ? "at most "
+                      : vapour.bound == chemistry::Bound::at_least ? "at least "
+                                                                   : "about ";
+  const double ppm = vapour.by_volume.count();
+  return fmt::format("{}{} ppm", bound, units::fixed(ppm, 0));
+}
+
+Cell vapour_cell(const chemistry::Vapour& vapour) {
+  return {vapour_text(vapour), Value(vapour.by_volume.count()), Role::plain};
+}
+
+Table strengths_table(const Subject& s) {
+  Table table;
+  table.key = "etch";
+  table.caption = "Acid to water by volume: the trade's mix beside published 5 to 10 % by weight";
+  table.columns = {{"where", "Etch"},
+                   {"water_parts", "Trade", Align::right},
+                   {"mass_percent", "By weight", Align::right},
+                   {"published_10_water_parts", "10 %", Align::right},
+                   {"published_5_water_parts", "5 %", Align::right},
+                   {"bucket_rise_k", "Bucket warms", Align::right},
+                   {"vapour_ppm", "Fume over it", Align::right},
+                   {"undiluted_vapour_ppm", "Over neat acid", Align::right}};
+  for (const job::EtchStrength& e : s.plan.mixes.strengths) {
+    const bool neat = e.trade.water <= 0.0;
+    const std::string trade =
+        neat ? "neat" : fmt::format("{:g} : {:g}", e.trade.acid, e.trade.water);
+    const Role role = e.strong ? Role::caution : Role::plain;
+    table.rows.push_back({{Cells::words(e.where),
+                           {trade, Value(e.trade.water / e.trade.acid), role},
+                           {units::show(e.by_mass, 1), Value(e.by_mass.in_percent()), role},
+                           parts_cell(e.published_strong),
+                           parts_cell(e.published_mild),
+                           {units::show(e.heat.rise, s.units, 1),
+                            Value(e.heat.rise.in(units::kelvins)),
+                            Role::quantity},
+                           vapour_cell(e.vapour),
+                           vapour_cell(e.undiluted)}});
+  }
+  return table;
+}
+
+}  // namespace
+
+document::Section mixes_section(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  document::Section section;
+  section.key = "mixes";
+  section.title = "Mixes";
+  section.shown = !s.plan.mixes.cards.empty();
+  section.blocks.emplace_back(cards_table(s, c));
+  Table strengths = strengths_table(s);
+  strengths.shown = !strengths.rows.empty();
+  section.blocks.emplace_back(std::move(strengths));
+  for (const job::EtchStrength& e : s.plan.mixes.strengths) {
+    if (!e.strong) continue;
+    section.blocks.emplace_back(
+        document::Paragraph{"",
+                            "Neat and 1 : 1 only because the data sheet asks for them: heat and "
+                            "fume are at their worst; "
+                            "forced air from the lowest point, acid-gas masks, nobody alone.",
+                            {},
+                            Role::caution,
+                            true});
+    break;
+  }
+  return section;
+}
+
+}  // namespace basinwright::report
