@@ -30,6 +30,7 @@ Offer offer_of(const Job& job, const RateBook& rates, const Circumstances& now, 
   if (plan.stopped()) return offer;
   Circumstances quietly = now;
   quietly.explain = false;
+  quietly.reasons = false;
   Job more = job;
   more.coating.coats = static_cast<int>(plan.quantities.coats.size()) + 1;
   add_option({"one-more-coat", "", {}, {}}, make_plan(more, rates, quietly), plan, offer);

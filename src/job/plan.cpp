@@ -213,6 +213,7 @@ class Planner {
     q.weather = site_weather(job_, now_);
     if (now_.weather != nullptr) use_limits(plan_.system, q.weather.rules, plan_.trace);
     if (!q.sections.empty()) {
+      q.reasons = now_.reasons;
       plan_.programme = programme_apart(q);
     } else {
       plan_.programme.blocked_by =
@@ -281,7 +282,9 @@ Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) 
   Plan plan = Planner(job, rates, now).plan(false);
   if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only) {
     plan.either.push_back(branch_of("test-passes", plan));
-    plan.either.push_back(branch_of("strip", Planner(job, rates, now).plan(true)));
+    Circumstances briefly = now;
+    briefly.reasons = false;
+    plan.either.push_back(branch_of("strip", Planner(job, rates, briefly).plan(true)));
   }
   return plan;
 }

@@ -26,7 +26,9 @@ for example in examples/*.json; do
   check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}"
   check "$name.takeoff.txt" takeoff "$example" --units us "${rates[@]}"
   check "$name.quote.txt" quote "$example" --today 2027-01-04 "${rates[@]}"
-  check "$name.compare.txt" compare "$example" --set /coating/coats=4 --today 2027-01-04 "${rates[@]}"
+  coats=3
+  [ "$name" = l-shape-us ] && coats=2 # it has three as it stands
+  check "$name.compare.txt" compare "$example" --set "/coating/coats=$coats" --today 2027-01-04 "${rates[@]}"
   check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04 "${rates[@]}"
 done
 # What the README shows is what the program prints: every line of its excerpt stands in the golden.

@@ -79,7 +79,10 @@ const std::vector<Rule>& rules() {
   static const std::vector<Rule> all{
       {"/tax", {"price"}},
       {"/coating_systems/Quarry Two-Pack/kit", {"quantities", "purchases"}, with(dated, {"waste"})},
-      {"/coating_systems/Quarry Two-Pack/cover", {"quantities"}, with(dated, {"waste"}), 1.1},
+      {"/coating_systems/Quarry Two-Pack/cover",
+       {"quantities"},
+       with(dated, {"waste", "takeoff"}),
+       1.1},
       {"/coating_systems/Quarry Two-Pack/recoat", {}, dated},
       {"/coating_systems/Quarry Two-Pack/primer/kit",
        {"quantities", "purchases"},

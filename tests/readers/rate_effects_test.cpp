@@ -40,6 +40,12 @@ std::vector<Effect> of_packs_and_money() {
        2,
        [](auto& b) { return b.suppliers[0].lead->in(days); }},
       {"/labour/hour", "42.50", 4250, [=](auto& b) { return minor(b.labour.hour); }},
+  };
+}
+
+std::vector<Effect> of_counts_and_overheads() {
+  const auto minor = [](basinwright::money::Money m) { return static_cast<double>(m.minor()); };
+  return {
       {"/hire/0/day", "62", 6200, [=](auto& b) { return minor(b.hire[0].day); }},
       {"/consumables/0/rate", 2.5, 2.5, [](auto& b) { return b.consumables[0].rate; }},
       {"/consumables/0/price", "5.35", 535, [=](auto& b) { return minor(b.consumables[0].price); }},
@@ -53,6 +59,12 @@ std::vector<Effect> of_packs_and_money() {
        "painter",
        3,
        [](auto& b) { return static_cast<double>(b.protection[0].per); }},
+      {"/options/0/rate", 3, 3, [](auto& b) { return b.options[0].rate; }},
+      {"/options/0/price", "7.75", 775, [=](auto& b) { return minor(b.options[0].price); }},
+      {"/options/0/per",
+       "tread_area",
+       10,
+       [](auto& b) { return static_cast<double>(b.options[0].per); }},
       {"/disposal", "91.00", 9100, [=](auto& b) { return minor(b.overheads.disposal); }},
       {"/overheads/markup",
        "150 %",
@@ -181,6 +193,7 @@ std::vector<Effect> all_effects() {
                               of_wash_chemicals(),
                               of_weekdays(),
                               of_packs_and_money(),
+                              of_counts_and_overheads(),
                               of_productivity(),
                               of_waits_and_thresholds()}) {
     all.insert(all.end(), part_of.begin(), part_of.end());

@@ -173,6 +173,7 @@ struct Circumstances {
   /// What the local clock is ahead of universal time on the first day, where a weather file says
   /// it; the job's own word goes before.
   std::optional<units::Duration> clock_offset;
+  bool reasons = true;         ///< Find out why, when there are no dates: dear.
   bool take_off_only = false;  ///< Areas, sections and kits; no dates, purchases and price.
 };
 

@@ -44,6 +44,7 @@ struct ProgrammeQuestion {
   std::int64_t weight_of_attendance = 0;
   SiteWeather weather;  ///< Without a record: the calendar alone.
   int most_days = 500;  ///< How far ahead is looked, at most.
+  bool reasons = true;  ///< Whether to find out what excludes what when there are no dates.
 };
 
 /// What the weather read comes to.
