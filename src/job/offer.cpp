@@ -10,6 +10,7 @@ namespace {
 void add_option(Option option, const Plan& with, const Plan& without, Offer& offer) {
   if (!with.price || !without.price) return;
   option.adds = with.price->total - without.price->total;
+  if (option.adds == money::Money()) return;  // Slip-resistant treads in a pool without any.
   if (with.programme.feasible) option.refill_done = with.programme.refill_done;
   offer.options.push_back(std::move(option));
 }

@@ -128,7 +128,7 @@ Section options(const Subject& s, const job::Offer& offer) {
   for (const job::Option& option : offer.options) {
     const bool coat = option.code == "one-more-coat";
     const std::size_t coats = s.plan.quantities.coats.size() + 1;
-    std::string name = option.name;
+    std::string name = surface_words(option.name);
     if (coat) {
       name = "One coat more";
       const auto life = materials::expected_life(coats);

@@ -174,13 +174,13 @@ TEST_CASE("a quotation holds what a written one should") {
   }
   CHECK(q["contractor"]["registration"] == "EX-000");
   CHECK(q["price"]["total"] == money::plain(p.plan.price->total, p.rates.currency));
-  // One coat more, and the two options of the book.
-  REQUIRE(q["options"].size() == 3);
+  // One coat more and the depth marks; this pool has no treads.
+  REQUIRE(q["options"].size() == 2);
   CHECK(q["options"][0]["code"] == "one-more-coat");
   // Six marks at 12.37, contingency 6.789 %, mark-up 23.457 %, tax 6.25 %, by hand: 74.22 x
   // 1.06789 = 79.2588; x 1.23457 = 97.8505; x 1.0625 = 103.9662. Each line of the whole price is
   // rounded once, so a cent either way.
-  const auto marks = money::parse(q["options"][2]["adds"].get<std::string>(), p.rates.currency);
+  const auto marks = money::parse(q["options"][1]["adds"].get<std::string>(), p.rates.currency);
   CHECK(std::abs(marks->minor() - 10397) <= 2);
 }
 
