@@ -57,7 +57,7 @@ std::vector<std::string_view> parts_of(std::string_view pointer) {
 std::string wrapped(const std::vector<std::string_view>& rest, const std::string& value) {
   std::string out = value;
   for (auto part = rest.rbegin(); part != rest.rend(); ++part)
-    out = "{" + key_of(*part) + ": " + out + "}";
+    out = fmt::format("{{{}: {}}}", key_of(*part), out);
   return out;
 }
 

@@ -198,7 +198,10 @@ TEST_CASE("property, splitting a triangle of spot depths anywhere changes nothin
   for (std::size_t t = 0; t < std::get<shell::SpotDepthsFloor>(row.floor).triangles.size(); ++t) {
     auto split = row;
     auto& floor = std::get<shell::SpotDepthsFloor>(split.floor);
-    const auto [a, b, c] = floor.triangles[t];
+    const auto corners = floor.triangles[t];
+    const auto a = corners[0];
+    const auto b = corners[1];
+    const auto c = corners[2];
     const double u = draw(0.1, 0.4);
     const double v = draw(0.1, 0.4);
     const auto mix = [&](Length shell::SpotDepth::*of) {
