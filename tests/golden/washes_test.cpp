@@ -77,7 +77,7 @@ TEST_CASE("a card for each bucket and can") {
 // 31.45 % acid: 1 : 2.485 makes 10 %, 1 : 6.129 makes 5 % (CRC densities, balance of mass); 25 000
 // ppm over it; diluting to 10 % warms by 7.4 K (Parker's heats), 1 : 2 a little more.
 TEST_CASE("the ratio of the trade stands beside the published one") {
-  const auto& e = plan(lead).mixes.strengths.at(0);
+  const auto e = plan(lead).mixes.strengths.at(0);
   CHECK(e.published_strong->water == Approx(2.485).epsilon(1e-3));
   CHECK(e.published_mild->water == Approx(6.129).epsilon(1e-3));
   CHECK(e.by_mass.in_percent() == Approx(11.54).epsilon(1e-3));
