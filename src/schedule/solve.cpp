@@ -72,4 +72,14 @@ std::variant<Answer, Infeasible> solve(const Problem& problem) {
   return cheapest(problem, standing, best_finish, *finish);
 }
 
+bool has_programme(const Problem& problem) {
+  require_sound(problem);
+  const Standing standing = standing_of(problem);
+  const std::vector<Slot> best_finish = best_finishes(problem);
+  if (all_painted(problem, standing)) {
+    return std::holds_alternative<Answer>(only_finish(problem, standing, best_finish));
+  }
+  return earliest_finish(problem, standing, best_finish).has_value();
+}
+
 }  // namespace basinwright::schedule
