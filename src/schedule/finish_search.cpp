@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "suffixes.hpp"
+#include "endings.hpp"
 
 namespace basinwright::schedule {
 namespace {
@@ -40,6 +40,7 @@ class FinishSearch {
           return found_;
         case Reply::refused:
           low_ = place + 1;
+          high_ = finishes_.size();  // there is more effort now
           break;
         case Reply::too_much:
           high_ = place;
@@ -90,7 +91,7 @@ class FinishSearch {
       look_.emplace(problem_, standing_, std::min(problem_.horizon, length), best_finish_);
     }
     look_->starts.limit(latest);
-    Suffixes suffixes(look_->setting, look_->starts, look_->reach, {latest, false});
+    Endings suffixes(look_->setting, look_->starts, look_->reach, {latest, false});
     if (!suffixes.run(effort_)) {
       return Reply::too_much;
     }

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <vector>
 
-#include "suffixes.hpp"
+#include "painting.hpp"
 
 namespace basinwright::schedule {
 

@@ -101,9 +101,11 @@ Problem up_to(const Problem& problem, std::size_t coat, std::size_t section) {
   if (part.units.rework) {
     part.units.rework->slots.resize(section + 1);
   }
-  part.finish.clear();
-  for (Slot end = 0; end <= problem.horizon; ++end) {
-    part.finish.push_back(Finish{end, 0});
+  // Any end will do; by dates there are fewer to ask for.
+  part.finish.assign(at(problem.horizon) + 1, Finish{problem.horizon, 0});
+  for (Slot end = problem.horizon - 1; end >= 0; --end) {
+    const bool last = problem.date_of[at(end)] != problem.date_of[at(std::max<Slot>(0, end - 1))];
+    part.finish[at(end)]->slot = last ? end : part.finish[at(end) + 1]->slot;
   }
   return part;
 }

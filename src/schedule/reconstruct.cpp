@@ -8,7 +8,7 @@ namespace {
 // Adds one booking after the other, always the first after which the price can still be met.
 class Painter {
  public:
-  Painter(const Setting& setting, const UnitStarts& starts, const Goals& goals, Suffixes& suffixes)
+  Painter(const Setting& setting, const UnitStarts& starts, const Goals& goals, Endings& suffixes)
       : setting_(setting), starts_(starts), goals_(goals), suffixes_(suffixes) {}
 
   std::vector<Booking> run(std::vector<Booking> chain, const Tally& rest) {
@@ -203,7 +203,7 @@ class Painter {
   const Setting& setting_;
   const UnitStarts& starts_;
   const Goals& goals_;
-  Suffixes& suffixes_;
+  Endings& suffixes_;
   Prefix prefix_;
   Tally rest_;
   bool can_reclean_ = false;
@@ -216,7 +216,7 @@ std::vector<Booking> first_bookings(const Setting& setting,
                                     const UnitStarts& starts,
                                     const Goals& goals,
                                     const ChainCost& chain,
-                                    Suffixes& suffixes) {
+                                    Endings& suffixes) {
   Tally rest;
   std::vector<Booking> bookings = chain.first(rest);
   return Painter(setting, starts, goals, suffixes).run(std::move(bookings), rest);

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "chain_cost.hpp"
+#include "endings.hpp"
 
 namespace basinwright::schedule {
 
@@ -12,6 +13,6 @@ namespace basinwright::schedule {
                                                   const UnitStarts& starts,
                                                   const Goals& goals,
                                                   const ChainCost& chain,
-                                                  Suffixes& suffixes);
+                                                  Endings& suffixes);
 
 }  // namespace basinwright::schedule

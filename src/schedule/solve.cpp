@@ -17,7 +17,7 @@ bool all_painted(const Problem& problem, const Standing& standing) {
       });
 }
 
-Answer answer_from(const Look& look, Slot finish, const Goals& goals, Suffixes& suffixes) {
+Answer answer_from(const Look& look, Slot finish, const Goals& goals, Endings& suffixes) {
   const ChainCost chain(look.setting, look.reach, goals);
   const Tally total = chain.best() + look.setting.standing.tally;
   return {first_bookings(look.setting, look.starts, goals, chain, suffixes),
@@ -30,7 +30,7 @@ Answer cheapest(const Problem& problem,
                 Slot finish) {
   Look look(problem, standing, last_end(best_finish, finish), best_finish);
   look.starts.limit(finish);
-  Suffixes suffixes(look.setting, look.starts, look.reach, {finish});
+  Endings suffixes(look.setting, look.starts, look.reach, {finish});
   suffixes.run();
   const Goals goals(look.setting, suffixes.paintings(), look.reach.earliest_end);
   return answer_from(look, finish, goals, suffixes);
@@ -50,7 +50,7 @@ std::variant<Answer, Infeasible> only_finish(const Problem& problem,
     return first_unreachable(look);
   }
   const Finish& finish = *problem.finish[at(end)];
-  Suffixes suffixes(look.setting, look.starts, look.reach, {finish.slot});
+  Endings suffixes(look.setting, look.starts, look.reach, {finish.slot});
   const Slot length = look.setting.length;
   const Goals goals(look.setting, {{length, length, 0, {0, 0, finish.cost}}}, 0);
   return answer_from(look, finish.slot, goals, suffixes);
@@ -70,6 +70,16 @@ std::variant<Answer, Infeasible> solve(const Problem& problem) {
     return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
   }
   return cheapest(problem, standing, best_finish, *finish);
+}
+
+bool has_programme(const Problem& problem) {
+  require_sound(problem);
+  const Standing standing = standing_of(problem);
+  const std::vector<Slot> best_finish = best_finishes(problem);
+  if (all_painted(problem, standing)) {
+    return std::holds_alternative<Answer>(only_finish(problem, standing, best_finish));
+  }
+  return earliest_finish(problem, standing, best_finish).has_value();
 }
 
 }  // namespace basinwright::schedule

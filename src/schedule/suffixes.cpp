@@ -56,15 +56,6 @@ int Suffixes::copy(int parent) {
   return static_cast<int>(labels_.size()) - 1;
 }
 
-bool Suffixes::asked(Slot end) const {
-  const auto& finish = setting_.problem.finish;
-  if (at(end) >= finish.size() || !finish[at(end)]) {
-    return false;
-  }
-  const Slot slot = finish[at(end)]->slot;
-  return question_.priced ? slot == question_.finish : slot <= question_.finish;
-}
-
 // Nothing follows: the last unit ends exactly here.
 void Suffixes::root(Slot end) {
   Label label;

@@ -4,37 +4,12 @@
 #include <cstdint>
 #include <vector>
 
-#include "stages.hpp"
-#include "tally.hpp"
+#include "painting.hpp"
 #include "unit_starts.hpp"
 
 namespace basinwright::schedule {
 
-/// All the painting that is left, as the chain sees it.
-struct Painting {
-  Slot start = 0;        ///< Of its first work.
-  Slot wet_until = 0;    ///< The chain ends at this slot at the latest.
-  Slot anchor_from = 0;  ///< The anchor ends at this slot at the earliest; 0 when it may be any.
-  Tally tally;           ///< With the attendance of its first date. By finish: its cost is that.
-};
-
-/// What has been painted so far, for the question whether the rest can be had at a price.
-struct Prefix {
-  Stages::Coats done;
-  std::vector<SectionStanding> sections;  ///< Rework ends: of reworks booked.
-  std::vector<std::int32_t> dates;        ///< By coat: of the last section done.
-  Slot clock = 0;
-  Slot wet = no_slot;
-  Slot anchor = no_slot;
-  std::int32_t last_date = no_date;  ///< Of work.
-};
-
-/// What is asked of the programmes' ends.
-struct Question {
-  Slot finish = 0;
-  bool priced = true;  ///< At this finish, the least tally; otherwise the least finish up to it.
-};
-
+/// For problems in which coats may be reworked: a label a start. `ZoneSuffixes` does the others.
 class Suffixes {
  public:
   Suffixes(const Setting& setting,
@@ -76,7 +51,7 @@ class Suffixes {
   [[nodiscard]] static std::size_t index(int label) { return static_cast<std::size_t>(label); }
   [[nodiscard]] Side* sides(int label) { return &sides_[labels_[index(label)].sides]; }
   int copy(int parent);
-  [[nodiscard]] bool asked(Slot end) const;
+  [[nodiscard]] bool asked(Slot end) const { return schedule::asked(setting_, question_, end); }
   void root(Slot end);
   void visit(Slot end);
   void try_units(int label, Slot end);

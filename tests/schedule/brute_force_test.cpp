@@ -26,9 +26,7 @@ void count(const Problem& problem, const Answer& answer, Seen& seen) {
 }
 
 // The four values, and the very bookings: of equals the first.
-void compare(std::uint32_t seed, const random::Size& size, Seen& seen) {
-  INFO("seed " << seed);
-  const Problem problem = random::problem(seed, size);
+void compare(const Problem& problem, Seen& seen) {
   const auto solved = solve(problem);
   const auto expected = brute::best(problem);
   const auto* answer = std::get_if<Answer>(&solved);
@@ -46,6 +44,11 @@ void compare(std::uint32_t seed, const random::Size& size, Seen& seen) {
     FAIL_CHECK(complaint);
   }
   count(problem, *answer, seen);
+}
+
+void compare(std::uint32_t seed, const random::Size& size, Seen& seen) {
+  INFO("seed " << seed);
+  compare(random::problem(seed, size), seen);
 }
 
 }  // namespace
@@ -79,4 +82,23 @@ TEST_CASE("a longer chain is solved as the enumeration solves it") {
   }
   CHECK(seen.feasible > 200);
   CHECK(seen.recleaned > 10);
+}
+
+// Dates that cost the same throughout and no reworks: the solver's labels are whole stretches.
+TEST_CASE("even dates are solved as the enumeration solves them") {
+  Seen seen;
+  for (std::uint32_t seed = 30000; seed < 32000; ++seed) {
+    INFO("seed " << seed);
+    Problem problem = random::problem(seed, {15, 1, seed % 2 == 0 ? 2 : 3, 2});
+    if (problem.facts && !problem.facts->reworks.empty()) {
+      continue;
+    }
+    problem.units.rework.reset();
+    for (std::size_t slot = 0; slot < problem.cost_of.size(); ++slot) {
+      problem.cost_of[slot] = 1 + problem.date_of[slot] % 3;
+    }
+    compare(problem, seen);
+  }
+  CHECK(seen.feasible > 500);
+  CHECK(seen.split > 30);
 }

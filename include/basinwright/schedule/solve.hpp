@@ -25,6 +25,10 @@ struct Infeasible {
 /// docs/method.md "Programme".
 [[nodiscard]] std::variant<Answer, Infeasible> solve(const Problem& problem);
 
+/// Whether there is any programme at all: less work than `solve`, since none is priced and nothing
+/// is blamed.
+[[nodiscard]] bool has_programme(const Problem& problem);
+
 /// Every rule of `problem` that `answer` breaks, in words; empty when it holds.
 [[nodiscard]] std::vector<std::string> verify(const Problem& problem, const Answer& answer);
 

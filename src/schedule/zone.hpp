@@ -1,0 +1,38 @@
+// Sets of slots under bounds on their differences.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "setting.hpp"
+
+namespace basinwright::schedule {
+
+/// All values of some variables with v_i - v_j <= bound(i, j); variable 0 is slot 0. Closed: no
+/// bound is wider than what the others imply, so leaving a variable out is exact, and one zone
+/// holds another just when each of its bounds does. `never`: no bound.
+class Zone {
+ public:
+  explicit Zone(std::size_t variables);
+
+  [[nodiscard]] Slot bound(std::size_t i, std::size_t j) const { return bounds_[i * size_ + j]; }
+  [[nodiscard]] Slot most(std::size_t i) const { return bound(i, 0); }
+  /// Minus `never` where there is none.
+  [[nodiscard]] Slot least(std::size_t i) const { return -bound(0, i); }
+  /// Adds v_i - v_j <= most; false when nothing is left, the zone is then of no more use.
+  [[nodiscard]] bool tighten(std::size_t i, std::size_t j, Slot most);
+  /// Adds low <= v_i - v_j <= high.
+  [[nodiscard]] bool between(std::size_t i, std::size_t j, Reach reach) {
+    return tighten(i, j, reach.until) && tighten(j, i, -reach.from);
+  }
+  void forget(std::size_t i);
+  /// `i` takes the place of `j`, whose bounds are lost; `i` is forgotten.
+  void move(std::size_t i, std::size_t j);
+  [[nodiscard]] bool holds(const Zone& other) const;
+
+ private:
+  std::size_t size_;
+  std::vector<Slot> bounds_;
+};
+
+}  // namespace basinwright::schedule
