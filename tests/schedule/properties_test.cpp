@@ -164,10 +164,8 @@ TEST_CASE("a rework that nobody can do changes nothing") {
     }
     Problem other = problem;
     other.calendars.emplace_back();
-    other.units.rework = Rework{std::vector<Slot>(problem.units.sections.size(), 1),
-                                other.calendars.size() - 1,
-                                0,
-                                5};
+    other.units.rework = Rework{
+        std::vector<Slot>(problem.units.sections.size(), 1), other.calendars.size() - 1, 0, 5};
     const auto one = answer(problem);
     const auto two = answer(other);
     REQUIRE(one.has_value() == two.has_value());
