@@ -7,12 +7,13 @@
 #include "sizes.hpp"
 #include "source_keys.hpp"
 #include "standalone.hpp"
+#include "support/places.hpp"
 #include "test_names.hpp"
 
 using namespace architecture;
 
 namespace {
-const fs::path project = BASINWRIGHT_SOURCE_DIR;
+const fs::path project = places::source();
 }
 
 TEST_CASE("the checks see the project") {
@@ -40,7 +41,7 @@ TEST_CASE("libraries from outside stay in their rooms") {
 }
 
 TEST_CASE("every public header compiles alone") {
-  require_none(dependent_headers(project, BASINWRIGHT_CXX));
+  require_none(dependent_headers(project, places::compiler()));
 }
 
 TEST_CASE("files keep below their ceiling") {

@@ -4,6 +4,7 @@
 #include "pure.hpp"
 #include "source_keys.hpp"
 #include "standalone.hpp"
+#include "support/places.hpp"
 #include "test_names.hpp"
 
 using namespace architecture;
@@ -66,15 +67,15 @@ TEST_CASE("headers that lean on others are all found") {
   const BrokenTree tree;
   tree.write("include/basinwright/a/good.hpp",
              "#pragma once\n#include <string>\ninline std::string f() { return {}; }\n");
-  require_none(dependent_headers(tree.root(), BASINWRIGHT_CXX));
+  require_none(dependent_headers(tree.root(), places::compiler()));
   tree.write("include/basinwright/a/leans.hpp", "#pragma once\ninline std::string g();\n");
-  require_one(dependent_headers(tree.root(), BASINWRIGHT_CXX),
+  require_one(dependent_headers(tree.root(), places::compiler()),
               "include/basinwright/a/leans.hpp: does not compile alone");
   tree.write("include/basinwright/a/open.hpp", "inline int h() { return 1; }\n");
   for (const char* name : {"b", "c", "d", "e"}) {
     tree.write("include/basinwright/" + std::string(name) + "/x.hpp", "#error no\n");
   }
-  CHECK(dependent_headers(tree.root(), BASINWRIGHT_CXX).size() == 6);
+  CHECK(dependent_headers(tree.root(), places::compiler()).size() == 6);
 }
 
 TEST_CASE("test names that a runner would misread are found") {

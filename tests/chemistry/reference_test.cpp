@@ -9,6 +9,7 @@
 
 #include "chemistry/water_subjects.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 namespace {
 
@@ -16,7 +17,7 @@ using nlohmann::json;
 
 std::vector<std::filesystem::path> row_files() {
   std::vector<std::filesystem::path> files;
-  const std::filesystem::path folder = BASINWRIGHT_SOURCE_DIR "/tests/reference";
+  const std::filesystem::path folder = places::source() + "/tests/reference";
   for (const auto& entry : std::filesystem::directory_iterator(folder)) {
     if (entry.path().filename().string().rfind("chemistry_", 0) == 0) files.push_back(entry.path());
   }

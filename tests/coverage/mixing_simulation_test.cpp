@@ -6,6 +6,7 @@
 #include "mixing_rows.hpp"
 #include "mixing_sessions.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace basinwright;
 using coverage::MixingSession;
@@ -47,7 +48,7 @@ bool fresh(const MixingSession& s, double worst_age) {
 }  // namespace
 
 TEST_CASE("the simulation gives the simulated values of the reference") {
-  std::ifstream stream(BASINWRIGHT_SOURCE_DIR "/tests/reference/mixing.json");
+  std::ifstream stream(places::source() + "/tests/reference/mixing.json");
   const auto file = nlohmann::json::parse(stream);
   REQUIRE(file.at("rows").size() == 6);
   for (const auto& row : file.at("rows")) {

@@ -7,6 +7,7 @@
 
 #include "mixing_rows.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace basinwright;
 using coverage::Hindrance;
@@ -16,7 +17,7 @@ using mixing_rows::json;
 namespace {
 
 json file() {
-  std::ifstream stream(BASINWRIGHT_SOURCE_DIR "/tests/reference/mixing.json");
+  std::ifstream stream(places::source() + "/tests/reference/mixing.json");
   return json::parse(stream);
 }
 

@@ -8,6 +8,7 @@
 #include "basinwright/job/offer.hpp"
 #include "basinwright/readers/weather_file.hpp"
 #include "readers/reading.hpp"
+#include "support/places.hpp"
 
 using namespace reading;
 
@@ -20,7 +21,7 @@ using Names = std::set<std::string>;
 const Names guarded{"tolerance-out-of-range"};
 
 fs::path root() {
-  return BASINWRIGHT_SOURCE_DIR;
+  return places::source();
 }
 
 std::string without_comments(const std::string& code) {

@@ -4,6 +4,7 @@
 
 #include "chemistry/formula.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 #include "support/plans.hpp"
 
 namespace {
@@ -30,13 +31,12 @@ void check_steps(const trace::Trace& trace) {
 
 TEST_CASE("every recorded formula of every example gives its value") {
   int examples = 0;
-  for (const auto& entry :
-       std::filesystem::directory_iterator(std::string(BASINWRIGHT_SOURCE_DIR) + "/examples")) {
+  for (const auto& entry : std::filesystem::directory_iterator(places::source() + "/examples")) {
     const std::string name = entry.path().filename().string();
     if (!name.ends_with(".json") || name.ends_with(".rates.json")) continue;
     INFO(name);
     const std::string own = "examples/" + name.substr(0, name.size() - 5) + ".rates.json";
-    const bool has_own = std::filesystem::exists(std::string(BASINWRIGHT_SOURCE_DIR) + "/" + own);
+    const bool has_own = std::filesystem::exists(places::source() + "/" + own);
     const auto rates = has_own ? test::rates_of(test::file_text(own)) : test::demonstration();
     check_steps(test::plan_of(test::file_text("examples/" + name), rates, true).trace);
     ++examples;

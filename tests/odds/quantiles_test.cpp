@@ -7,6 +7,7 @@
 #include "basinwright/dates/date.hpp"
 #include "odds_rows.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace basinwright;
 using odds_rows::json;
@@ -21,7 +22,7 @@ bool has_ranks(const odds::RankInterval& got, std::int64_t low, std::int64_t hig
 
 // Outside source: tests/reference/odds.json, order statistics in exact arithmetic.
 TEST_CASE("every reference row of the odds is met in every key") {
-  std::ifstream stream(BASINWRIGHT_SOURCE_DIR "/tests/reference/odds.json");
+  std::ifstream stream(places::source() + "/tests/reference/odds.json");
   const json file = json::parse(stream);
   const double relative = file.at("tolerance").at("relative");
   REQUIRE(relative == 1e-9);

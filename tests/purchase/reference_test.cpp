@@ -6,6 +6,7 @@
 
 #include "basinwright/purchase/packs.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 // Outside source: tests/reference/packs.json, whose answers come from exhaustive search, dynamic
 // programming and an integer-programming solver, all equal. Whole numbers: no tolerance.
@@ -19,7 +20,7 @@ using purchase::Pack;
 namespace {
 
 json rows() {
-  std::ifstream file(std::string(BASINWRIGHT_SOURCE_DIR) + "/tests/reference/packs.json");
+  std::ifstream file(places::source() + "/tests/reference/packs.json");
   return json::parse(file).at("rows");
 }
 

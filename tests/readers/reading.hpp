@@ -13,6 +13,7 @@
 #include "readers/node.hpp"
 #include "readers/view.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 namespace reading {
 
@@ -24,7 +25,7 @@ using nlohmann::json;
 using readers::Node;
 
 inline std::string contents(const std::string& path) {
-  std::ifstream file(std::string(BASINWRIGHT_SOURCE_DIR) + "/" + path, std::ios::binary);
+  std::ifstream file(places::source() + "/" + path, std::ios::binary);
   REQUIRE(file.is_open());
   return {std::istreambuf_iterator<char>(file), {}};
 }

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "reading.hpp"
+#include "support/places.hpp"
 
 using namespace reading;
 using readers::Field;
@@ -153,8 +154,7 @@ TEST_CASE("every row has a key of its own, a meaning, and what holds without it"
 
 TEST_CASE("every example file is read without a problem") {
   int count = 0;
-  for (const auto& entry :
-       std::filesystem::directory_iterator(std::string(BASINWRIGHT_SOURCE_DIR) + "/examples")) {
+  for (const auto& entry : std::filesystem::directory_iterator(places::source() + "/examples")) {
     const std::string name = entry.path().filename().string();
     if (!name.ends_with(".json")) continue;
     Problems problems;

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "render/outside.hpp"
+#include "support/places.hpp"
 #include "weather_reading.hpp"
 
 using namespace weather_reading;
@@ -17,9 +18,9 @@ double value_of(const std::string& word) {
 void compare(const std::string& form, int seed) {
   const outside::Folder folder;
   const std::string path = folder.write("weather", "");
-  const auto oracle = outside::run("/usr/bin/python3 '" BASINWRIGHT_SOURCE_DIR
-                                   "/tests/readers/weather_oracle.py' " +
-                                   form + " " + std::to_string(seed) + " '" + path + "'");
+  const auto oracle =
+      outside::run("/usr/bin/python3 '" + places::source() + "/tests/readers/weather_oracle.py' " +
+                   form + " " + std::to_string(seed) + " '" + path + "'");
   REQUIRE(oracle.status == 0);
   std::ifstream file(path, std::ios::binary);
   const Weather w(std::string(std::istreambuf_iterator<char>(file), {}));

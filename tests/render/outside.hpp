@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 namespace outside {
 
@@ -72,9 +73,8 @@ inline std::optional<std::string> read_back(const std::string& how, std::string_
   if (!has("python3", "read_back.py " + how)) return std::nullopt;
   const Folder folder;
   const std::string file = folder.write("input", bytes);
-  const Result result = run("PYTHONIOENCODING=utf-8 /usr/bin/python3 '" BASINWRIGHT_SOURCE_DIR
-                            "/tests/render/read_back.py' " +
-                            how + " '" + file + "' 2>&1");
+  const Result result = run("PYTHONIOENCODING=utf-8 /usr/bin/python3 '" + places::source() +
+                            "/tests/render/read_back.py' " + how + " '" + file + "' 2>&1");
   if (result.status == 77) {
     WARN("SKIPPED: this python3 cannot tell, so read_back.py " << how << " is not checked");
     return std::nullopt;

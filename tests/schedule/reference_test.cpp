@@ -5,6 +5,7 @@
 #include "basinwright/schedule/solve.hpp"
 #include "reference_row.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace basinwright::schedule;
 
@@ -13,7 +14,7 @@ namespace {
 using nlohmann::json;
 
 json rows() {
-  std::ifstream stream(BASINWRIGHT_SOURCE_DIR "/tests/reference/schedules.json");
+  std::ifstream stream(places::source() + "/tests/reference/schedules.json");
   return json::parse(stream).at("rows");
 }
 

@@ -11,6 +11,7 @@
 #include "basinwright/shell/pool.hpp"
 #include "basinwright/shell/take_off.hpp"
 #include "basinwright/units/unit.hpp"
+#include "support/places.hpp"
 
 namespace rows {
 
@@ -19,7 +20,7 @@ using basinwright::units::Length;
 using nlohmann::json;
 
 inline json shells() {
-  std::ifstream file(std::string(BASINWRIGHT_SOURCE_DIR) + "/tests/reference/shells.json");
+  std::ifstream file(places::source() + "/tests/reference/shells.json");
   return json::parse(file);
 }
 

@@ -9,11 +9,12 @@
 #include "basinwright/dates/date.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/readers/read.hpp"
+#include "support/places.hpp"
 
 namespace basinwright::test {
 
 inline std::string file_text(const std::string& path) {
-  std::ifstream file(std::string(BASINWRIGHT_SOURCE_DIR) + "/" + path, std::ios::binary);
+  std::ifstream file(places::source() + "/" + path, std::ios::binary);
   if (!file) throw std::runtime_error("cannot read " + path);
   return {std::istreambuf_iterator<char>(file), {}};
 }

@@ -10,6 +10,7 @@
 #include "basinwright/units/show.hpp"
 #include "basinwright/units/unit.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 #include "units/names.hpp"
 #include "units/outside.hpp"
 
@@ -82,7 +83,7 @@ struct Question {
 };
 
 void compare(const std::vector<Question>& questions, const std::string& file) {
-  const std::string path = std::string(BASINWRIGHT_BINARY_DIR) + "/" + file;
+  const std::string path = places::binary() + "/" + file;
   std::ofstream input(path);
   for (const Question& q : questions) input << q.have << "\n" << q.want << "\n";
   input.close();

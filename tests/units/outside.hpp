@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "support/places.hpp"
+
 namespace outside {
 
 /// What a shell command printed, line by line; nothing when it failed.
@@ -52,7 +54,7 @@ inline std::string cases(const std::string& usual) {
 /// The lines of a Python script under tests/, run with `arguments`.
 inline std::optional<std::vector<std::string>> python_lines(const std::string& script,
                                                             const std::string& arguments) {
-  return lines_of(python + " '" BASINWRIGHT_SOURCE_DIR "/tests/" + script + "' " + arguments);
+  return lines_of(python + " '" + places::source() + "/tests/" + script + "' " + arguments);
 }
 
 }  // namespace outside

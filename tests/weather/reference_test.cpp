@@ -4,6 +4,7 @@
 #include <fstream>
 
 #include "support/catch.hpp"
+#include "support/places.hpp"
 #include "weather_rows.hpp"
 
 using namespace basinwright;
@@ -12,7 +13,7 @@ using nlohmann::json;
 namespace {
 
 json file(const std::string& name) {
-  std::ifstream stream(std::string(BASINWRIGHT_SOURCE_DIR) + "/tests/reference/" + name);
+  std::ifstream stream(places::source() + "/tests/reference/" + name);
   return json::parse(stream);
 }
 
