@@ -122,9 +122,9 @@ TEST_CASE("L-shaped pool, packs, counts and the price ladder by hand") {
   CHECK(packs(plan, "filler") == 4);        // 3.64 pints
   CHECK(packs(plan, "acid") == 5);          // 10.0013 gal: 2 x 4 + 3 x 1 = 97.40; 3 x 4 = 102.00
   CHECK(packs(plan, "thinner") == 1);       // 0.195 gal in a quart
-  CHECK(count(plan.consumables, "abrasive disc") == 31);                // 0.28 x 107.21 m2 = 30.02
-  CHECK(count(plan.consumables, "tape, 180 ft") == 1);                  // 35.05 m x 0.0183 = 0.64
-  CHECK(count(plan.consumables, "rags, pack") == 3);                    // 0.02 x 107.21 = 2.14
+  CHECK(count(plan.consumables, "abrasive disc") == 31);                // 0.026 x 1154 ft2 = 30.004
+  CHECK(count(plan.consumables, "tape, 180 ft") == 1);                  // 115 ft x 0.0056 = 0.64
+  CHECK(count(plan.consumables, "rags, pack") == 3);                    // 0.002 x 1154 = 2.31
   CHECK(count(plan.protection, "coverall") == 9);                       // three painters
   CHECK(person_hours(plan, "abrade") == Approx(27.4761).margin(1e-3));  // 1154 / 42
   CHECK(person_hours(plan, "coat-2") == Approx(5.4952).margin(1e-3));   // / 210
@@ -163,7 +163,7 @@ TEST_CASE("L-shaped pool, cure and fill by hand") {
   CHECK(hours(plan, "coat-1") == 2.0);  // 5.495 / 3 painters = 1.83 h
 }
 
-TEST_CASE("freeform pool: the outline walked in a million steps agrees") {
+TEST_CASE("freeform pool, the outline walked in a million steps agrees") {
   if (!outside::has_python()) return;
   const auto out = outside::python_lines("golden/freeform_by_points.py", "");
   REQUIRE(out.has_value());
