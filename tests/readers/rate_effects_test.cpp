@@ -351,7 +351,8 @@ TEST_CASE("every given value names its place") {
 TEST_CASE("a count by area or length is in the units of its own file") {
   const auto book = [](const std::string& units) {
     Problems problems;
-    const auto read = rates(R"({"units": ")" + units + R"(", "currency": "USD", "consumables": [
+    const auto read = rates(R"({"units": ")" + units +
+                                R"(", "currency": "USD", "labour": {"hour": "40"}, "consumables": [
       {"item": "disc", "per": "abraded_area", "rate": 0.9290304},
       {"item": "tape", "per": "edge", "rate": 0.3048},
       {"item": "tread strip", "per": "tread_area", "rate": 0.9290304},
