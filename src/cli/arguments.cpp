@@ -18,12 +18,13 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 6> commands{{
+constexpr std::array<CommandRow, 7> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
     {"compare", Command::compare, "Two ways of doing the job, side by side"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
+    {"batch", Command::batch, "Many jobs, one result line each, in their order"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
 }};
 
@@ -46,10 +47,42 @@ struct Texts {
   std::string other;
   std::vector<std::string> weather, sets;
   bool strict = false, no_color = false, quiet = false;
+  std::vector<std::string> jobs;
+  std::string folder, document = "jobsheet", document_format = "text";
+  std::size_t threads = 1;
+  bool fail_fast = false, resume = false;
 };
 
+void add_batch_options(CLI::App& sub, Texts& t) {
+  sub.add_option(
+         "JOB", t.jobs, "Job files, folders of them, or - for one job a line on standard input")
+      ->required();
+  sub.add_option("--jobs", t.threads, "How many are worked on at a time; the output is the same")
+      ->check(CLI::Range(1, 256))
+      ->type_name("N");
+  sub.add_option("--output-dir", t.folder, "Write a document for each job into this folder too")
+      ->type_name("FOLDER");
+  sub.add_option("--document", t.document, "Which document")
+      ->check(CLI::IsMember({"jobsheet", "quote", "takeoff"}))
+      ->type_name("jobsheet|quote|takeoff");
+  sub.add_option("--document-format", t.document_format, "Form of the documents")
+      ->check(CLI::IsMember({"text", "markdown", "json", "csv"}))
+      ->type_name("text|markdown|json|csv");
+  sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
+      ->check(CLI::IsMember({"json", "csv"}))
+      ->type_name("json|csv");
+  sub.add_option("--output", t.output, "Write the result lines here, whole or not at all")
+      ->type_name("FILE|-");
+  sub.add_flag("--fail-fast", t.fail_fast, "End at the first job that has problems");
+  sub.add_flag("--resume", t.resume, "Pass over what an earlier run with the same inputs has done");
+}
+
 void add_options(CLI::App& sub, Command command, Texts& t) {
-  sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
+  if (command == Command::batch) {
+    add_batch_options(sub, t);
+  } else {
+    sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
+  }
   if (command == Command::explain)
     sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
   if (command == Command::compare) {
@@ -81,7 +114,7 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   sub.add_option("--units", t.units, "Units of the output")
       ->check(CLI::IsMember(systems))
       ->type_name(CLI::detail::join(systems, "|"));
-  if (command != Command::check) {
+  if (command != Command::check && command != Command::batch) {
     std::vector<std::string> forms(formats.begin(), formats.end());
     if (command != Command::takeoff) std::erase(forms, "svg");
     sub.add_option("--format", t.format, "Form of the output")
@@ -151,6 +184,19 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  if (command == Command::batch) {
+    if (r.format == Format::text) r.format = Format::json;
+    r.batch = {t.jobs,
+               std::nullopt,
+               std::ranges::find(commands, t.document, &CommandRow::name)->command,
+               static_cast<Format>(std::ranges::find(formats, t.document_format) - formats.begin()),
+               t.threads,
+               t.fail_fast,
+               t.resume};
+    if (!t.folder.empty()) r.batch.folder = t.folder;
+    if (t.resume && !r.batch.folder && !r.output)
+      return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
+  }
   r.json_diagnostics = t.diagnostics == "json";
   r.strict = t.strict;
   r.no_color = t.no_color;

@@ -9,6 +9,7 @@
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/report/pages.hpp"
+#include "batch.hpp"
 #include "files.hpp"
 #include "inputs.hpp"
 #include "output.hpp"
@@ -73,6 +74,7 @@ class Errand {
         return compare(subject);
       case Command::jobsheet:
       case Command::check:
+      case Command::batch:
         break;
     }
     return dated(put(r_, rendered(r_, report::jobsheet(subject))), plan);
@@ -157,7 +159,9 @@ int run(const std::vector<std::string>& arguments) {
   try {
     const auto parsed = parse_arguments(arguments);
     if (const auto* words = std::get_if<Leave>(&parsed)) return static_cast<int>(leave(*words));
-    return static_cast<int>(carry_out(std::get<Request>(parsed)));
+    const Request& request = std::get<Request>(parsed);
+    return static_cast<int>(request.command == Command::batch ? batch(request)
+                                                              : carry_out(request));
   } catch (const std::exception& fault) {
     complain(std::string("basinwright: this is our fault, not yours: ") + fault.what() + "\n");
   } catch (...) {
