@@ -1,5 +1,6 @@
 #include "batch_work.hpp"
 
+#include <algorithm>
 #include <chrono>
 #include <exception>
 #include <utility>
@@ -58,6 +59,20 @@ std::string settings_of(const Request& r, dates::Date today) {
          std::to_string(r.batch.folder ? 1 : 0) + ' ' +
          std::to_string(static_cast<int>(r.batch.document)) + ' ' +
          std::to_string(static_cast<int>(r.batch.document_format));
+}
+
+// The first error, else the first warning.
+void note_problems(const diagnostics::Problems& problems, report::Outcome& outcome) {
+  const auto all = problems.sorted();
+  outcome.problems = all.size();
+  if (all.empty()) return;
+  auto told =
+      std::ranges::find(all, diagnostics::Severity::error, &diagnostics::Diagnostic::severity);
+  outcome.problem_is_error = told != all.end();
+  if (!outcome.problem_is_error) told = all.begin();
+  outcome.problem = told->code + ": " + told->message;
+  outcome.problem_line = told->at.line;
+  outcome.problem_column = told->at.column;
 }
 
 }  // namespace
@@ -167,7 +182,7 @@ void BatchWork::plan(const BatchItem& item,
   file.job = readers::read_job(file.input, problems);
   if (file.job) add_mismatches(file, *shared_.rates, problems);
   if (file.job && r_.batch.folder && r_.batch.document == Command::quote) add_gaps(file, problems);
-  outcome.problems = problems.sorted();
+  note_problems(problems, outcome);
   outcome.status = static_cast<int>(Status::problems);
   if (problems.has_errors() || (r_.strict && problems.has_warnings()) || !file.job) {
     line = worded(report::batch_line(outcome, nullptr));
@@ -213,7 +228,7 @@ Done BatchWork::carry_out(BatchItem& item, std::size_t index) {
   } catch (const std::exception& fault) {
     outcome.status = static_cast<int>(Status::ours);
     outcome.fault = fault.what();
-    outcome.problems.clear();
+    outcome.problems = 0;
     done.line = worded(report::batch_line(outcome, nullptr));
   }
   done.status = static_cast<Status>(outcome.status);

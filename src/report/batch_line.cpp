@@ -1,6 +1,5 @@
 #include "basinwright/report/batch_line.hpp"
 
-#include <algorithm>
 #include <utility>
 
 #include "basinwright/dates/date.hpp"
@@ -48,31 +47,25 @@ void add_plan(Object& line, const Subject* s) {
 }
 
 std::string why_not(const job::Plan& plan) {
-  if (plan.route.stop) return task(plan.route.stop->step) + ": " + std::string(stop(plan.route.stop->why).why);
+  if (plan.route.stop)
+    return task(plan.route.stop->step) + ": " + std::string(stop(plan.route.stop->why).why);
   if (plan.programme.blocked_by) return blocked(*plan.programme.blocked_by);
   return "";
 }
 
 // The first error; without one, what stands in the way; without that, the first warning.
 void add_problem(Object& line, const Outcome& outcome, const Subject* subject) {
-  line.emplace_back("problems", outcome.problems.size());
-  const auto error = std::ranges::find(
-      outcome.problems, diagnostics::Severity::error, &diagnostics::Diagnostic::severity);
   std::string words = outcome.fault;
-  if (words.empty() && error == outcome.problems.end() && subject != nullptr)
+  if (words.empty() && !outcome.problem_is_error && subject != nullptr)
     words = why_not(subject->plan);
-  if (!words.empty() || outcome.problems.empty()) {
-    line.emplace_back("problem_line", Value());
-    line.emplace_back("problem_column", Value());
-    line.emplace_back("problem", text_or_nothing(words));
-    return;
-  }
-  const diagnostics::Diagnostic& first =
-      error == outcome.problems.end() ? outcome.problems.front() : *error;
+  const bool placed = words.empty() && outcome.problems > 0;
+  line.emplace_back("problems", outcome.problems);
   // A job of a stream stands on one line, which is the stream's.
-  line.emplace_back("problem_line", outcome.line > 0 ? outcome.line : first.at.line);
-  line.emplace_back("problem_column", first.at.column);
-  line.emplace_back("problem", first.code + ": " + first.message);
+  line.emplace_back(
+      "problem_line",
+      placed ? Value(outcome.line > 0 ? outcome.line : outcome.problem_line) : Value());
+  line.emplace_back("problem_column", placed ? Value(outcome.problem_column) : Value());
+  line.emplace_back("problem", text_or_nothing(placed ? outcome.problem : words));
 }
 
 }  // namespace
