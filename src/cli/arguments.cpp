@@ -28,7 +28,7 @@ constexpr std::array<CommandRow, 6> commands{{
 }};
 
 /// In the order of `Format`.
-constexpr std::array<std::string_view, 5> formats{"text", "markdown", "json", "csv", "svg"};
+constexpr std::array<std::string_view, 6> formats{"text", "markdown", "json", "csv", "svg", "html"};
 
 constexpr std::string_view examples = R"(Try:
   basinwright jobsheet examples/plain-pool.json
@@ -89,8 +89,8 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
         ->type_name(CLI::detail::join(forms, "|"));
     sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
   }
-  if (command == Command::takeoff) {
-    sub.add_option("--paper", t.paper, "What a drawing is laid out on")
+  if (command != Command::check) {
+    sub.add_option("--paper", t.paper, "What pages and drawings are laid out on (html, svg)")
         ->check(CLI::IsMember({"A4", "letter"}))
         ->type_name("A4|letter");
   }

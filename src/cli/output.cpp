@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "basinwright/render/csv.hpp"
+#include "basinwright/render/html.hpp"
 #include "basinwright/render/json.hpp"
 #include "basinwright/render/markdown.hpp"
 #include "basinwright/render/svg.hpp"
@@ -45,6 +46,8 @@ std::string rendered(const Request& r, const document::Document& page) {
       return render::csv(page);
     case Format::svg:
       return render::svg(page);
+    case Format::html:
+      return render::html(page, {r.paper});
     case Format::text:
       break;
   }

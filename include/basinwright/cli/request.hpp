@@ -17,7 +17,7 @@ namespace basinwright::cli {
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
 enum class Command { jobsheet, quote, takeoff, compare, check, explain };
-enum class Format { text, markdown, json, csv, svg };
+enum class Format { text, markdown, json, csv, svg, html };
 
 struct Request {
   Command command = Command::jobsheet;
