@@ -18,17 +18,32 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 6> commands{{
+constexpr std::array<CommandRow, 8> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
+    {"checklist",
+     Command::checklist,
+     "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards"},
+    {"handover", Command::handover, "What the client keeps: as built, care, what voids it"},
     {"compare", Command::compare, "Two ways of doing the job, side by side"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
 }};
 
 /// In the order of `Format`.
-constexpr std::array<std::string_view, 6> formats{"text", "markdown", "json", "csv", "svg", "html"};
+constexpr std::array<std::string_view, 7> formats{
+    "text", "markdown", "json", "csv", "svg", "html", "ics"};
+
+/// The formats a command can make.
+std::vector<std::string> formats_of(Command command) {
+  std::vector<std::string> forms(formats.begin(), formats.end());
+  const bool draws = command == Command::takeoff || command == Command::jobsheet;
+  const bool dates = command == Command::jobsheet || command == Command::checklist;
+  if (!draws) std::erase(forms, "svg");
+  if (!dates) std::erase(forms, "ics");
+  return forms;
+}
 
 constexpr std::string_view examples = R"(Try:
   basinwright jobsheet examples/plain-pool.json
@@ -43,7 +58,7 @@ basinwright --help lists the commands.
 struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
-  std::string other;
+  std::string other, table;
   std::vector<std::string> weather, sets;
   bool strict = false, no_color = false, quiet = false;
 };
@@ -82,11 +97,12 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
       ->check(CLI::IsMember(systems))
       ->type_name(CLI::detail::join(systems, "|"));
   if (command != Command::check) {
-    std::vector<std::string> forms(formats.begin(), formats.end());
-    if (command != Command::takeoff) std::erase(forms, "svg");
+    const std::vector<std::string> forms = formats_of(command);
     sub.add_option("--format", t.format, "Form of the output")
         ->check(CLI::IsMember(forms))
         ->type_name(CLI::detail::join(forms, "|"));
+    sub.add_option("--table", t.table, "The one table that csv is to hold, such as purchases")
+        ->type_name("NAME");
     sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
   }
   if (command != Command::check) {
@@ -151,6 +167,8 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  r.table = t.table;
+  if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
   r.json_diagnostics = t.diagnostics == "json";
   r.strict = t.strict;
   r.no_color = t.no_color;

@@ -16,8 +16,8 @@ namespace basinwright::cli {
 /// Exit statuses, as the manual lists them.
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
-enum class Command { jobsheet, quote, takeoff, compare, check, explain };
-enum class Format { text, markdown, json, csv, svg, html };
+enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, check, explain };
+enum class Format { text, markdown, json, csv, svg, html, ics };
 
 struct Request {
   Command command = Command::jobsheet;
@@ -32,6 +32,7 @@ struct Request {
   std::optional<dates::Date> today;
   std::optional<units::System> units;
   Format format = Format::text;
+  std::string table;  ///< The one table of a page that CSV is to hold; empty: all.
   document::Paper paper = document::Paper::a4;
   bool both_units = false;  ///< The take-off in both, side by side.
   bool strict = false;
