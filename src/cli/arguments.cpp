@@ -18,10 +18,14 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 7> commands{{
+constexpr std::array<CommandRow, 9> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
+    {"checklist",
+     Command::checklist,
+     "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards"},
+    {"handover", Command::handover, "What the client keeps: as built, care, what voids it"},
     {"compare", Command::compare, "Two ways of doing the job, side by side"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"batch", Command::batch, "Many jobs, one result line each, in their order"},
@@ -29,7 +33,18 @@ constexpr std::array<CommandRow, 7> commands{{
 }};
 
 /// In the order of `Format`.
-constexpr std::array<std::string_view, 5> formats{"text", "markdown", "json", "csv", "svg"};
+constexpr std::array<std::string_view, 7> formats{
+    "text", "markdown", "json", "csv", "svg", "html", "ics"};
+
+/// The formats a command can make.
+std::vector<std::string> formats_of(Command command) {
+  std::vector<std::string> forms(formats.begin(), formats.end());
+  const bool draws = command == Command::takeoff || command == Command::jobsheet;
+  const bool dates = command == Command::jobsheet || command == Command::checklist;
+  if (!draws) std::erase(forms, "svg");
+  if (!dates) std::erase(forms, "ics");
+  return forms;
+}
 
 constexpr std::string_view examples = R"(Try:
   basinwright jobsheet examples/plain-pool.json
@@ -44,7 +59,7 @@ basinwright --help lists the commands.
 struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
-  std::string other;
+  std::string other, table;
   std::vector<std::string> weather, sets;
   bool strict = false, no_color = false, quiet = false;
   std::vector<std::string> jobs;
@@ -63,11 +78,11 @@ void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option("--output-dir", t.folder, "Write a document for each job into this folder too")
       ->type_name("FOLDER");
   sub.add_option("--document", t.document, "Which document")
-      ->check(CLI::IsMember({"jobsheet", "quote", "takeoff"}))
-      ->type_name("jobsheet|quote|takeoff");
+      ->check(CLI::IsMember({"jobsheet", "quote", "takeoff", "checklist"}))
+      ->type_name("jobsheet|quote|takeoff|checklist");
   sub.add_option("--document-format", t.document_format, "Form of the documents")
-      ->check(CLI::IsMember({"text", "markdown", "json", "csv"}))
-      ->type_name("text|markdown|json|csv");
+      ->check(CLI::IsMember({"text", "markdown", "html", "json", "csv"}))
+      ->type_name("text|markdown|html|json|csv");
   sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
       ->check(CLI::IsMember({"json", "csv"}))
       ->type_name("json|csv");
@@ -115,15 +130,16 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
       ->check(CLI::IsMember(systems))
       ->type_name(CLI::detail::join(systems, "|"));
   if (command != Command::check && command != Command::batch) {
-    std::vector<std::string> forms(formats.begin(), formats.end());
-    if (command != Command::takeoff) std::erase(forms, "svg");
+    const std::vector<std::string> forms = formats_of(command);
     sub.add_option("--format", t.format, "Form of the output")
         ->check(CLI::IsMember(forms))
         ->type_name(CLI::detail::join(forms, "|"));
+    sub.add_option("--table", t.table, "The one table that csv is to hold, such as purchases")
+        ->type_name("NAME");
     sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
   }
-  if (command == Command::takeoff) {
-    sub.add_option("--paper", t.paper, "What a drawing is laid out on")
+  if (command != Command::check) {
+    sub.add_option("--paper", t.paper, "What pages and drawings are laid out on (html, svg)")
         ->check(CLI::IsMember({"A4", "letter"}))
         ->type_name("A4|letter");
   }
@@ -184,6 +200,8 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  r.table = t.table;
+  if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
   if (command == Command::batch) {
     if (r.format == Format::text) r.format = Format::json;
     r.batch = {t.jobs,

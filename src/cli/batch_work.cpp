@@ -41,6 +41,10 @@ std::string_view suffix(Format format) {
       return "csv";
     case Format::svg:
       return "svg";
+    case Format::html:
+      return "html";
+    case Format::ics:
+      return "ics";
     case Format::text:
       break;
   }
@@ -155,6 +159,8 @@ std::string BatchWork::write_document(const BatchItem& item,
     page = report::quotation(subject, job::offer_of(subject.job, subject.rates, now, subject.plan));
   } else if (r_.batch.document == Command::takeoff) {
     page = report::takeoff(subject);
+  } else if (r_.batch.document == Command::checklist) {
+    page = report::checklist(subject);
   } else {
     page = report::jobsheet(subject);
   }

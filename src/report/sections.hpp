@@ -28,6 +28,12 @@ namespace basinwright::report {
 /// What every page rests on, said before any number.
 [[nodiscard]] std::vector<std::string> notices(const Subject& s);
 
+/// Number, client and address on one line.
+[[nodiscard]] std::string subtitle_of(const job::Job& job);
+
+/// What goes into each vessel for one wash; for every wash when `wash` is empty.
+[[nodiscard]] document::Table mix_table(const Subject& s, std::string_view wash);
+
 /// "17.00 %", and "8.875 %" where two decimals do not hold it.
 [[nodiscard]] std::string percent_text(money::Percentage rate);
 

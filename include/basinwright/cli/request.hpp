@@ -17,8 +17,8 @@ namespace basinwright::cli {
 /// Exit statuses, as the manual lists them.
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
-enum class Command { jobsheet, quote, takeoff, compare, check, explain, batch };
-enum class Format { text, markdown, json, csv, svg };
+enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, check, explain, batch };
+enum class Format { text, markdown, json, csv, svg, html, ics };
 
 /// What only a batch asks for.
 struct Batch {
@@ -44,6 +44,7 @@ struct Request {
   std::optional<dates::Date> today;
   std::optional<units::System> units;
   Format format = Format::text;
+  std::string table;  ///< The one table of a page that CSV is to hold; empty: all.
   document::Paper paper = document::Paper::a4;
   bool both_units = false;  ///< The take-off in both, side by side.
   bool strict = false;
