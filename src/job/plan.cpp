@@ -13,6 +13,7 @@
 #include "hazards.hpp"
 #include "mixes.hpp"
 #include "mornings.hpp"
+#include "ordering.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
 #include "range.hpp"
@@ -96,12 +97,13 @@ class Planner {
     if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
     use_defaults();
     plan_.take_off.parts = named_parts(job_, plan_.take_off);
-    if (!plan_.stopped()) work_out(parts, findings);
+    if (!plan_.stopped()) measure_out(parts, findings);
     if (plan_.take_off.parts.empty()) {
       plan_.take_off.parts = planned_parts(job_, plan_.take_off, plan_.quantities.cut);
     }
     note_parts(plan_.take_off, plan_.trace);
     plan_.take_off.range = painted_range(job_, plan_);
+    if (!plan_.stopped()) work_out(parts);
     plan_.cautions = cautions_of(job_, rates_, plan_);
     return std::move(plan_);
   }
@@ -146,7 +148,7 @@ class Planner {
             Sourced<double>{5.0, {sources::Kind::assumed, "crew", "Monday to Friday"}});
   }
 
-  void work_out(const std::vector<Part>& parts, const preparation::Question& findings) {
+  void measure_out(const std::vector<Part>& parts, const preparation::Question& findings) {
     plan_.quantities.cut =
         cut_over_mornings(job_,
                           rates_,
@@ -156,7 +158,11 @@ class Planner {
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
+  }
+
+  void work_out(const std::vector<Part>& parts) {
     if (take_off_only_) return;
+    order_kits(rates_, plan_);
     plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
     plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
@@ -164,7 +170,7 @@ class Planner {
     plan_.water = water_plan_of(job_, rates_, plan_);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
-    price_plan(job_, rates_, plan_);
+    price_plan(job_, rates_, now_.today, plan_);
   }
 
   void estimate(const std::vector<Part>& parts) {

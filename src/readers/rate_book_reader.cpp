@@ -52,6 +52,7 @@ void read_labour(View& top, RateBook& book) {
   auto view = top.object("labour");
   if (!view) return;
   book.labour.hour = read_money(*view, "hour", book.currency).value_or(money::Money());
+  if (const auto share = view->percentage("outside_hours")) book.labour.outside_hours = *share;
   if (auto days = view->object("weekday")) {
     constexpr std::array names{
         "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
@@ -147,6 +148,7 @@ void read_waits(View& top, sequence::Waits& w) {
   view->set("after_chlorine", w.after_chlorine);
   view->set("filler_cure", w.filler_cure);
   view->set("start_up", w.start_up);
+  view->set("delivered_before", w.delivered_before);
   view->finish();
 }
 

@@ -40,6 +40,7 @@ void add_working_sections(const Subject& s, document::Document& d) {
   if (!s.plan.stopped())
     all = {quantities_section(s), mixes_section(s), coats_section(s), wash_water_section(s)};
   for (const auto& make : {purchases_section,
+                           orders_section,
                            consumables_section,
                            protection_section,
                            hire_section,
@@ -79,6 +80,26 @@ std::string long_wait(const job::Plan& plan) {
         plan.painters_for_one_morning);
   }
   return "";
+}
+
+// What an order gets wrong cannot be mended on the morning of a coat.
+std::vector<std::string> order_notices(const Subject& s) {
+  std::vector<std::string> out;
+  for (const job::Order& order : s.plan.orders) {
+    if (!order.late) continue;
+    out.push_back(
+        fmt::format("Late: {} was to be ordered from by {}, or the programme does not hold.",
+                    order.supplier,
+                    dates::short_day(*order.by)));
+  }
+  const coverage::KitOrder& kits = s.plan.quantities.order;
+  if (kits.short_chance > 0.0) {
+    out.push_back(fmt::format(
+        "The kits ordered run short with a chance of {}; order_confidence in the rate book buys "
+        "more.",
+        units::show(units::fraction(kits.short_chance), 1)));
+  }
+  return out;
 }
 
 // Where the weather ends, the dates rest on less.
@@ -127,6 +148,7 @@ std::vector<std::string> notices(const Subject& s) {
     out.push_back(
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
+  for (const std::string& line : order_notices(s)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
   if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
