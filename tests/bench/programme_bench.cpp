@@ -100,10 +100,11 @@ int main() {
       dated += std::holds_alternative<schedule::Answer>(schedule::solve(problem)) ? 1 : 0;
       all += milliseconds(problem);
     }
-    fmt::print("programme over 365 days of hours, {} % fine mornings: {:.2f} ms ({} of {} have one)\n",
-               fine,
-               all / seeds,
-               dated,
-               seeds);
+    fmt::print(
+        "programme over 365 days of hours, {} % fine mornings: {:.2f} ms ({} of {} have one)\n",
+        fine,
+        all / seeds,
+        dated,
+        seeds);
   }
 }

@@ -1,6 +1,6 @@
 // Each value of the rate book that weather is held against changes what it should and nothing else,
-// and is no longer listed as a default. The example pool under its example weather; what may move was
-// written from what each value means (common practice).
+// and is no longer listed as a default. The example pool under its example weather; what may move
+// was written from what each value means (common practice).
 #include <algorithm>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -18,7 +18,9 @@ using nlohmann::json;
 using Names = std::set<std::string>;
 
 json sheet_of(const json& book) {
-  const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
+  json given = json::parse(test::file_text("examples/plain-pool.json"));
+  given["coating"]["system"] = book.at("coating_systems").items().begin().key();
+  const job::Job job = test::job_of(given.dump());
   const job::RateBook rates = test::rates_of(book.dump());
   diagnostics::Problems problems;
   const auto file = readers::read_weather(
@@ -53,13 +55,21 @@ std::string of_system(const std::string& key) {
 struct Change {
   std::string pointer;
   json value;
-  std::string key;  ///< As the list of defaults has it; empty: no default stands behind it.
+  std::string key;    ///< As the list of defaults has it; empty: no default stands behind it.
   bool moves = true;  ///< The dates or what is said of the weather.
 };
 
 // Dates move, and with them orders, hire and the days that are paid; figures of the pool do not.
-const Names dated{"programme", "purchases", "hire", "labour", "consumables", "price", "refill",
-                  "cautions", "defaults_used", "notices"};
+const Names dated{"programme",
+                  "purchases",
+                  "hire",
+                  "labour",
+                  "consumables",
+                  "price",
+                  "refill",
+                  "cautions",
+                  "defaults_used",
+                  "notices"};
 
 }  // namespace
 
@@ -68,13 +78,13 @@ TEST_CASE("each value that weather is held against changes the dates and nothing
   const std::vector<Change> changes{
       {of_system("/limits/wind_max"), "2 m/s", ""},
       {of_system("/limits/wind_max"), "60 m/s", "", false},
-      {of_system("/limits/humidity_max"), "55 %", "coating.limits.humidity_max"},
+      {of_system("/limits/humidity_max"), "55 %", ""},
       {"/weather/least_rain", "5 mm", "weather.least_rain"},
       {"/weather/shell_lag", "60 h", "weather.shell_lag"},
-      {"/weather/frost", "14 C", "weather.frost"},
+      {"/weather/frost", "22 C", "weather.frost"},
       {"/weather/frost", "-1 C", "weather.frost", false},
-      {"/weather/heavy_rain", "0.2 mm", "weather.heavy_rain"},
-      {"/weather/heavy_rain_within", "49 h", "weather.heavy_rain_within", false}};
+      {"/weather/heavy_rain", "26 mm", "weather.heavy_rain", false},
+      {"/weather/heavy_rain_within", "400 h", "weather.heavy_rain_within"}};
   for (const Change& change : changes) {
     INFO(change.pointer << " = " << change.value);
     const json after = sheet_of(with(change.pointer, change.value));

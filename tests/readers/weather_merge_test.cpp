@@ -135,7 +135,7 @@ TEST_CASE("a typical year is moved to the clock on the wall") {
   CHECK(air(record, "2027-03-27T08:00") == Approx(3.18));
   CHECK(air(record, "2027-03-28T01:00") == Approx(3.11));
   CHECK(air(record, "2027-03-29T08:00") == Approx(3.17));
-  CHECK(rain(record, "2027-03-29T00:00") == Approx(28.0));  // 23:00 of the day before
+  CHECK(rain(record, "2027-03-29T00:00") == Approx(28.0));             // 23:00 of the day before
   clock.since = basinwright::dates::parse_date("2027-04-01").value();  // said of the summer
   *clock.ahead_of_utc += basinwright::units::hours(1);
   const auto same =
@@ -152,10 +152,10 @@ TEST_CASE("the gap between two files stays unknown") {
                                       whole_year(false)},
                                      hour("2027-05-03T08:00"),
                                      hour("2027-05-03T11:00"));
-  const auto without = readers::merge({table("2027-05-03T08:00,2,60,0,forecast\n"),
-                                       table("2027-05-03T10:00,2,60,0,forecast\n")},
-                                      0,
-                                      0);
+  const auto without = readers::merge(
+      {table("2027-05-03T08:00,2,60,0,forecast\n"), table("2027-05-03T10:00,2,60,0,forecast\n")},
+      0,
+      0);
   CHECK_FALSE(without.at(hour("2027-05-03T09:00")).rain.has_value());
   CHECK(without.covered_until() - without.covered_from() == 3);
   const weather::Conditions conditions(record);

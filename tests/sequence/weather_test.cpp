@@ -80,11 +80,12 @@ TEST_CASE("rain in the dry days holds the dryness test") {
 
 TEST_CASE("dew holds a coat to later in the morning") {
   SmallJob job = fine_job();
+  for (sequence::Work& work : job.work) work.person_hours = units::hours(1);
   weather::Hour damp = fine();
   damp.humidity->value = 0.84;
   job.put("2027-05-14T08:00", damp);
   const auto p = job.programme();
-  // Thursday 09:00 to 11:00 is left, and Friday from 08:00 is 23 h later.
+  // Thursday 10:00 to 11:00, and Friday from 09:00 is 23 h later; without the dew 08:00.
   CHECK(start_of(p, "coat-2") == "2027-05-14T09:00");
   const auto why = causes(p, "coat-2");
   REQUIRE(why.size() == 1);
@@ -230,8 +231,9 @@ TEST_CASE("the pool is drained no sooner than the coats ask for") {
   }
   const auto p = job.programme();
   REQUIRE(p.feasible);
-  // Rain on Tuesday the 18th at 14:00: dry for 48 h on Thursday at 15:00, so Monday the 24th; sheets
-  // on Friday at the latest, 48 h after an etch on Wednesday, which is drained for on that day.
+  // Rain on Tuesday the 18th at 14:00: dry for 48 h on Thursday at 15:00, so Monday the 24th;
+  // sheets on Friday at the latest, 48 h after an etch on Wednesday, which is drained for on that
+  // day.
   CHECK(start_of(p, "coat-1") == "2027-05-24T09:00");
   CHECK(start_of(p, "drain").substr(0, 10) == "2027-05-19");
   CHECK(held_by(booking(p, "drain"), Held::By::less_empty));
