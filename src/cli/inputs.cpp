@@ -7,6 +7,7 @@
 #include "basinwright/job/offer.hpp"
 #include "basinwright/readers/change.hpp"
 #include "basinwright/render/json.hpp"
+#include "basinwright/units/unit.hpp"
 #include "files.hpp"
 
 namespace basinwright::cli {
@@ -166,7 +167,13 @@ weather::Record weather_record(const Inputs& inputs, dates::Date start) {
   constexpr std::chrono::days before{31};
   constexpr std::chrono::days after{600};
   const auto hour = [](dates::Date day) { return weather::hour_of(dates::Moment(day, 0)); };
-  return readers::merge(inputs.hours, hour(start - before), hour(start + after));
+  readers::SiteClock clock;
+  clock.since = start;
+  if (const auto& job = inputs.jobs.front().job) {
+    clock.changes = job->site.clock_changes;
+    if (job->site.utc_offset) clock.ahead_of_utc = units::hours(*job->site.utc_offset);
+  }
+  return readers::merge(inputs.hours, hour(start - before), hour(start + after), clock);
 }
 
 std::string place_of(const Inputs& inputs, const std::string& pointer) {

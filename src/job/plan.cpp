@@ -216,7 +216,7 @@ class Planner {
           rates_.labour.hour.minor() * (rates_.labour.weekday[d].millionths / 100);
     }
     q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
-    q.weather = site_weather(job_, now_);
+    q.weather = site_weather(job_, rates_, now_);
     if (now_.weather != nullptr) use_limits(plan_.system, q.weather.rules, plan_.trace);
     if (!q.sections.empty()) {
       q.reasons = now_.reasons;

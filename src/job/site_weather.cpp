@@ -4,8 +4,11 @@
 
 namespace basinwright::job {
 
-sequence::SiteWeather site_weather(const Job& job, const Circumstances& now) {
+sequence::SiteWeather site_weather(const Job& job,
+                                   const RateBook& rates,
+                                   const Circumstances& now) {
   sequence::SiteWeather weather;
+  weather.rules = rates.weather;
   weather.record = now.weather;
   weather.clock_offset = now.clock_offset;
   if (job.site.utc_offset) weather.clock_offset = units::hours(*job.site.utc_offset);
@@ -28,6 +31,7 @@ void use_limits(const materials::CoatingSystem& system,
   trace.use("coating.limits.humidity_max", limits.humidity_max);
   trace.use("coating.limits.rain_free_after", limits.rain_free_after);
   trace.use("coating.limits.dry_before", limits.dry_before);
+  if (limits.wind_max) trace.use("coating.limits.wind_max", *limits.wind_max);
   if (!system.hardeners.empty()) trace.use("coating.cool_hardener_to", system.cool_hardener_to);
   trace.use("weather.least_rain", rules.least_rain);
   trace.use("weather.shell_lag", rules.shell_lag);

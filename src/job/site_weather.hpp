@@ -4,8 +4,10 @@
 
 namespace basinwright::job {
 
-/// The weather read, with where the pool is.
-[[nodiscard]] sequence::SiteWeather site_weather(const Job& job, const Circumstances& now);
+/// The weather read, with where the pool is and the book's rules.
+[[nodiscard]] sequence::SiteWeather site_weather(const Job& job,
+                                                 const RateBook& rates,
+                                                 const Circumstances& now);
 
 /// Says which limits the weather was held against.
 void use_limits(const materials::CoatingSystem& system,

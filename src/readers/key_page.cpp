@@ -24,7 +24,7 @@ Amounts of money are texts (`"12.50"`) or numbers, never more decimals than the 
 are refused, with the nearest one named.
 )";
 
-constexpr std::array<std::pair<Type, std::string_view>, 33> type_names{{
+constexpr std::array<std::pair<Type, std::string_view>, 34> type_names{{
     {Type::object, "object"},
     {Type::map, "object, free keys"},
     {Type::list, "list"},
@@ -51,6 +51,7 @@ constexpr std::array<std::pair<Type, std::string_view>, 33> type_names{{
     {Type::concentration, "concentration"},
     {Type::work_rate, "area a time"},
     {Type::edge_rate, "length a time"},
+    {Type::speed, "speed"},
     {Type::spreading_rate, "area a volume"},
     {Type::application_rate, "volume an area"},
     {Type::fraction, "share"},

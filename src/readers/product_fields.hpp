@@ -97,7 +97,14 @@ inline constexpr std::array limits{
           .fallback = usual},
     share("humidity_max", "Highest relative humidity", usual),
     time("rain_free_after", "No rain for so long after painting", usual),
-    time("dry_before", "No rain for so long before a coat", usual)};
+    time("dry_before", "No rain for so long before a coat", usual),
+    Field{.key = "wind_max",
+          .type = Type::speed,
+          .doc = "Strongest wind while painting; without it wind is not asked",
+          .low = 0,
+          .high = 120,
+          .above_low = true,
+          .fallback = "none"}};
 inline constexpr std::array primer{volume("kit", "Of both parts", usual),
                                    area("cover", "Of a kit", usual),
                                    between("window", "[least, most] from primer to first coat")};
@@ -124,6 +131,7 @@ inline constexpr std::array system_keys{
           .fallback = usual,
           .fields = limits},
     texts("hardeners", "Kinds of Part B"),
+    heat("cool_hardener_to", "Part B for cool weather up to here, the standard kind from here"),
     Field{.key = "primer",
           .type = Type::object,
           .doc = "Primer of the same system",

@@ -51,6 +51,11 @@ void read_limits(View& view, materials::Limits& limits) {
   at->set("humidity_max", limits.humidity_max);
   at->set("rain_free_after", limits.rain_free_after);
   at->set("dry_before", limits.dry_before);
+  if (at->node("wind_max") != nullptr) {
+    materials::Sourced<units::Speed> wind;
+    at->set("wind_max", wind);
+    limits.wind_max = wind;
+  }
   check_order(*at, {"air_min", limits.air_min.value}, {"air_max", limits.air_max.value});
   check_order(*at, {"shell_min", limits.shell_min.value}, {"shell_max", limits.shell_max.value});
   at->finish();
@@ -196,6 +201,7 @@ CoatingSystem read_system(const std::string& name, View& view) {
   }
   read_limits(view, system.limits);
   system.hardeners = view.texts("hardeners");
+  view.set("cool_hardener_to", system.cool_hardener_to);
   read_primer(view, system.primer);
   view.set("thinner", system.thinner_per_kit);
   if (auto cure = view.object("cure")) {

@@ -152,6 +152,17 @@ void read_waits(View& top, sequence::Waits& w) {
   view->finish();
 }
 
+void read_weather_rules(View& top, sequence::WeatherRules& w) {
+  auto view = top.object("weather");
+  if (!view) return;
+  view->set("least_rain", w.least_rain);
+  view->set("shell_lag", w.shell_lag);
+  view->set("frost", w.frost);
+  view->set("heavy_rain", w.heavy_rain);
+  view->set("heavy_rain_within", w.heavy_rain_within);
+  view->finish();
+}
+
 void read_thresholds(View& top, preparation::Thresholds& t) {
   auto view = top.object("thresholds");
   if (!view) return;
@@ -241,6 +252,7 @@ RateBook read_all(View& top) {
   book.options = read_rules(top, "options", book.currency);
   read_overheads(top, book);
   read_waits(top, book.waits);
+  read_weather_rules(top, book.weather);
   read_thresholds(top, book.thresholds);
   top.set("order_confidence", book.order_confidence);
   top.finish();

@@ -30,6 +30,9 @@ units::Fraction bare_share(double v, units::System) {
 units::EdgeRate bare_edge_rate(double v, units::System s) {
   return s == units::System::us ? units::feet(v) / units::hours(1) : units::metres_per_hour(v);
 }
+units::Speed bare_speed(double v, units::System s) {
+  return s == units::System::us ? units::miles_per_hour(v) : units::metres_per_second(v);
+}
 units::SpreadingRate bare_spreading(double v, units::System s) {
   return s == units::System::us ? units::square_feet_per_us_gallon(v)
                                 : units::square_metres_per_litre(v);
@@ -73,11 +76,15 @@ struct Reading<Concentration> : ReadingOf<Concentration, parse_concentration, ba
 template <>
 struct Reading<Fraction> : ReadingOf<Fraction, parse_fraction, bare_share> {};
 
-// A volume on an area has the dimension of a length; the row says which of the two is meant.
+// A volume on an area has the dimension of a length, a speed that of an edge rate; the row says
+// which of the two is meant.
 template <class Q>
 Q bare_of(const Field& field, double v, System s) {
   if constexpr (std::is_same_v<Q, Length>) {
     if (field.type == Type::application_rate) return bare_application(v, s);
+  }
+  if constexpr (std::is_same_v<Q, Speed>) {
+    if (field.type == Type::speed) return bare_speed(v, s);
   }
   return Reading<Q>::bare(v, s);
 }
@@ -86,6 +93,9 @@ template <class Q>
 Parsed<Q> parse_of(const Field& field, std::string_view text) {
   if constexpr (std::is_same_v<Q, Length>) {
     if (field.type == Type::application_rate) return parse_application_rate(text);
+  }
+  if constexpr (std::is_same_v<Q, Speed>) {
+    if (field.type == Type::speed) return parse_speed(text);
   }
   return Reading<Q>::parse(text);
 }
@@ -131,6 +141,8 @@ std::string limit_words(const Field& field, double si) {
       return fmt::format("{:g} m2/h", WorkRate::from_si(si).in(square_metres_per_hour));
     case Type::edge_rate:
       return fmt::format("{:g} m/h", EdgeRate::from_si(si).in(metres_per_hour));
+    case Type::speed:
+      return fmt::format("{:g} m/s", si);
     case Type::spreading_rate:
       return fmt::format("{:g} m2/L", SpreadingRate::from_si(si).in(square_metres_per_litre));
     case Type::application_rate:

@@ -1,6 +1,8 @@
 #include <algorithm>
+#include <cmath>
 
 #include "basinwright/dates/date.hpp"
+#include "basinwright/units/unit.hpp"
 #include "weather_hours.hpp"
 
 namespace basinwright::readers {
@@ -48,29 +50,59 @@ dates::Date day_of(HourNumber hour) {
   return dates::Date{std::chrono::days{down / hours_in_day}};
 }
 
-void lay(const WeatherFile& file, HourNumber from, HourNumber until, weather::Record& record) {
-  const TypicalYear year(file);
-  for (dates::Date day = day_of(from); midnight(day) < until; day += std::chrono::days{1}) {
-    const weather::Hour* const* hours = year.day(day);
-    const HourNumber begin = std::max(from, midnight(day));
-    const HourNumber end = std::min(until, midnight(day) + hours_in_day);
-    for (HourNumber at = begin; at < end; ++at) {
-      const weather::Hour* hour = hours[at - midnight(day)];
-      if (hour != nullptr) record.put(at, *hour);
+/// How many hours the site's clock is ahead of a file's own, by the hour the site's clock shows.
+class Ahead {
+ public:
+  Ahead(const WeatherFile& file, const SiteClock& clock) {
+    if (!clock.ahead_of_utc || !file.ahead_of_utc) return;
+    first_ = std::lround((*clock.ahead_of_utc - *file.ahead_of_utc).in(units::hours));
+    const HourNumber since = midnight(clock.since);
+    for (const dates::ClockChange& change : clock.changes) {
+      const HourNumber at = weather::hour_of(change.at);
+      const HourNumber by = std::lround(change.minutes / minutes_in_hour);
+      if (at < since) first_ -= by;
+      changes_.emplace_back(at, by);
     }
+  }
+  [[nodiscard]] HourNumber at(HourNumber hour) const {
+    HourNumber ahead = first_;
+    for (const auto& [from, by] : changes_) ahead += hour >= from ? by : 0;
+    return ahead;
+  }
+
+ private:
+  static constexpr double minutes_in_hour = 60.0;
+  HourNumber first_ = 0;
+  std::vector<std::pair<HourNumber, HourNumber>> changes_;
+};
+
+void lay(const WeatherFile& file,
+         HourNumber from,
+         HourNumber until,
+         const Ahead& ahead,
+         weather::Record& record) {
+  const TypicalYear year(file);
+  for (HourNumber at = from; at < until; ++at) {
+    const HourNumber standard = at - ahead.at(at);
+    const dates::Date day = day_of(standard);
+    const weather::Hour* hour = year.day(day)[standard - midnight(day)];
+    if (hour != nullptr) record.put(at, *hour);
   }
 }
 
 }  // namespace
 
-weather::Record merge(const std::vector<WeatherFile>& files, HourNumber from, HourNumber until) {
+weather::Record merge(const std::vector<WeatherFile>& files,
+                      HourNumber from,
+                      HourNumber until,
+                      const SiteClock& clock) {
   weather::Record record;
   // A record holds two centuries; nobody plans outside those that files may have.
   from = std::max(from, first_hour());
   until = std::min(until, past_last_hour());
   for (const WeatherFile& file : files) {
     if (file.is_typical_year()) {
-      lay(file, from, until, record);
+      lay(file, from, until, Ahead(file, clock), record);
       continue;
     }
     for (const WeatherHour& hour : file.hours) record.put(hour.at, hour.known);

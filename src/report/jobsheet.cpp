@@ -102,6 +102,19 @@ std::vector<std::string> order_notices(const Subject& s) {
   return out;
 }
 
+// Days that are free before the work begins, left so on purpose.
+std::string late_start(const Subject& s) {
+  const auto& bookings = s.plan.programme.bookings;
+  if (bookings.empty() || !s.job.heading.start) return "";
+  const bool chosen = std::ranges::any_of(bookings.front().held_by, [](const sequence::Held& h) {
+    return h.by == sequence::Held::By::less_empty;
+  });
+  const dates::Date begins = bookings.front().start.date();
+  if (!chosen || begins <= *s.job.heading.start) return "";
+  return fmt::format("The work begins on {}: before it the pool would only stand empty for longer.",
+                     dates::short_day(begins));
+}
+
 // Where the weather ends, the dates rest on less.
 std::string past_the_forecast(const job::Plan& plan) {
   const sequence::Programme& p = plan.programme;
@@ -150,6 +163,7 @@ std::vector<std::string> notices(const Subject& s) {
   }
   for (const std::string& line : order_notices(s)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
+  if (const std::string late = late_start(s); !late.empty()) out.push_back(late);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
   if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
     out.emplace_back(note("sections-too-large"));

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
@@ -12,16 +14,63 @@ using document::Align;
 using document::Section;
 using document::Table;
 
-Cell held_cell(const sequence::Booking& booking, units::System system) {
+bool by_weather(const sequence::Held& held) {
+  return held.by == sequence::Held::By::weather;
+}
+
+void add(std::string& text, std::string_view words) {
+  if (words.empty()) return;
+  text += text.empty() ? "" : "; ";
+  text += words;
+}
+
+// What dates rest on where that is less than the weather read.
+std::string_view rests_on_less(weather::Quality quality) {
+  switch (quality) {
+    case weather::Quality::missing:
+      return "by the calendar alone";
+    case weather::Quality::climatology:
+      return "by a typical year";
+    case weather::Quality::forecast:
+    case weather::Quality::observed:
+      break;
+  }
+  return "";
+}
+
+// People find the weather below the table, where a line is long enough for it.
+Cell held_cell(const Subject& s, const sequence::Booking& booking) {
   std::string text;
   document::Array values;
   for (const sequence::Held& h : booking.held_by) {
-    const std::string words = held(h, system);
+    const std::string words = held(h, s.units);
     if (words.empty()) continue;
-    text += (text.empty() ? "" : "; ") + words;
+    if (!by_weather(h)) add(text, words);
     values.emplace_back(words);
   }
+  if (std::ranges::any_of(booking.held_by, by_weather)) add(text, "weather, see below");
+  if (s.plan.programme.weather != sequence::WeatherBasis::none) {
+    add(text, rests_on_less(booking.rests_on));
+  }
   return {text, Value(std::move(values)), Role::muted};
+}
+
+// What of the weather held each task, at the width of the page.
+void add_weather_reasons(const Subject& s, Section& section) {
+  document::List reasons;
+  for (const sequence::Booking& booking : s.plan.programme.bookings) {
+    std::string text;
+    for (const sequence::Held& h : booking.held_by) {
+      if (by_weather(h)) add(text, held(h, s.units));
+    }
+    if (text.empty()) continue;
+    const std::string where = booking.section.empty() ? "" : ", section " + booking.section;
+    reasons.items.push_back(Cells::words(task(booking.task) + where + ": " + text));
+  }
+  if (reasons.items.empty()) return;
+  section.blocks.emplace_back(document::Paragraph{
+      "", "Held by the weather, each by the first rule that closed a day:", Value(), Role::plain});
+  section.blocks.emplace_back(std::move(reasons));
 }
 
 // The day is said once where a task starts and ends on it.
@@ -42,7 +91,7 @@ Table tasks_table(const Subject& s) {
   const bool cut = s.plan.quantities.cut.sections.size() > 1;
   table.columns[1].shown = cut;
   constexpr std::size_t rests_on_column = 4;
-  table.columns[rests_on_column].shown = s.plan.programme.weather != sequence::WeatherBasis::none;
+  table.columns[rests_on_column].shown = false;  // People read it with the reasons.
   for (const sequence::Booking& b : s.plan.programme.bookings) {
     Cell end = Cells::moment(b.end);
     end.text = until(b);
@@ -51,7 +100,7 @@ Table tasks_table(const Subject& s) {
                            Cells::moment(b.start),
                            std::move(end),
                            Cells::words(std::string(rests_on(b.rests_on))),
-                           held_cell(b, s.units)}});
+                           held_cell(s, b)}});
   }
   return table;
 }
@@ -180,6 +229,7 @@ Section programme_section(const Subject& s) {
   section.title = "Programme";
   add_dates(s, section);
   section.blocks.emplace_back(tasks_table(s));
+  add_weather_reasons(s, section);
   if (p.rain_after_test) {
     section.blocks.emplace_back(document::Paragraph{
         "rain_after_dryness_test",

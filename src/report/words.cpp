@@ -247,6 +247,8 @@ std::string held(const sequence::Held& held, units::System system) {
       return fmt::format("right before {}", before);
     case By::fewer_days:
       return "fewer days on site, nothing later by it";
+    case By::less_empty:
+      return "pool empty for less long, nothing later by it";
     case By::wait:
       return fmt::format("{} after {}", wait, before);
     case By::working_hours:

@@ -7,10 +7,14 @@
 
 namespace basinwright::schedule {
 
-ChainCost::ChainCost(const Setting& setting, const ChainReach& reach, const Goals& goals)
+ChainCost::ChainCost(const Setting& setting,
+                     const ChainReach& reach,
+                     const Goals& goals,
+                     Slot finish)
     : setting_(setting),
       reach_(reach),
       goals_(goals),
+      finish_(finish),
       links_(setting.standing.links.size()),
       anchor_(setting.standing.anchor_link == no_link ? 0 : setting.standing.anchor_link),
       by_class_(goals.classes()),
@@ -63,15 +67,23 @@ ChainCost::Span ChainCost::span_of(std::size_t link, std::size_t anchor_class) c
   return {first, last + 1};
 }
 
-Onward ChainCost::with_work(const Stretch& stretch, const Onward& next) const {
-  if (stretch.dates == 0) {
-    return next;
+Onward ChainCost::with_work(std::size_t link, const Stretch& stretch, const Onward& next) const {
+  Onward result = next;
+  if (stretch.dates > 0) {
+    result.any = next.best(setting_.problem.attendance);
+    if (result.any < no_tally) {
+      result.any.cost += stretch.labour + setting_.problem.attendance * stretch.dates;
+    }
+    result.same_date = result.any;
   }
-  Tally total = next.best(setting_.problem.attendance);
-  if (total < no_tally) {
-    total.cost += stretch.labour + setting_.problem.attendance * stretch.dates;
+  for (Tally* tally : {&result.any, &result.same_date}) {
+    tally->empty += *tally < no_tally ? empty(link, stretch) : 0;
   }
-  return {total, total};
+  return result;
+}
+
+std::int64_t ChainCost::empty(std::size_t link, const Stretch& stretch) const {
+  return link == setting_.standing.emptied_link ? finish_ - stretch.end : 0;
 }
 
 Onwards ChainCost::last_layer(const Onwards& after, Span span) const {
@@ -83,7 +95,7 @@ Onwards ChainCost::last_layer(const Onwards& after, Span span) const {
         (stretch.end == 0 || setting_.date(stretch.end - 1) != setting_.date(stretch.start))) {
       next.same_date = no_tally;
     }
-    layer.slots[at(stretch.start - layer.from)] = with_work(stretch, next);
+    layer.slots[at(stretch.start - layer.from)] = with_work(links_ - 1, stretch, next);
   });
   return layer;
 }
@@ -110,7 +122,7 @@ Onwards ChainCost::layer_before(std::size_t link, const Onwards& next, Span span
     Onward onward;
     onward.any = any.empty() ? no_tally : any.best();
     onward.same_date = same_date.empty() ? no_tally : same_date.best();
-    layer.slots[at(stretch.start - layer.from)] = with_work(stretch, onward);
+    layer.slots[at(stretch.start - layer.from)] = with_work(link, stretch, onward);
   });
   return layer;
 }
@@ -168,6 +180,23 @@ Tally ChainCost::best() const {
   return result;
 }
 
+// The last up to the link that empties, the first after it.
+template <class Fits>
+Slot ChainCost::chosen_start(std::size_t link, Span span, Fits fits) const {
+  const Openings& openings =
+      setting_.calendars[setting_.problem.chain[setting_.standing.links[link].task].calendar];
+  const std::size_t emptied = setting_.standing.emptied_link;
+  const bool last = emptied != no_link && link <= emptied;
+  Slot start = last ? openings.last_before(span.until) : openings.next(span.from);
+  while (start >= span.from && start < span.until) {
+    if (fits(start)) {
+      return start;
+    }
+    start = last ? openings.last_before(start) : openings.next(start + 1);
+  }
+  throw std::logic_error("schedule: no chain at the price found");
+}
+
 std::vector<Booking> ChainCost::first(Tally& rest) const {
   const Standing& standing = setting_.standing;
   std::vector<Booking> bookings;
@@ -177,15 +206,16 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
   Slot end = standing.clock;
   for (std::size_t link = 0; link < links_; ++link) {
     const Link& rule = standing.links[link];
-    Slot start = first_start(link, std::max(rule.from, end + rule.lag_min));
-    while (from_start(
-               link <= anchor_ ? layers_[link].at_slot(start) : onward(link, anchor_class, start),
-               start,
-               last_date) != rest) {
-      start = first_start(link, start + 1);
-    }
+    const Span span{std::max(rule.from, end + rule.lag_min),
+                    std::min({rule.until, end + rule.lag_max, setting_.length - 1}) + 1};
+    const Slot start = chosen_start(link, span, [&](Slot from) {
+      const Onward here =
+          link <= anchor_ ? layers_[link].at_slot(from) : onward(link, anchor_class, from);
+      return from_start(here, from, last_date) == rest;
+    });
     const Stretch stretch = setting_.stretch(rule, start);
     bookings.push_back({Booking::What::task, rule.task, 0, start, stretch.end});
+    rest.empty -= empty(link, stretch);
     if (stretch.dates > 0) {
       const int paid = setting_.date(start) == last_date ? 1 : 0;
       rest.cost -= stretch.labour + setting_.problem.attendance * (stretch.dates - paid);
@@ -197,15 +227,6 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
     }
   }
   return bookings;
-}
-
-Slot ChainCost::first_start(std::size_t link, Slot from) const {
-  const Task& task = setting_.problem.chain[setting_.standing.links[link].task];
-  const Slot start = setting_.calendars[task.calendar].next(from);
-  if (start >= setting_.length) {
-    throw std::logic_error("schedule: no chain at the price found");
-  }
-  return start;
 }
 
 }  // namespace basinwright::schedule

@@ -10,12 +10,13 @@ namespace basinwright::schedule {
 
 class ChainCost {
  public:
-  ChainCost(const Setting& setting, const ChainReach& reach, const Goals& goals);
+  ChainCost(const Setting& setting, const ChainReach& reach, const Goals& goals, Slot finish);
 
   /// Of the whole programme, facts left out.
   [[nodiscard]] Tally best() const;
-  /// The starts that come first in the chain's order among those at this price; what remains of
-  /// the price for the painting goes to `rest`.
+  /// Of the starts at this price those that come last up to the link that empties, in the chain's
+  /// order, and then those that come first; what remains of the price for the painting goes to
+  /// `rest`.
   [[nodiscard]] std::vector<Booking> first(Tally& rest) const;
 
  private:
@@ -32,16 +33,21 @@ class ChainCost {
   [[nodiscard]] Onwards last_layer(const Onwards& after, Span span) const;
   [[nodiscard]] Onwards layer_before(std::size_t link, const Onwards& next, Span span) const;
   [[nodiscard]] Onwards merged(std::size_t anchor) const;
-  [[nodiscard]] Onward with_work(const Stretch& stretch, const Onward& next) const;
+  [[nodiscard]] Onward with_work(std::size_t link,
+                                 const Stretch& stretch,
+                                 const Onward& next) const;
+  [[nodiscard]] std::int64_t empty(std::size_t link, const Stretch& stretch) const;
   [[nodiscard]] Tally from_start(const Onward& onward, Slot start, std::int32_t last_date) const;
   [[nodiscard]] Onward onward(std::size_t link, std::size_t anchor_class, Slot start) const;
-  [[nodiscard]] Slot first_start(std::size_t link, Slot from) const;
+  template <class Fits>
+  [[nodiscard]] Slot chosen_start(std::size_t link, Span span, Fits fits) const;
   template <class Visit>
   void for_starts(std::size_t link, Span span, Visit visit) const;
 
   const Setting& setting_;
   const ChainReach& reach_;
   const Goals& goals_;
+  Slot finish_;
   std::size_t links_;
   std::size_t anchor_;            // the first link that is priced by class
   std::vector<Layers> by_class_;  // from that link on

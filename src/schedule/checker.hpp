@@ -237,6 +237,14 @@ class Checker {
   void rework(const Booking& b);
   void objective();
   void compare(const char* key, std::int64_t found, std::int64_t stated);
+  void compare_slack();
+  std::int64_t empty(Slot finish) const;
+  // What a window leaves of itself after a unit that is still to do.
+  void spare(Slot max, std::int64_t lag) {
+    if (max < endless) {
+      slack_ = std::min(slack_.value_or(max - lag), max - lag);
+    }
+  }
   std::int64_t cost() const;
   std::optional<std::int32_t> last_actual_date() const;
 
@@ -246,6 +254,7 @@ class Checker {
   std::vector<std::vector<Span>> tasks_;
   std::vector<std::vector<std::vector<Span>>> units_, reworks_;
   std::vector<Span> recleans_;
+  std::optional<std::int64_t> slack_;
 };
 
 }  // namespace basinwright::schedule::checking

@@ -36,6 +36,8 @@ void require_chain(const Problem& problem) {
     require(task.slots >= 0 && task.slots <= most_slots, "a task's length is absurd");
     require(task.lag_min >= 0 && task.lag_max.value_or(0) >= 0, "a task's lag is negative");
   }
+  require(problem.emptied_by.value_or(0) < std::max<std::size_t>(1, problem.chain.size()),
+          "the task that empties is unknown");
   const Anchor& anchor = problem.anchor;
   require(problem.chain.empty() || anchor.task < problem.chain.size(), "the anchor is unknown");
   require(anchor.limit.value_or(0) >= 0 && anchor.dry >= 0 && anchor.rain_free >= 0,

@@ -14,8 +14,9 @@ struct Look {
   Look(const Problem& problem,
        const Standing& standing,
        Slot length,
-       const std::vector<Slot>& best_finish)
-      : setting(problem, standing, length, best_finish),
+       const std::vector<Slot>& best_finish,
+       Slot slack = 0)
+      : setting(problem, standing, length, best_finish, slack),
         reach(chain_reach(setting)),
         starts(setting, reach) {}
   Look(const Look&) = delete;  // the parts refer to each other

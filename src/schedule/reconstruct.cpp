@@ -95,7 +95,7 @@ class Painter {
     }
     if (rework_end != no_slot) {
       const Rework& rule = *setting_.problem.units.rework;
-      return rework_end + capped(rule.dry) <= start && start <= rework_end + capped(rule.max);
+      return rework_end + capped(rule.dry) <= start && start <= rework_end + setting_.rework_max();
     }
     const Reach window = after_coat(setting_, coat, section, booked);
     return window.from <= start && start <= window.until;

@@ -5,8 +5,9 @@ namespace basinwright::schedule {
 Setting::Setting(const Problem& given,
                  const Standing& left,
                  Slot slots,
-                 const std::vector<Slot>& finish)
-    : problem(given), standing(left), length(slots), best_finish(finish) {
+                 const std::vector<Slot>& finish,
+                 Slot slack)
+    : problem(given), standing(left), length(slots), kept(slack), best_finish(finish) {
   calendars.reserve(given.calendars.size());
   for (const Calendar& calendar : given.calendars) {
     calendars.emplace_back(calendar, given, slots);
@@ -28,8 +29,7 @@ Stretch Setting::stretch(const Link& link, Slot start) const {
 }
 
 Slot Setting::deadline(Slot anchor) const {
-  const bool bound = problem.anchor.limit && !problem.chain.empty();
-  return bound ? std::min(anchor + capped(*problem.anchor.limit), length) : length;
+  return has_limit() ? std::min(anchor + limit(), length) : length;
 }
 
 Reach after_coat(const Setting& setting,
@@ -39,7 +39,7 @@ Reach after_coat(const Setting& setting,
   const Recoat& window = setting.problem.units.recoat[coat - 1];
   const Slot slots = setting.slots(coat, section);
   const Slot min = capped(window.min);
-  const Slot max = capped(window.max);
+  const Slot max = setting.recoat_max(coat - 1);
   return {std::max(before.start + min, before.end + min - slots),
           std::min(before.start + max, before.end + max - slots)};
 }
@@ -47,7 +47,7 @@ Reach after_coat(const Setting& setting,
 Reach before_coat(const Setting& setting, std::size_t coat, std::size_t section, Slot start) {
   const Recoat& window = setting.problem.units.recoat[coat - 1];
   const Slot longer = setting.slots(coat, section) - setting.slots(coat - 1, section);
-  return {start + std::max<Slot>(0, longer) - capped(window.max),
+  return {start + std::max<Slot>(0, longer) - setting.recoat_max(coat - 1),
           start + std::min<Slot>(0, longer) - capped(window.min)};
 }
 

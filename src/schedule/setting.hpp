@@ -12,10 +12,15 @@ struct Setting {
   const Problem& problem;
   const Standing& standing;
   Slot length;                           ///< Slots looked at; nothing ends later.
+  Slot kept;                             ///< Windows of units end this much sooner.
   const std::vector<Slot>& best_finish;  ///< Of all ends from a slot on; never when none.
   std::vector<Openings> calendars;
 
-  Setting(const Problem& given, const Standing& left, Slot slots, const std::vector<Slot>& finish);
+  Setting(const Problem& given,
+          const Standing& left,
+          Slot slots,
+          const std::vector<Slot>& finish,
+          Slot slack = 0);
 
   [[nodiscard]] std::size_t coats() const { return problem.units.coats.size(); }
   [[nodiscard]] std::size_t sections() const { return problem.units.sections.size(); }
@@ -36,6 +41,15 @@ struct Setting {
   [[nodiscard]] bool may_reclean() const {
     return standing.bare && problem.anchor.reclean && !problem.chain.empty();
   }
+  /// The ends of the units' windows: after coat `coat`, after a rework, after the anchor.
+  [[nodiscard]] Slot recoat_max(std::size_t coat) const {
+    return ending(problem.units.recoat[coat].max);
+  }
+  [[nodiscard]] Slot rework_max() const { return ending(problem.units.rework->max); }
+  [[nodiscard]] bool has_limit() const { return problem.anchor.limit && !problem.chain.empty(); }
+  /// Only where there is one.
+  [[nodiscard]] Slot limit() const { return ending(*problem.anchor.limit); }
+  [[nodiscard]] Slot ending(Slot max) const { return max < endless ? max - kept : capped(max); }
   /// The latest start of a first coat after an anchor's end.
   [[nodiscard]] Slot deadline(Slot anchor) const;
 };

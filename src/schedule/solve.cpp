@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "contract.hpp"
-#include "finish_search.hpp"
+#include "pricing.hpp"
 #include "reasons.hpp"
 #include "reconstruct.hpp"
 
@@ -17,23 +17,20 @@ bool all_painted(const Problem& problem, const Standing& standing) {
       });
 }
 
-Answer answer_from(const Look& look, Slot finish, const Goals& goals, Endings& suffixes) {
-  const ChainCost chain(look.setting, look.reach, goals);
-  const Tally total = chain.best() + look.setting.standing.tally;
-  return {first_bookings(look.setting, look.starts, goals, chain, suffixes),
-          {finish, total.splits, total.reworks, total.cost}};
+Objective objective(const Standing& standing, Slot finish, Tally total) {
+  total = total + standing.tally;
+  if (standing.emptied != no_slot) {
+    total.empty = finish - standing.emptied;
+  }
+  return {finish, total.splits, total.reworks, total.cost, {}, static_cast<Slot>(total.empty)};
 }
 
-Answer cheapest(const Problem& problem,
-                const Standing& standing,
-                const std::vector<Slot>& best_finish,
-                Slot finish) {
-  Look look(problem, standing, last_end(best_finish, finish), best_finish);
-  look.starts.limit(finish);
-  Endings suffixes(look.setting, look.starts, look.reach, {finish});
-  suffixes.run();
-  const Goals goals(look.setting, suffixes.paintings(), look.reach.earliest_end);
-  return answer_from(look, finish, goals, suffixes);
+Answer cheapest(const Priced& priced) {
+  const Slackest best = slackest(priced);
+  Answer answer{best.pricing->bookings(),
+                objective(priced.standing, priced.finish, best.pricing->best())};
+  answer.objective.slack = best.slack;
+  return answer;
 }
 
 // Everything is painted; what is left of the chain, if anything, comes at its cheapest.
@@ -53,7 +50,9 @@ std::variant<Answer, Infeasible> only_finish(const Problem& problem,
   Endings suffixes(look.setting, look.starts, look.reach, {finish.slot});
   const Slot length = look.setting.length;
   const Goals goals(look.setting, {{length, length, 0, {0, 0, finish.cost}}}, 0);
-  return answer_from(look, finish.slot, goals, suffixes);
+  const ChainCost chain(look.setting, look.reach, goals, finish.slot);
+  return Answer{first_bookings(look.setting, look.starts, goals, chain, suffixes),
+                objective(standing, finish.slot, chain.best())};
 }
 
 }  // namespace
@@ -69,7 +68,7 @@ std::variant<Answer, Infeasible> solve(const Problem& problem) {
   if (!finish) {
     return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
   }
-  return cheapest(problem, standing, best_finish, *finish);
+  return cheapest({problem, standing, best_finish, *finish});
 }
 
 bool has_programme(const Problem& problem) {

@@ -52,6 +52,9 @@ class Reading {
     past(done.end, problem_.chain[done.task].kind != Kind::unattended && done.end > done.start);
     ends_[done.task] = done.end;
     standing_.wet = std::max(standing_.wet, done.end);
+    if (done.task == problem_.emptied_by) {
+      standing_.emptied = done.end;
+    }
     if (done.task == problem_.anchor.task) {
       standing_.anchor = std::max(standing_.anchor, done.end);
     }
@@ -96,6 +99,9 @@ class Reading {
       } else if (task > 0) {
         link.lag_min = capped(rule.lag_min);
         link.lag_max = capped(rule.lag_max.value_or(never));
+      }
+      if (task == problem_.emptied_by) {
+        standing_.emptied_link = standing_.links.size();
       }
       if (task == problem_.anchor.task) {
         standing_.anchor_link = standing_.links.size();

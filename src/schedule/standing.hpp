@@ -33,10 +33,12 @@ struct Standing {
   Slot clock = 0;                    ///< Nothing starts before.
   std::int32_t free_date = no_date;  ///< Its attendance is paid.
   std::vector<Link> links;
-  std::size_t anchor_link = no_link;  ///< Among the links; none when the anchor task is done.
-  Slot wet = no_slot;                 ///< The end of what is done of the chain, recleans included.
-  Slot anchor = no_slot;              ///< The anchor's end when it is done.
-  bool bare = true;                   ///< No unit is done.
+  std::size_t anchor_link = no_link;   ///< Among the links; none when the anchor task is done.
+  std::size_t emptied_link = no_link;  ///< The one that empties; none when it is done or no task.
+  Slot emptied = no_slot;              ///< The end of that task when it is done.
+  Slot wet = no_slot;                  ///< The end of what is done of the chain, recleans included.
+  Slot anchor = no_slot;               ///< The anchor's end when it is done.
+  bool bare = true;                    ///< No unit is done.
   std::vector<SectionStanding> sections;
   std::vector<std::vector<std::int32_t>> dates;  ///< Of done units, [coat][section].
   Tally tally;

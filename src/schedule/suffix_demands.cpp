@@ -9,7 +9,7 @@ Suffixes::Side Suffixes::ask(std::size_t coat, std::size_t section, Slot start) 
   const Reach reach = before_coat(setting_, coat, section, start);
   Side side{reach.from, reach.until, never, no_slot};
   if (setting_.problem.units.rework) {
-    side.rework_from = start - capped(setting_.problem.units.rework->max);
+    side.rework_from = start - setting_.rework_max();
     side.rework_until = start - capped(setting_.problem.units.rework->dry);
   }
   return side;

@@ -202,8 +202,8 @@ void Suffixes::place(int child, std::size_t section, Slot start) {
     if (!setting_.standing.links.empty() || setting_.standing.wet != no_slot) {
       label.wet_until = std::min(label.wet_until, start - capped(anchor.dry));
     }
-    if (anchor.limit && !setting_.problem.chain.empty()) {
-      label.anchor_from = std::max(label.anchor_from, start - capped(*anchor.limit));
+    if (setting_.has_limit()) {
+      label.anchor_from = std::max(label.anchor_from, start - setting_.limit());
     }
     if (label.anchor_from <= earliest_anchor_) {
       label.anchor_from = 0;

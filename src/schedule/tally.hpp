@@ -13,18 +13,22 @@ struct Tally {
   int splits = 0;
   int reworks = 0;
   std::int64_t cost = 0;
+  std::int64_t empty = 0;  ///< Slots; only once the task that empties is placed.
 
   friend auto operator<=>(const Tally&, const Tally&) = default;
   friend Tally operator+(const Tally& a, const Tally& b) {
-    return {a.splits + b.splits, a.reworks + b.reworks, a.cost + b.cost};
+    return {a.splits + b.splits, a.reworks + b.reworks, a.cost + b.cost, a.empty + b.empty};
   }
   friend Tally operator-(const Tally& a, const Tally& b) {
-    return {a.splits - b.splits, a.reworks - b.reworks, a.cost - b.cost};
+    return {a.splits - b.splits, a.reworks - b.reworks, a.cost - b.cost, a.empty - b.empty};
   }
-  [[nodiscard]] Tally costing(std::int64_t more) const { return {splits, reworks, cost + more}; }
+  [[nodiscard]] Tally costing(std::int64_t more) const {
+    return {splits, reworks, cost + more, empty};
+  }
+  [[nodiscard]] Tally without_empty() const { return {splits, reworks, cost, 0}; }
 };
 
 /// More than any programme's; stands for "there is none".
-inline constexpr Tally no_tally{std::numeric_limits<int>::max() / 2, 0, 0};
+inline constexpr Tally no_tally{std::numeric_limits<int>::max() / 2, 0, 0, 0};
 
 }  // namespace basinwright::schedule

@@ -98,7 +98,7 @@ bool UnitStarts::reached_by_rework(std::size_t coat, std::size_t section, Slot s
                                               setting_.slots(coat - 1, section)
                                         : standing.end;
   const Slot last = setting_.reworking().last_before(start - capped(rule.dry));
-  if (last == no_slot || last + 1 < start - capped(rule.max)) {
+  if (last == no_slot || last + 1 < start - setting_.rework_max()) {
     return false;
   }
   const Stretch stretch = setting_.reworking().resumed_until(last + 1, rule.slots[section]);
@@ -134,7 +134,8 @@ UnitStarts::Leads UnitStarts::rework_leads(std::size_t coat, std::size_t section
     if (end == no_slot) {
       break;
     }
-    for (; entered <= end + capped(rule.max) && entered != never; entered = set.next(entered + 1)) {
+    for (; entered <= end + setting_.rework_max() && entered != never;
+         entered = set.next(entered + 1)) {
       window.enter(entered, next[at(entered)]);
     }
     window.leave_before(end + capped(rule.dry));

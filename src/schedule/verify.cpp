@@ -94,6 +94,9 @@ void Checker::first_coat(const Booking& b) {
   require(tasks_.empty() || !p_.anchor.limit || !from || b.start <= after(*from, *p_.anchor.limit),
           "{} starts after the anchor's limit",
           name(b));
+  if (!tasks_.empty() && p_.anchor.limit && from) {
+    spare(*p_.anchor.limit, b.start - *from);
+  }
 }
 
 bool Checker::is_fact(std::size_t coat, std::size_t section) const {
@@ -131,6 +134,7 @@ void Checker::unit(std::size_t coat, std::size_t section) {
             lag,
             window.min,
             window.max);
+    spare(window.max, lag);
   }
 }
 
@@ -146,6 +150,7 @@ void Checker::after_rework(const Booking& b) {
       b.start >= after(end, p_.units.rework->dry), "{} starts before its rework is dry", name(b));
   require(
       b.start <= after(end, p_.units.rework->max), "{} starts too late after its rework", name(b));
+  spare(p_.units.rework->max, b.start - end);
 }
 
 void Checker::rework(const Booking& b) {
@@ -189,6 +194,24 @@ void Checker::objective() {
   compare("splits", found.splits, a_.objective.splits);
   compare("reworks", found.reworks, a_.objective.reworks);
   compare("cost", found.cost, a_.objective.cost);
+  compare_slack();
+  compare("time empty", empty(found.finish), a_.objective.empty);
+}
+
+void Checker::compare_slack() {
+  require(slack_.has_value() == a_.objective.slack.has_value(),
+          "there is {} window to keep",
+          slack_ ? "a" : "no");
+  if (slack_ && a_.objective.slack) {
+    compare("slack", *slack_, *a_.objective.slack);
+  }
+}
+
+std::int64_t Checker::empty(Slot finish) const {
+  if (!p_.emptied_by || *p_.emptied_by >= tasks_.size() || tasks_[*p_.emptied_by].empty()) {
+    return 0;
+  }
+  return finish - tasks_[*p_.emptied_by].front().end;
 }
 
 void Checker::compare(const char* key, std::int64_t found, std::int64_t stated) {

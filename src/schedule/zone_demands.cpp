@@ -11,8 +11,7 @@ bool ZoneSuffixes::ask_chain(Zone& zone, std::size_t section) const {
   if (wet_chain_ && !zone.tighten(wet_, unit(section), -capped(anchor.dry))) {
     return false;
   }
-  return !anchor.limit || setting_.problem.chain.empty() ||
-         zone.tighten(unit(section), anchor_, capped(*anchor.limit));
+  return !setting_.has_limit() || zone.tighten(unit(section), anchor_, setting_.limit());
 }
 
 // Puts the coat before in the place of the one just done, and the clock before that.

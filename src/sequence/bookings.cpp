@@ -74,7 +74,7 @@ class Teller {
       if (!free && !causes.empty()) return;
     }
     if (free) {
-      booking.held_by.push_back({By::fewer_days});
+      booking.held_by.push_back({before_emptied_ ? By::less_empty : By::fewer_days});
       return;
     }
     bool closed = false;
@@ -83,8 +83,10 @@ class Teller {
     booking.held_by.push_back({closed ? By::closed_day : By::working_hours});
   }
 
-  // The first task starts with the job unless the weather says otherwise.
+  // The first task starts with the job unless the weather or a shorter empty pool says otherwise.
   void hold_first(Booking& booking, Slot start, Held otherwise) {
+    if (before_emptied_)
+      return explain(booking, in_.open_work().next(0), start, std::move(otherwise));
     if (const weather::Outlook* gate = in_.outdoors().of_task(booking.task)) {
       const schedule::Calendar open = in_.outdoors().under(in_.work_calendar(), gate);
       booking.held_by = weather_causes(in_, {in_.work_calendar(), open, *gate, 1}, {0, start});
@@ -104,6 +106,7 @@ class Teller {
     if (lag > 0) held = {By::wait, before_task_, entry.wait};
     if (entry.cement && in_.problem().chain[b.index].release >= b.start)
       held = {By::new_cement, "", q_.cement_wait};
+    before_emptied_ = b.index <= in_.problem().emptied_by.value_or(0) && in_.problem().emptied_by;
     if (before_task_.empty() && lag == 0 && !entry.cement) {
       hold_first(booking, b.start, std::move(held));
     } else {
@@ -111,6 +114,7 @@ class Teller {
     }
     if (lag > 0 && b.start > earliest)
       booking.held_by.insert(booking.held_by.begin(), {By::wait, before_task_, entry.wait});
+    before_emptied_ = false;
     before_ = b.end;
     before_task_ = entry.task;
   }
@@ -268,6 +272,7 @@ class Teller {
   Programme programme_;
   Slot before_ = 0;
   Slot last_end_ = 0;
+  bool before_emptied_ = false;  // the task told is the one that empties the pool, or before it
   std::string before_task_;
   dates::Date last_painted_;
 };

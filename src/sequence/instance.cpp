@@ -119,6 +119,7 @@ void Instance::build_chain() {
       const Slot slots = std::max(1, quarters_up(q_.water / q_.drain_pump));
       add_task(work, {.kind = Kind::unattended, .slots = slots});
       chain_.back().people = 0;
+      problem_.emptied_by = problem_.chain.size() - 1;
       continue;
     }
     if (work.task == "dryness-test") {
@@ -189,7 +190,7 @@ void Instance::build_units() {
     const auto least = primer ? q_.system.primer.window_min.value : q_.system.recoat_min.value;
     const auto most = primer ? q_.system.primer.window_max.value : q_.system.recoat_max.value;
     const std::int32_t latest = setting_.dropped.has(Constraint::recoat_window)
-                                    ? problem_.horizon
+                                    ? schedule::endless
                                     : quarters_down(most) - reserve;
     units.recoat.push_back({quarters_up(least) + reserve, latest});
   }

@@ -23,6 +23,7 @@ constexpr Measure flow{
     "flow", Kind::volume, Kind::duration, "L/min, m3/h or US gal/min", "20 L/min"};
 constexpr Measure work_rate{"work rate", Kind::area, Kind::duration, "m2/h or ft2/h", "25 m2/h"};
 constexpr Measure edge_rate{"edge rate", Kind::length, Kind::duration, "m/h or ft/h", "30 m/h"};
+constexpr Measure speed{"speed", Kind::length, Kind::duration, "m/s, km/h or mi/h", "8 m/s"};
 constexpr Measure spreading_rate{
     "spreading rate", Kind::area, Kind::volume, "m2/L or ft2/US gal", "6 m2/L"};
 constexpr Measure application_rate{
@@ -167,6 +168,10 @@ Parsed<WorkRate> parse_work_rate(std::string_view text) {
 
 Parsed<EdgeRate> parse_edge_rate(std::string_view text) {
   return quantity<EdgeRate>(text, edge_rate);
+}
+
+Parsed<Speed> parse_speed(std::string_view text) {
+  return quantity<Speed>(text, speed);
 }
 
 Parsed<SpreadingRate> parse_spreading_rate(std::string_view text) {

@@ -24,6 +24,12 @@ for example in examples/*.json; do
   check "$name.txt" jobsheet "$example" --today 2027-01-04 "${rates[@]}"
   check "$name.json" jobsheet "$example" --today 2027-01-04 --format json "${rates[@]}"
   check "$name.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}"
+  if [ -f "examples/$name.weather.csv" ]; then
+    sky=(--weather "examples/$name.weather.csv")
+    check "$name.weather.txt" jobsheet "$example" --today 2027-01-04 "${rates[@]}" "${sky[@]}"
+    check "$name.weather.json" jobsheet "$example" --today 2027-01-04 --format json "${rates[@]}" "${sky[@]}"
+    check "$name.weather.md" jobsheet "$example" --today 2027-01-04 --format markdown "${rates[@]}" "${sky[@]}"
+  fi
   check "$name.takeoff.txt" takeoff "$example" --units us "${rates[@]}"
   check "$name.quote.txt" quote "$example" --today 2027-01-04 "${rates[@]}"
   coats=3

@@ -61,7 +61,7 @@ TEST_CASE("a page under a forecast names its basis, its reasons and its figures"
   const Page page = plain_pool_under(&record);
   // Rain on the afternoon of the second coat: dry for 48 h on Thursday afternoon, so the next pair
   // of mornings is Monday and Tuesday.
-  CHECK(task(page, "coat-1").at("start") == "2027-05-17T08:30");
+  CHECK(task(page, "coat-1").at("start") == "2027-05-17T09:00");
   CHECK(task(page, "coat-2").at("start") == "2027-05-18T08:00");
   CHECK(page.json.at("programme").at("weather") == "forecast");
   CHECK(task(page, "coat-1").at("rests_on") == "forecast");

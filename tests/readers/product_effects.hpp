@@ -77,6 +77,10 @@ inline std::vector<Effect> of_systems() {
       {s + "cure/warm", "9 d", 9, [](auto& b) { return sheet(b).cure_warm.value.in(days); }},
       {s + "cure/cold", "16 d", 16, [](auto& b) { return sheet(b).cure_cold.value.in(days); }},
       {s + "quiet_start", "6 d", 6, [](auto& b) { return sheet(b).quiet_start.value.in(days); }},
+      {s + "cool_hardener_to",
+       "14 C",
+       14,
+       [](auto& b) { return sheet(b).cool_hardener_to.value.in(celsius); }},
       {s + "coats", 4, 4, [](auto& b) { return sheet(b).least_coats.value; }},
       {s + "strong_etch", false, 0, [](auto& b) { return sheet(b).strong_etch ? 1.0 : 0.0; }},
       {s + "planned_rework", false, 0, [](auto& b) {
@@ -119,8 +123,12 @@ inline std::vector<Effect> of_limits() {
            "15 h",
            15,
            [](auto& b) { return sheet(b).limits.rain_free_after.value.in(hours); }},
-          {s + "dry_before", "5 h", 5, [](auto& b) {
-             return sheet(b).limits.dry_before.value.in(hours);
+          {s + "dry_before",
+           "5 h",
+           5,
+           [](auto& b) { return sheet(b).limits.dry_before.value.in(hours); }},
+          {s + "wind_max", "7 m/s", 7, [](auto& b) {
+             return sheet(b).limits.wind_max->value.in(metres_per_second);
            }}};
 }
 

@@ -119,3 +119,48 @@ TEST_CASE("spans beyond all plans are cut, not thrown at") {
   CHECK(readers::merge({whole_year(false)}, far, far + 600 * 24).empty());
   CHECK(readers::merge({}, 0, 100).empty());
 }
+
+// The year's own standard time is an hour ahead of UTC (epw_heading). A site that keeps the same
+// standard time and moves its clock on 28 March sees from then on the hour of the year before it:
+// 08:00 summer time is 07:00 standard time.
+TEST_CASE("a typical year is moved to the clock on the wall") {
+  const WeatherFile typical = whole_year(false);
+  REQUIRE(typical.ahead_of_utc.has_value());
+  readers::SiteClock clock;
+  clock.ahead_of_utc = *typical.ahead_of_utc;
+  clock.since = basinwright::dates::parse_date("2027-03-01").value();
+  clock.changes = {{basinwright::dates::parse_moment("2027-03-28T02:00").value(), 60}};
+  const auto record =
+      readers::merge({typical}, hour("2027-03-01T00:00"), hour("2027-05-01T00:00"), clock);
+  CHECK(air(record, "2027-03-27T08:00") == Approx(3.18));
+  CHECK(air(record, "2027-03-28T01:00") == Approx(3.11));
+  CHECK(air(record, "2027-03-29T08:00") == Approx(3.17));
+  CHECK(rain(record, "2027-03-29T00:00") == Approx(28.0));             // 23:00 of the day before
+  clock.since = basinwright::dates::parse_date("2027-04-01").value();  // said of the summer
+  *clock.ahead_of_utc += basinwright::units::hours(1);
+  const auto same =
+      readers::merge({typical}, hour("2027-03-01T00:00"), hour("2027-05-01T00:00"), clock);
+  CHECK(air(same, "2027-03-27T08:00") == Approx(3.18));
+  CHECK(air(same, "2027-03-29T08:00") == Approx(3.17));
+}
+
+// Two forecasts with an hour between them that neither has: it stays unknown and lies inside the
+// span, so that nothing may be taken for dry there.
+TEST_CASE("the gap between two files stays unknown") {
+  const auto record = readers::merge({table("2027-05-03T08:00,2,60,0,forecast\n"),
+                                      table("2027-05-03T10:00,2,60,0,forecast\n"),
+                                      whole_year(false)},
+                                     hour("2027-05-03T08:00"),
+                                     hour("2027-05-03T11:00"));
+  const auto without = readers::merge(
+      {table("2027-05-03T08:00,2,60,0,forecast\n"), table("2027-05-03T10:00,2,60,0,forecast\n")},
+      0,
+      0);
+  CHECK_FALSE(without.at(hour("2027-05-03T09:00")).rain.has_value());
+  CHECK(without.covered_until() - without.covered_from() == 3);
+  const weather::Conditions conditions(record);
+  const weather::State& gap = conditions.at(hour("2027-05-03T09:00"));
+  CHECK(gap.covered);
+  CHECK_FALSE(gap.rain.has_value());
+  CHECK_FALSE(gap.air.has_value());
+}

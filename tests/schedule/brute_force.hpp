@@ -236,7 +236,7 @@ class Enumeration {
 
   void leaf() const {
     Slot last = 0;
-    Answer answer{bookings_, {0, 0, reworks_, 0}};
+    Answer answer{bookings_, {0, 0, reworks_, 0, slack(), 0}};
     Objective& objective = answer.objective;
     for (const Spans& coat : unit_) {
       for (std::size_t section = 0; section < coat.size(); ++section) {
@@ -251,6 +251,9 @@ class Enumeration {
       return;
     }
     objective.finish = p_.finish[place(last)]->slot;
+    if (p_.emptied_by && !task_.empty()) {
+      objective.empty = objective.finish - task_[*p_.emptied_by]->end;
+    }
     objective.cost = p_.finish[place(last)]->cost;
     std::set<std::int32_t> dates;
     for (const Booking& b : bookings_) {
@@ -260,6 +263,32 @@ class Enumeration {
     dates.erase(paid_);
     objective.cost += p_.attendance * static_cast<std::int64_t>(dates.size());
     (*visit_)(answer);
+  }
+  // How late the nearest of the units booked here could still be, by its own window alone.
+  std::optional<Slot> slack() const {
+    std::optional<Slot> least;
+    const auto spare = [&](Slot max, Slot lag) {
+      least = max < endless ? std::min(least.value_or(max - lag), max - lag) : least;
+    };
+    for (const Booking& b : bookings_) {
+      if (b.what != What::unit) {
+        continue;
+      }
+      if (b.index == 0) {
+        if (!task_.empty() && p_.anchor.limit) {
+          const Slot anchor = std::max(reclean_.value_or(0), task_[p_.anchor.task]->end);
+          spare(*p_.anchor.limit, b.start - anchor);
+        }
+      } else if (const auto& rework = rework_[b.index - 1][b.section]) {
+        spare(p_.units.rework->max, b.start - rework->end);
+      } else {
+        const Span below = *unit_[b.index - 1][b.section];
+        const Slot max = p_.units.recoat[b.index - 1].max;
+        spare(max, b.start - below.start);
+        spare(max, b.end - below.end);
+      }
+    }
+    return least;
   }
   void work(const Booking& b, std::int64_t& cost, std::set<std::int32_t>& dates) const {
     std::size_t calendar = p_.units.calendar;
@@ -290,12 +319,25 @@ class Enumeration {
   const Visit* visit_ = nullptr;
 };
 
-/// The best programme; among equals the one whose bookings come first.
+/// The fixed order among equals: up to the task that empties the later, of the rest the first.
+inline std::vector<Key> order(const Problem& problem, const std::vector<Booking>& bookings) {
+  std::vector<Key> result = keys(bookings);
+  for (std::size_t index = 0; index < bookings.size(); ++index) {
+    const Booking& b = bookings[index];
+    if (b.what == What::task && problem.emptied_by && b.index <= *problem.emptied_by) {
+      std::get<0>(result[index]) = -b.start;
+    }
+  }
+  return result;
+}
+
+/// The best programme; among equals the first in the fixed order.
 inline std::optional<Answer> best(const Problem& problem) {
   std::optional<Answer> result;
   Enumeration(problem).each([&](const Answer& answer) {
     if (!result || answer.objective < result->objective ||
-        (answer.objective == result->objective && keys(answer.bookings) < keys(result->bookings))) {
+        (answer.objective == result->objective &&
+         order(problem, answer.bookings) < order(problem, result->bookings))) {
       result = answer;
     }
   });

@@ -13,11 +13,14 @@ namespace {
 // How often each rule had a say, so that the seeds cannot quietly become trivial.
 struct Seen {
   int feasible = 0, infeasible = 0, replanned = 0, split = 0, reworked = 0, recleaned = 0;
+  int slack = 0, emptied = 0;
 };
 
 void count(const Problem& problem, const Answer& answer, Seen& seen) {
   ++seen.feasible;
   seen.replanned += problem.facts ? 1 : 0;
+  seen.slack += answer.objective.slack.value_or(0) > 0 ? 1 : 0;
+  seen.emptied += answer.objective.empty > 0 ? 1 : 0;
   seen.split += answer.objective.splits > 0 ? 1 : 0;
   for (const Booking& booking : answer.bookings) {
     seen.reworked += booking.what == Booking::What::rework ? 1 : 0;
@@ -25,7 +28,7 @@ void count(const Problem& problem, const Answer& answer, Seen& seen) {
   }
 }
 
-// The four values, and the very bookings: of equals the first.
+// All values, and the very bookings: of equals the first in the fixed order.
 void compare(const Problem& problem, Seen& seen) {
   const auto solved = solve(problem);
   const auto expected = brute::best(problem);
@@ -39,6 +42,8 @@ void compare(const Problem& problem, Seen& seen) {
   CHECK(answer->objective.splits == expected->objective.splits);
   CHECK(answer->objective.reworks == expected->objective.reworks);
   CHECK(answer->objective.cost == expected->objective.cost);
+  CHECK(answer->objective.slack == expected->objective.slack);
+  CHECK(answer->objective.empty == expected->objective.empty);
   CHECK(brute::keys(answer->bookings) == brute::keys(expected->bookings));
   for (const std::string& complaint : verify(problem, *answer)) {
     FAIL_CHECK(complaint);
@@ -64,6 +69,8 @@ TEST_CASE("small problems are solved as the enumeration solves them") {
   CHECK(seen.split > 60);
   CHECK(seen.reworked > 40);
   CHECK(seen.recleaned > 10);
+  CHECK(seen.slack > 500);
+  CHECK(seen.emptied > 500);
 }
 
 TEST_CASE("three coats are solved as the enumeration solves them") {

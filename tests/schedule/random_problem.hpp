@@ -89,6 +89,9 @@ class ProblemMaker {
       task.release = dice_.chance(15) ? dice_.between(0, 4) : 0;
       problem_.chain.push_back(task);
     }
+    if (tasks > 0 && dice_.chance(70)) {
+      problem_.emptied_by = place(dice_.between(0, tasks - 1));
+    }
     Anchor& anchor = problem_.anchor;
     anchor.task = place(tasks > 0 ? dice_.between(0, tasks - 1) : 0);
     if (dice_.chance(60)) {

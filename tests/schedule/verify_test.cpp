@@ -109,11 +109,22 @@ TEST_CASE("the checker refuses each wrong value of the objective") {
   wrong = right;
   --wrong.objective.cost;
   CHECK(says(problem, wrong, "the cost is"));
+  wrong = right;
+  --*wrong.objective.slack;
+  CHECK(says(problem, wrong, "the slack is"));
+  wrong.objective.slack.reset();
+  CHECK(says(problem, wrong, "there is a window to keep"));
+  wrong = right;
+  ++wrong.objective.empty;
+  CHECK(says(problem, wrong, "the time empty is"));
 }
 
-// The answer stays, the rule moves: wash 07-09, etch 09-11, coats on days 1 and 2 at 08.
+// The answer stays, the rule moves: wash 07-09, etch 09-11, coats on days 1 and 2 at 08 to 10, the
+// only hours that are open.
 TEST_CASE("the checker names each rule that an answer breaks") {
-  const Answer answer = hand::answer(hand::plain());
+  Problem mornings = hand::plain();
+  mornings.calendars[1] = hand::daily(10, 8, 10);
+  const Answer answer = hand::answer(mornings);
   const auto broken = [&](const std::string& complaint, void (*change)(Problem&)) {
     Problem problem = hand::plain();
     change(problem);
@@ -153,6 +164,7 @@ TEST_CASE("the checker names a late start and a rework out of its window") {
   Problem problem = hand::plain();
   problem.units.rework = Rework{{2}, 0, 2, 24};
   problem.facts = Facts{5 * 24, {{0, 7, 9}, {1, 9, 11}}, {{0, 0, 32, 34}}};
+  problem.calendars[0] = hand::daily(10, 7, 9);
   const Answer answer = hand::answer(problem);  // rework 127-129, coat 152-154
   problem.units.rework->max = 22;
   CHECK(says(problem, answer, "starts too late after its rework"));

@@ -199,6 +199,7 @@ TEST_CASE("rates are two units with a bar") {
              {"240 m2/d", 240.0 / 86400}},
             parse_work_rate);
   check_all({{"36 m/h", 0.01}, {"100 ft/h", 30.48 / 3600}}, parse_edge_rate);
+  check_all({{"8 m/s", 8.0}, {"36 km/h", 10.0}, {"10 mi/h", 4.4704}}, parse_speed);
   check_all({{"22.5 m2/L", 22500},
              {"22.5 m\u00B2/l", 22500},
              {"100 ft2/US gal", 9.290304 / 3.785411784e-3}},

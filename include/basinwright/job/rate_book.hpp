@@ -19,6 +19,7 @@
 #include "basinwright/quote/price.hpp"
 #include "basinwright/quote/rules.hpp"
 #include "basinwright/sequence/productivity.hpp"
+#include "basinwright/sequence/site_weather.hpp"
 #include "basinwright/sequence/waits.hpp"
 #include "basinwright/sources/source.hpp"
 
@@ -53,6 +54,7 @@ struct RateBook {
   std::vector<quote::Rule> options;  ///< What a client may add, each with the rule for its count.
   quote::Overheads overheads;
   sequence::Waits waits;
+  sequence::WeatherRules weather;
   preparation::Thresholds thresholds;
   Sourced<units::Fraction> order_confidence{
       units::percent(50), {sources::Kind::assumed, "order-confidence", "expected cover"}};

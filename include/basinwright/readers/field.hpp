@@ -35,6 +35,7 @@ enum class Type {
   concentration,
   work_rate,
   edge_rate,
+  speed,
   spreading_rate,
   application_rate,
   fraction,

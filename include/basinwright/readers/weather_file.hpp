@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "basinwright/dates/calendar.hpp"
 #include "basinwright/diagnostics/diagnostic.hpp"
 #include "basinwright/readers/read.hpp"
 #include "basinwright/units/quantity.hpp"
@@ -61,12 +62,22 @@ inline constexpr int typical_calendar_year = 2000;
 [[nodiscard]] std::optional<WeatherFile> read_weather(const Input& input,
                                                       diagnostics::Problems& problems);
 
+/// The clock on the wall at the site.
+struct SiteClock {
+  /// What it is ahead of universal time on `since`; typical years are then moved by what that is
+  /// more than their own standard time, without it they are laid as they stand.
+  std::optional<units::Duration> ahead_of_utc;
+  dates::Date since;
+  std::vector<dates::ClockChange> changes;  ///< Those after `since` add up; those before undo.
+};
+
 /// One record of all files: value by value, observed beats forecast beats climatology, and of
 /// equals the later file. Typical years are laid over the hours [from, until), month by month, day
 /// by day and hour by hour; a 29 February that they lack repeats their 28th, one that the year
 /// lacks is left out.
 [[nodiscard]] weather::Record merge(const std::vector<WeatherFile>& files,
                                     weather::HourNumber from,
-                                    weather::HourNumber until);
+                                    weather::HourNumber until,
+                                    const SiteClock& clock = {});
 
 }  // namespace basinwright::readers

@@ -4,6 +4,7 @@
 // is [s, s+1). All rules are data; every bound holds exactly as written here.
 #pragma once
 
+#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -13,6 +14,9 @@
 namespace basinwright::schedule {
 
 using Slot = std::int32_t;
+
+/// A window this long or longer never ends, so that it has no slack: beyond any horizon.
+inline constexpr Slot endless = 100'000;
 
 /// A calendar: which slots are open. Shorter than the horizon = closed beyond.
 using Calendar = std::vector<char>;
@@ -117,6 +121,8 @@ struct Problem {
   std::vector<char> wet;  ///< Slots with rain; may be empty.
   std::vector<Task> chain;
   Anchor anchor;
+  /// The task of the chain with whose end the time begins that is kept short, if there is one.
+  std::optional<std::size_t> emptied_by;
   Units units;
   std::vector<std::int64_t> cost_of;  ///< Labour of one worked slot, one a slot.
   std::int64_t attendance = 0;        ///< For each distinct date with worked slots.
@@ -135,14 +141,32 @@ struct Booking {
   Slot end = 0;
 };
 
-/// The objective, in order; smaller is better. Splits and reworks count the facts too; cost counts
-/// the bookings only, and the date of the facts' last work has its attendance free.
+/// The objective, in order; smaller is better, but of slack the larger. Splits and reworks count
+/// the facts too; cost counts the bookings only, and the date of the facts' last work has its
+/// attendance free.
 struct Objective {
   Slot finish = 0;
   int splits = 0;   ///< Sections of a coat on another date than the section before.
   int reworks = 0;  ///< With recleans.
   std::int64_t cost = 0;
-  friend auto operator<=>(const Objective&, const Objective&) = default;
+  /// By how much the unit that is nearest to the end of its window (after the anchor, the coat
+  /// before or its rework) could still be late; nothing where no window is left to be kept.
+  std::optional<Slot> slack = {};
+  /// From the end of the task `emptied_by` to the finish; 0 without such a task.
+  Slot empty = 0;
+
+  friend bool operator==(const Objective&, const Objective&) = default;
+  friend std::strong_ordering operator<=>(const Objective& a, const Objective& b) {
+    if (const auto order = a.finish <=> b.finish; order != 0) return order;
+    if (const auto order = a.splits <=> b.splits; order != 0) return order;
+    if (const auto order = a.reworks <=> b.reworks; order != 0) return order;
+    if (const auto order = a.cost <=> b.cost; order != 0) return order;
+    if (a.slack != b.slack) {
+      return !a.slack || (b.slack && *a.slack > *b.slack) ? std::strong_ordering::less
+                                                          : std::strong_ordering::greater;
+    }
+    return a.empty <=> b.empty;
+  }
 };
 
 struct Answer {

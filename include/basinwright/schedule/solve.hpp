@@ -20,8 +20,9 @@ struct Infeasible {
   std::string why;             ///< In slots and names; the trade's words are the caller's.
 };
 
-/// The lexicographic optimum (finish, splits, reworks, cost), proven; among equals the one whose
-/// starts come first in the order chain, then units. Label setting over slots; the proof stands in
+/// The lexicographic optimum (finish, splits, reworks, cost, slack, empty), proven. Of equals the
+/// one in which the tasks of the chain up to `emptied_by` come last, in the chain's order, and then
+/// all others first, in the order chain, then units. Label setting over slots; the proof stands in
 /// docs/method.md "Programme".
 [[nodiscard]] std::variant<Answer, Infeasible> solve(const Problem& problem);
 

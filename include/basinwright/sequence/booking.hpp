@@ -21,13 +21,14 @@ struct Worked {
 /// What kept a task from starting earlier.
 struct Held {
   enum class By {
-    start_date,      ///< The job's first day.
-    task,            ///< The task before it.
-    before,          ///< Done right before the task named.
-    fewer_days,      ///< Placed later: fewer days on site, and nothing gets later by it.
-    wait,            ///< A wait after the task before it: drying, filler cure, coating cure.
-    working_hours,   ///< Night, or the day's work is done.
-    closed_day,      ///< Weekend, or a day nobody works.
+    start_date,     ///< The job's first day.
+    task,           ///< The task before it.
+    before,         ///< Done right before the task named.
+    fewer_days,     ///< Placed later: fewer days on site, and nothing gets later by it.
+    less_empty,     ///< Placed later: the pool stands empty for less, and nothing gets later by it.
+    wait,           ///< A wait after the task before it: drying, filler cure, coating cure.
+    working_hours,  ///< Night, or the day's work is done.
+    closed_day,     ///< Weekend, or a day nobody works.
     painting_hours,  ///< The calendar's hours for painting.
     recoat_window,   ///< The next coat's window opens no earlier, or would otherwise be missed.
     new_cement,      ///< Cement that is still too young.

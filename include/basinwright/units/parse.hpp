@@ -41,6 +41,7 @@ using Parsed = std::variant<T, ParseError>;
 [[nodiscard]] Parsed<TemperatureDifference> parse_temperature_difference(std::string_view text);
 [[nodiscard]] Parsed<WorkRate> parse_work_rate(std::string_view text);
 [[nodiscard]] Parsed<EdgeRate> parse_edge_rate(std::string_view text);
+[[nodiscard]] Parsed<Speed> parse_speed(std::string_view text);
 [[nodiscard]] Parsed<SpreadingRate> parse_spreading_rate(std::string_view text);
 [[nodiscard]] Parsed<ApplicationRate> parse_application_rate(std::string_view text);
 [[nodiscard]] Parsed<Concentration> parse_concentration(std::string_view text);

@@ -1,0 +1,49 @@
+// The cheapest programmes at one finish that keep a slack, and the most slack the cheapest can
+// keep.
+#pragma once
+
+#include <memory>
+
+#include "chain_cost.hpp"
+#include "endings.hpp"
+#include "finish_search.hpp"
+
+namespace basinwright::schedule {
+
+/// What the programmes are priced on.
+struct Priced {
+  const Problem& problem;
+  const Standing& standing;
+  const std::vector<Slot>& best_finish;
+  Slot finish;
+};
+
+/// All programmes with a finish in which every window still to be kept is kept by `slack`.
+class Pricing {
+ public:
+  Pricing(const Priced& priced, Slot slack);
+  Pricing(const Pricing&) = delete;  // the parts refer to each other
+  Pricing& operator=(const Pricing&) = delete;
+
+  /// Of what is left; `no_tally` when there is no such programme.
+  [[nodiscard]] Tally best() const { return chain_ ? chain_->best() : no_tally; }
+  /// The one that the fixed order puts first; only where there is one.
+  [[nodiscard]] std::vector<Booking> bookings();
+
+ private:
+  Look look_;
+  std::optional<Endings> endings_;
+  std::optional<Goals> goals_;
+  std::optional<ChainCost> chain_;
+};
+
+struct Slackest {
+  std::unique_ptr<Pricing> pricing;
+  std::optional<Slot> slack;  ///< Nothing where no window is left to be kept.
+};
+
+/// Of the cheapest programmes those whose smallest slack is largest. Only where units are left to
+/// do and the finish can be had.
+[[nodiscard]] Slackest slackest(const Priced& priced);
+
+}  // namespace basinwright::schedule
