@@ -80,7 +80,7 @@ class Cells {
   [[nodiscard]] static std::string grouped(std::string plain) {
     const std::size_t dot = std::min(plain.find('.'), plain.size());
     const std::size_t first = plain.starts_with('-') ? 1 : 0;
-    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, ",");
+    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, 1, ',');
     return plain;
   }
 
