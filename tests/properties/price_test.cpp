@@ -93,8 +93,15 @@ class Cases {
   std::mt19937 random_;
 };
 
+// Why a job has no dates is not asked here: that is dear.
+job::Plan plan_of(const job::Job& job, const job::RateBook& rates) {
+  job::Circumstances now;
+  now.today = test::day("2027-01-04");
+  now.reasons = false;
+  return job::make_plan(job, rates, now);
+}
 job::Plan plan_of(const json& job, const json& book) {
-  return test::plan_of(job.dump(), test::rates_of(book.dump()));
+  return plan_of(test::job_of(job.dump()), test::rates_of(book.dump()));
 }
 
 // Paths of every amount that is paid for something.
@@ -119,7 +126,7 @@ std::vector<money::Money> amounts_in(const std::string& page,
   const std::size_t start = page.find(from);
   REQUIRE(start != std::string::npos);
   std::string part = page.substr(start + from.size());
-  part = part.substr(0, part.find(to));
+  part = part.substr(0, part.find(to)) + "\n";
   std::erase(part, ',');
   std::vector<money::Money> out;
   static const std::regex last(R"((-?[0-9]+(\.[0-9]+)?)[*| ]*\r?\n)");
@@ -177,13 +184,13 @@ void check_formats(const job::Job& job, const job::RateBook& rates, const job::P
 TEST_CASE("lines sum to the subtotal and stages to the total in every format") {
   Cases cases(20270601);
   for (const char* code : {"JPY", "EUR", "KWD", "CLF"}) {
-    for (int i = 0; i < 8; ++i) {
+    for (int i = 0; i < 5; ++i) {
       const json j = cases.job();
       const json b = cases.book(code);
       INFO(j.dump() << b.dump());
       const job::Job job = test::job_of(j.dump());
       const job::RateBook rates = test::rates_of(b.dump());
-      const job::Plan plan = test::plan_of(j.dump(), rates);
+      const job::Plan plan = plan_of(job, rates);
       REQUIRE(plan.price.has_value());
       CHECK(plan.price->net > money::Money());
       check_formats(job, rates, plan);
@@ -195,7 +202,7 @@ TEST_CASE("lines sum to the subtotal and stages to the total in every format") {
 // paid by the day is priced at nothing here.
 TEST_CASE("more area never costs less") {
   Cases cases(20270602);
-  for (int i = 0; i < 20; ++i) {
+  for (int i = 0; i < 10; ++i) {
     json j = cases.job();
     json b = cases.book("EUR");
     b["overheads"]["travel"] = "0.00";
@@ -219,7 +226,7 @@ TEST_CASE("more area never costs less") {
 
 TEST_CASE("more coats never need fewer kits nor cost less") {
   Cases cases(20270603);
-  for (int i = 0; i < 20; ++i) {
+  for (int i = 0; i < 10; ++i) {
     json j = cases.job();
     const json b = cases.book("EUR");
     std::int64_t kits = 0;
@@ -240,7 +247,7 @@ TEST_CASE("more coats never need fewer kits nor cost less") {
 
 TEST_CASE("a price rise never lowers the total") {
   Cases cases(20270604);
-  for (int i = 0; i < 6; ++i) {
+  for (int i = 0; i < 4; ++i) {
     json j = cases.job();
     if (cases.coin()) j["terms"]["rounding"] = cases.coin() ? "5.00" : "10.00";
     const json b = cases.book("EUR");
