@@ -131,7 +131,8 @@ constexpr std::array rule{
           .required = true},
     Field{.key = "rate",
           .type = Type::number,
-          .doc = "Pieces for each; areas in m2, lengths in m",
+          .doc = "Pieces for each; areas in m2 and lengths in m, or ft2 and ft where the file is "
+                 "in US units",
           .low = 0,
           .high = 1e4,
           .fallback = "1"},

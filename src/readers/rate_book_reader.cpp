@@ -64,6 +64,23 @@ void read_labour(View& top, RateBook& book) {
   view->finish();
 }
 
+// A rate counts for each unit of area or length of its own file: pieces a square foot where the
+// file is in feet.
+double per_metric(quote::Per per, units::System system) {
+  if (system == units::System::metric) return 1.0;
+  switch (per) {
+    case quote::Per::painted_area:
+    case quote::Per::abraded_area:
+    case quote::Per::etched_area:
+    case quote::Per::tread_area:
+      return 1.0 / units::square_feet.factor;
+    case quote::Per::edge:
+      return 1.0 / units::feet.factor;
+    default:
+      return 1.0;
+  }
+}
+
 std::vector<quote::Rule> read_rules(View& top,
                                     std::string_view key,
                                     const money::Currency& currency) {
@@ -78,6 +95,7 @@ std::vector<quote::Rule> read_rules(View& top,
     if (!item || !per) continue;
     rule.item = *item;
     rule.per = static_cast<quote::Per>(*per);
+    rule.rate *= per_metric(rule.per, view.context().system);
     rules.push_back(std::move(rule));
   }
   return rules;

@@ -70,6 +70,14 @@ class Cells {
   [[nodiscard]] static Cell nothing(std::string text) {
     return {std::move(text), Value(nullptr), Role::muted};
   }
+  /// Room to write in, with the unit of what is written.
+  [[nodiscard]] static Cell blank(std::string unit = "") {
+    return {std::move(unit), Value(nullptr), Role::blank};
+  }
+  /// A box to tick.
+  [[nodiscard]] static Cell tick(std::string text = "") {
+    return {std::move(text), Value(nullptr), Role::tick};
+  }
   [[nodiscard]] units::System system() const { return system_; }
 
  private:

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "agenda.hpp"
 #include "basinwright/report/pages.hpp"
 #include "drawing.hpp"
 #include "sections.hpp"
@@ -9,17 +10,6 @@
 
 namespace basinwright::report {
 namespace {
-
-std::string subtitle_of(const job::Job& job) {
-  std::string line;
-  const auto add = [&](const std::string& part) {
-    if (!part.empty()) line += (line.empty() ? "" : " · ") + part;
-  };
-  add(job.heading.number);
-  add(job.heading.client.name);
-  add(job.heading.client.address);
-  return line;
-}
 
 Cell bottom_line(const Subject& s) {
   const job::Plan& plan = s.plan;
@@ -125,6 +115,17 @@ std::string past_the_forecast(const job::Plan& plan) {
 
 }  // namespace
 
+std::string subtitle_of(const job::Job& job) {
+  std::string line;
+  const auto add = [&](const std::string& part) {
+    if (!part.empty()) line += (line.empty() ? "" : " · ") + part;
+  };
+  add(job.heading.number);
+  add(job.heading.client.name);
+  add(job.heading.client.address);
+  return line;
+}
+
 bool floats(const job::Plan& plan) {
   return plan.route.stop && plan.route.stop->why == "flotation";
 }
@@ -172,6 +173,7 @@ document::Document jobsheet(const Subject& s) {
   d.sections.push_back(cautions_section(s));
   d.sections.push_back(defaults_section(s));
   d.bottom_line = bottom_line(s);
+  d.agenda = agenda_of(s);
   return d;
 }
 

@@ -82,18 +82,36 @@ void total_row(Table& table, std::size_t columns, const Cells& c, money::Money s
   table.rows.push_back(std::move(row));
 }
 
+// "0.31 per m2 abraded", in the unit of the page.
+std::string rule_words(const quote::Rule& rule, units::System system) {
+  struct Basis {
+    std::string_view dimension, of;
+  };
+  constexpr std::array per{Basis{"", "job"},
+                           Basis{"", "day"},
+                           Basis{"", "person"},
+                           Basis{"", "painter"},
+                           Basis{"area", " painted"},
+                           Basis{"area", " abraded"},
+                           Basis{"area", " etched"},
+                           Basis{"length", " of edge"},
+                           Basis{"", "coat session"},
+                           Basis{"", "kit"},
+                           Basis{"area", " of tread"}};
+  const bool us = system == units::System::us;
+  const Basis& basis = per.at(static_cast<std::size_t>(rule.per));
+  if (basis.dimension == "area") {
+    const double rate = us ? rule.rate * units::square_feet.factor : rule.rate;
+    return fmt::format("{:.3g} per {}{}", rate, us ? "ft²" : "m²", basis.of);
+  }
+  if (basis.dimension == "length") {
+    const double rate = us ? rule.rate * units::feet.factor : rule.rate;
+    return fmt::format("{:.3g} per {}{}", rate, us ? "ft" : "m", basis.of);
+  }
+  return fmt::format("{:g} per {}", rule.rate, basis.of);
+}
+
 Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
-  constexpr std::array per{"job",
-                           "day",
-                           "person",
-                           "painter",
-                           "m2 painted",
-                           "m2 abraded",
-                           "m2 etched",
-                           "m of edge",
-                           "coat session",
-                           "kit",
-                           "m2 of treads"};
   Table table;
   table.columns = {{"item", "Item"},
                    {"count", "Count", Align::right},
@@ -101,11 +119,9 @@ Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
                    {"total", "Price", Align::right}};
   money::Money sum;
   for (const quote::Counted& one : all) {
-    const std::string rule =
-        fmt::format("{:g} per {}", one.rule.rate, per[static_cast<std::size_t>(one.rule.per)]);
     table.rows.push_back({{Cells::words(one.rule.item),
                            Cells::count(one.count),
-                           Cells::words(rule),
+                           Cells::words(rule_words(one.rule, c.system())),
                            c.money(one.total)}});
     sum += one.total;
   }

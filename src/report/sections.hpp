@@ -29,6 +29,12 @@ namespace basinwright::report {
 /// What every page rests on, said before any number.
 [[nodiscard]] std::vector<std::string> notices(const Subject& s);
 
+/// Number, client and address on one line.
+[[nodiscard]] std::string subtitle_of(const job::Job& job);
+
+/// What goes into each vessel for one wash; for every wash when `wash` is empty.
+[[nodiscard]] document::Table mix_table(const Subject& s, std::string_view wash);
+
 /// Whole millilitres, grams or pieces as people say them.
 [[nodiscard]] std::string amount(quote::Measure measure, std::int64_t n, units::System system);
 
