@@ -236,8 +236,10 @@ std::vector<quote::Need> needs_of(const Quantities& q, const materials::CoatingS
   if (q.primer) volume("primer", system.primer.kit.value * static_cast<double>(q.primer->kits));
   // Whole kits, session by session: what is mixed cannot be kept.
   quote::Need coating{"coating", Measure::volume, {}, true, true};
-  for (std::size_t c = 0; c < q.coats.size(); ++c) {
-    for (const std::int64_t kits : q.cut.kits) {
+  for (const coverage::Coat& coat : q.coats) {
+    // A coat that fits no morning has no sections, yet its paint has its price.
+    const bool uncut = q.cut.kits.empty();
+    for (const std::int64_t kits : uncut ? std::vector<std::int64_t>{coat.kits} : q.cut.kits) {
       coating.amounts.push_back(millilitres_up(system.kit.value * static_cast<double>(kits)));
     }
   }

@@ -89,6 +89,7 @@ Section client_dates(const Subject& s) {
       Facts{{{"dates.start", "We start", Cells::date(p.start.date())},
              {"dates.fill_start", "The pool is filled from", Cells::date(p.fill_start.date())},
              {"dates.refill_done", "Full again", Cells::date(p.refill_done.date())},
+             {"dates.handover", "We hand over", Cells::date(p.bookings.back().end.date())},
              {"dates.first_swim", "First swim, by readings, not before", Cells::date(p.first_swim)},
              {"dates.weather", "These dates rest on", weather_basis(s)}}});
   return section;

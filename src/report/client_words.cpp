@@ -105,6 +105,7 @@ std::vector<std::string> included(const job::Plan& plan, bool with_water) {
     if (plan.route.has(promise.task)) out.emplace_back(promise.words);
   }
   if (with_water) out.emplace_back("The water for the refill");
+  out.emplace_back("Whole kits of paint: any left unopened stay with you for touching up");
   out.emplace_back("Waste taken away: dust, rags, empty cans");
   return out;
 }
@@ -147,7 +148,7 @@ std::vector<std::string> assumptions(const job::Plan& plan) {
   out.emplace_back("The measurements taken when we looked at the pool.");
   out.emplace_back(
       "The shell is sound under the paint, and what was hidden by water turns out as expected.");
-  out.emplace_back("You provide power and tap water at the pool, and a way in for the crew.");
+  out.emplace_back("You provide power and a tap at the pool, and a way in for the crew.");
   if (plan.programme.feasible) {
     out.emplace_back(
         "Paint waits for the weather: rain, cold, heat or dew move the dates, and we tell you at "

@@ -42,6 +42,21 @@ Section heading(const Subject& s, const job::Offer& offer) {
   return section;
 }
 
+// Each body of water by its name, so that nobody asks whether the spa is in the price.
+Table pools(const Subject& s, const Cells& c) {
+  Table table;
+  table.key = "pools";
+  table.columns = {{"name", "Pool"},
+                   {"painted_area_m2", "Painted", Align::right},
+                   {"water_volume_m3", "Water", Align::right}};
+  for (const job::BodyResult& body : s.plan.take_off.bodies) {
+    table.rows.push_back({{Cells::words(surface_words(body.name)),
+                           c.area(body.painted()),
+                           c.bulk(body.take_off.water_volume)}});
+  }
+  return table;
+}
+
 Section scope(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Section section{"quotation", "What we paint", {}, true};
@@ -58,26 +73,26 @@ Section scope(const Subject& s) {
                            Cells::words(std::string(treatment_words(region.treatment)))}});
   }
   section.blocks.emplace_back(std::move(table));
+  if (s.plan.take_off.bodies.size() > 1) section.blocks.emplace_back(pools(s, c));
   const materials::CoatingSystem& system = s.plan.system;
   Facts facts;
-  facts.facts = {
-      {"painted_area_m2", "Painted in all", c.area(s.plan.take_off.painted)},
-      {"water_volume_m3", "Water", c.bulk(s.plan.take_off.total.water_volume)},
-      {"coating.system",
-       "Coating",
-       Cells::words(system.name.empty() ? "two-part epoxy, to be chosen"
-                                        : system.name + ", two-part epoxy")},
-      {"coating.data_sheet",
-       "Data sheet",
-       system.sheet.empty() ? Cells::nothing("") : Cells::words(system.sheet),
-       !system.sheet.empty()},
-      {"coating.coats",
-       "Coats",
-       Cells::count(static_cast<std::int64_t>(s.plan.quantities.coats.size()))},
-      {"coating.colour",
-       "Colour",
-       s.job.coating.colour.empty() ? Cells::nothing("") : Cells::words(s.job.coating.colour),
-       !s.job.coating.colour.empty()}};
+  facts.facts = {{"painted_area_m2", "Painted in all", c.area(s.plan.take_off.painted)},
+                 {"water_volume_m3", "Water", c.bulk(s.plan.take_off.total.water_volume)},
+                 {"coating.system",
+                  "Coating",
+                  Cells::words(system.name.empty() ? "two-part epoxy, to be chosen"
+                                                   : system.name + ", two-part epoxy")},
+                 {"coating.data_sheet",
+                  "Data sheet",
+                  system.sheet.empty() ? Cells::nothing("") : Cells::words(system.sheet),
+                  !system.sheet.empty()},
+                 {"coating.coats",
+                  "Coats",
+                  Cells::count(static_cast<std::int64_t>(s.plan.quantities.coats.size()))},
+                 {"coating.colour",
+                  "Colour",
+                  s.job.coating.colour.empty() ? Cells::nothing("to be chosen before we order")
+                                               : Cells::words(s.job.coating.colour)}};
   std::string rough;
   for (const std::string& where : s.job.coating.slip_resistant)
     rough += (rough.empty() ? "" : ", ") + where;
@@ -132,7 +147,9 @@ Section options(const Subject& s, const job::Offer& offer) {
     if (coat) {
       name = "One coat more";
       const auto life = materials::expected_life(coats);
-      if (life)
+      const auto without = materials::expected_life(coats - 1);
+      // Beyond three coats the trade names no longer life.
+      if (life && (!without || without->to != life->to))
         name += fmt::format(" ({} in all, may last {} to {} years)", coats, life->from, life->to);
     }
     table.rows.push_back({{coat ? Cells::words(option.code) : Cells::nothing(""),
