@@ -61,7 +61,9 @@ class Errand {
 
   Status run() {
     const job::Plan plan = job::make_plan(job(), *inputs_.rates, now_);
-    const report::Subject subject = subject_of(job(), plan);
+    report::Subject subject = subject_of(job(), plan);
+    const std::optional<job::Odds> odds = odds_of(plan);
+    if (odds) subject.odds = &*odds;
     switch (r_.command) {
       case Command::explain:
         return explain(r_, subject, inputs_);
@@ -71,6 +73,8 @@ class Errand {
         return r_.other ? vary(subject) : quote(subject);
       case Command::compare:
         return compare(subject);
+      case Command::odds:
+        return chances(subject);
       case Command::jobsheet:
       case Command::check:
         break;
@@ -85,10 +89,22 @@ class Errand {
     return {job, *inputs_.rates, plan, r_.units.value_or(job.units), r_.paper, r_.both_units};
   }
 
+  [[nodiscard]] std::optional<job::Odds> odds_of(const job::Plan& plan) const {
+    if (inputs_.past.empty()) return {};
+    const weather::Record past = past_record(inputs_);
+    return job::odds_of(job(), *inputs_.rates, now_, plan, {past, r_.by, r_.weeks});
+  }
+
   // A page about a job that must stop, or fits no dates, was printed; the status says so.
   static Status dated(Status printed, const job::Plan& plan) {
     if (printed != Status::done) return printed;
     return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
+  }
+
+  Status chances(const report::Subject& subject) {
+    const Status printed = put(r_, rendered(r_, report::odds(subject)));
+    if (printed != Status::done) return printed;
+    return subject.odds == nullptr || subject.odds->years.empty() ? Status::stop : Status::done;
   }
 
   Status take_off(const report::Subject& subject) {

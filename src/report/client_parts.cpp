@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "odds_parts.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -91,6 +92,10 @@ Section client_dates(const Subject& s) {
              {"dates.refill_done", "Full again", Cells::date(p.refill_done.date())},
              {"dates.first_swim", "First swim, by readings, not before", Cells::date(p.first_swim)},
              {"dates.weather", "These dates rest on", weather_basis(s)}}});
+  if (auto facts = aim_and_allow(s)) {
+    for (document::Fact& fact : facts->facts) fact.key = "dates." + fact.key;
+    section.blocks.emplace_back(std::move(*facts));
+  }
   return section;
 }
 

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "basinwright/units/unit.hpp"
+#include "odds_parts.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
 #include "words.hpp"
@@ -179,6 +180,7 @@ Section programme_section(const Subject& s) {
   section.key = "programme";
   section.title = "Programme";
   add_dates(s, section);
+  if (auto facts = aim_and_allow(s)) section.blocks.emplace_back(std::move(*facts));
   section.blocks.emplace_back(tasks_table(s));
   if (p.rain_after_test) {
     section.blocks.emplace_back(document::Paragraph{

@@ -12,6 +12,7 @@
 #include "basinwright/chemistry/neutralise.hpp"
 #include "basinwright/coverage/coats.hpp"
 #include "basinwright/job/job.hpp"
+#include "basinwright/job/mixing_plan.hpp"
 #include "basinwright/job/rate_book.hpp"
 #include "basinwright/job/washes.hpp"
 #include "basinwright/job/water_plan.hpp"
@@ -140,6 +141,7 @@ struct Plan {
   materials::CoatingSystem system;
   Quantities quantities;
   Mixes mixes;
+  MixingPlan mixing;  ///< Empty without dates, but for the marks.
   Discharge discharge;
   WaterPlan water;
   std::vector<quote::Purchase> purchases;

@@ -8,6 +8,7 @@
 
 #include "basinwright/document/document.hpp"
 #include "basinwright/job/job.hpp"
+#include "basinwright/job/odds.hpp"
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/job/rate_book.hpp"
@@ -22,6 +23,7 @@ struct Subject {
   units::System units = units::System::metric;
   document::Paper paper = document::Paper::a4;  ///< What drawings are laid out on.
   bool both_units = false;                      ///< The take-off in metric and US units.
+  const job::Odds* odds = nullptr;              ///< Where past years were given.
 };
 
 /// Version of the JSON shape.
@@ -46,6 +48,9 @@ struct Names {
 [[nodiscard]] document::Document comparison(const Subject& one,
                                             const Subject& other,
                                             const Names& names);
+
+/// How sure the dates are: the job replayed over past years of weather.
+[[nodiscard]] document::Document odds(const Subject& subject);
 
 /// Whether the empty shell could float, which stops the job before it is drained.
 [[nodiscard]] bool floats(const job::Plan& plan);
