@@ -168,11 +168,10 @@ Odds odds_of(const Job& job,
   out.horizon_days = replay.days();
   out.left_out = replay.left_out();
   if (!replay.posed().empty()) {
-    const odds::Climatology usual = odds::climatology(replay.posed());
     for (std::size_t y = 0; y < replay.posed().size(); ++y) {
       out.years.push_back(line_of(replay.numbers()[y], replay.posed()[y]));
-      out.years.back().foreman =
-          odds::as_a_foreman(replay.posed()[y], usual, question.forecast_hours);
+      out.years.back().foreman = odds::as_a_foreman(
+          replay.posed()[y], odds::climatology(replay.posed(), y), question.forecast_hours);
     }
     add_lost(out);
   }

@@ -178,12 +178,14 @@ std::vector<char> majority(const std::vector<const std::vector<char>*>& years, b
 
 }  // namespace
 
-Climatology climatology(const std::vector<sequence::Posed>& years) {
+Climatology climatology(const std::vector<sequence::Posed>& years, std::size_t without) {
   if (years.empty()) throw std::invalid_argument("climatology: one year or more");
   Climatology out;
   const auto of = [&](const auto& member, bool tie) {
     std::vector<const std::vector<char>*> all;
-    for (const sequence::Posed& year : years) all.push_back(&member(year.problem()));
+    for (std::size_t y = 0; y < years.size(); ++y) {
+      if (y != without || years.size() == 1) all.push_back(&member(years[y].problem()));
+    }
     return majority(all, tie);
   };
   for (std::size_t c = 0; c < years.front().problem().calendars.size(); ++c) {

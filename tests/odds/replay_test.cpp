@@ -89,6 +89,28 @@ TEST_CASE("no weather that allows painting is a year without dates") {
   CHECK_FALSE(r.foreman.refill_done.has_value());
 }
 
+TEST_CASE("what is usual is what most of the other years had") {
+  SmallJob job;
+  const weather::Record fine = fine_days("2027-05-09", 40);
+  weather::Record wet = fine;
+  wet.put(hour("2027-05-13T09:00"), rainy(3.0));
+  const auto question = job.question();
+  std::vector<sequence::Posed> years;
+  for (const auto* record : {&wet, &wet, &fine}) years.emplace_back(question, *record, 30);
+  const std::size_t paint = years[0].problem().units.calendar;
+  const auto open_at = [&](const odds::Climatology& usual, int slot) {
+    return usual.calendars[paint][static_cast<std::size_t>(slot)] != 0;
+  };
+  constexpr int thursday_nine = 3 * 96 + 9 * 4;
+  CHECK_FALSE(open_at(odds::climatology(years), thursday_nine));
+  CHECK_FALSE(open_at(odds::climatology(years, 2), thursday_nine));
+  // One wet and one fine: open in half of them, and wet in no more than half.
+  CHECK(open_at(odds::climatology(years, 0), thursday_nine));
+  CHECK(odds::climatology(years, 0).wet[thursday_nine] == 0);
+  CHECK(odds::climatology(years).wet[thursday_nine] == 1);
+  CHECK_THROWS_AS(odds::climatology({}), std::invalid_argument);
+}
+
 TEST_CASE("painting hours are lost to the rule that closed them") {
   SmallJob job;
   job.record = fine_days("2027-05-09", 40);

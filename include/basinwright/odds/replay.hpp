@@ -31,8 +31,11 @@ struct Climatology {
   std::vector<schedule::Calendar> calendars;
   std::vector<char> wet;
 };
+/// @param without  index of a year that is left out, so that a foreman in it does not remember what
+///                 is yet to come; no year has this index: none is left out, nor is the only one
 /// @throws std::invalid_argument without a year, or when the years' calendars differ in length
-[[nodiscard]] Climatology climatology(const std::vector<sequence::Posed>& years);
+[[nodiscard]] Climatology climatology(const std::vector<sequence::Posed>& years,
+                                      std::size_t without = static_cast<std::size_t>(-1));
 
 /// Plans anew each midnight before a day with a forecast that is right for `forecast_hours` and
 /// climatology beyond, and does what that plan has for the day. What rain stops goes on when it is
