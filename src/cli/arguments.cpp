@@ -18,18 +18,34 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 7> commands{{
+constexpr std::array<CommandRow, 10> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
+    {"checklist",
+     Command::checklist,
+     "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards"},
+    {"handover", Command::handover, "What the client keeps: as built, care, what voids it"},
     {"compare", Command::compare, "Two ways of doing the job, side by side"},
     {"odds", Command::odds, "How sure the dates are: the job replayed over past years of weather"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
+    {"batch", Command::batch, "Many jobs, one result line each, in their order"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
 }};
 
 /// In the order of `Format`.
-constexpr std::array<std::string_view, 5> formats{"text", "markdown", "json", "csv", "svg"};
+constexpr std::array<std::string_view, 7> formats{
+    "text", "markdown", "json", "csv", "svg", "html", "ics"};
+
+/// The formats a command can make.
+std::vector<std::string> formats_of(Command command) {
+  std::vector<std::string> forms(formats.begin(), formats.end());
+  const bool draws = command == Command::takeoff || command == Command::jobsheet;
+  const bool dates = command == Command::jobsheet || command == Command::checklist;
+  if (!draws) std::erase(forms, "svg");
+  if (!dates) std::erase(forms, "ics");
+  return forms;
+}
 
 constexpr std::string_view examples = R"(Try:
   basinwright jobsheet examples/plain-pool.json
@@ -44,11 +60,15 @@ basinwright --help lists the commands.
 struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
-  std::string other;
+  std::string other, table;
   std::string by;
   std::vector<std::string> weather, sets, years;
   int weeks = 0;
   bool strict = false, no_color = false, quiet = false;
+  std::vector<std::string> jobs;
+  std::string folder, document = "jobsheet", document_format = "text";
+  std::size_t threads = 1;
+  bool fail_fast = false, resume = false;
 };
 
 // Past years, for the pages that say how sure a date is.
@@ -71,8 +91,36 @@ void add_years(CLI::App& sub, Command command, Texts& t) {
       ->type_name("NUMBER");
 }
 
+void add_batch_options(CLI::App& sub, Texts& t) {
+  sub.add_option(
+         "JOB", t.jobs, "Job files, folders of them, or - for one job a line on standard input")
+      ->required();
+  sub.add_option("--jobs", t.threads, "How many are worked on at a time; the output is the same")
+      ->check(CLI::Range(1, 256))
+      ->type_name("N");
+  sub.add_option("--output-dir", t.folder, "Write a document for each job into this folder too")
+      ->type_name("FOLDER");
+  sub.add_option("--document", t.document, "Which document")
+      ->check(CLI::IsMember({"jobsheet", "quote", "takeoff", "checklist"}))
+      ->type_name("jobsheet|quote|takeoff|checklist");
+  sub.add_option("--document-format", t.document_format, "Form of the documents")
+      ->check(CLI::IsMember({"text", "markdown", "html", "json", "csv"}))
+      ->type_name("text|markdown|html|json|csv");
+  sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
+      ->check(CLI::IsMember({"json", "csv"}))
+      ->type_name("json|csv");
+  sub.add_option("--output", t.output, "Write the result lines here, whole or not at all")
+      ->type_name("FILE|-");
+  sub.add_flag("--fail-fast", t.fail_fast, "End at the first job that has problems");
+  sub.add_flag("--resume", t.resume, "Pass over what an earlier run with the same inputs has done");
+}
+
 void add_options(CLI::App& sub, Command command, Texts& t) {
-  sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
+  if (command == Command::batch) {
+    add_batch_options(sub, t);
+  } else {
+    sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
+  }
   if (command == Command::explain)
     sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
   if (command == Command::compare) {
@@ -105,16 +153,17 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   sub.add_option("--units", t.units, "Units of the output")
       ->check(CLI::IsMember(systems))
       ->type_name(CLI::detail::join(systems, "|"));
-  if (command != Command::check) {
-    std::vector<std::string> forms(formats.begin(), formats.end());
-    if (command != Command::takeoff) std::erase(forms, "svg");
+  if (command != Command::check && command != Command::batch) {
+    const std::vector<std::string> forms = formats_of(command);
     sub.add_option("--format", t.format, "Form of the output")
         ->check(CLI::IsMember(forms))
         ->type_name(CLI::detail::join(forms, "|"));
+    sub.add_option("--table", t.table, "The one table that csv is to hold, such as purchases")
+        ->type_name("NAME");
     sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
   }
-  if (command == Command::takeoff) {
-    sub.add_option("--paper", t.paper, "What a drawing is laid out on")
+  if (command != Command::check) {
+    sub.add_option("--paper", t.paper, "What pages and drawings are laid out on (html, svg)")
         ->check(CLI::IsMember({"A4", "letter"}))
         ->type_name("A4|letter");
   }
@@ -177,6 +226,21 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
   r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  r.table = t.table;
+  if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
+  if (command == Command::batch) {
+    if (r.format == Format::text) r.format = Format::json;
+    r.batch = {t.jobs,
+               std::nullopt,
+               std::ranges::find(commands, t.document, &CommandRow::name)->command,
+               static_cast<Format>(std::ranges::find(formats, t.document_format) - formats.begin()),
+               t.threads,
+               t.fail_fast,
+               t.resume};
+    if (!t.folder.empty()) r.batch.folder = t.folder;
+    if (t.resume && !r.batch.folder && !r.output)
+      return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
+  }
   r.json_diagnostics = t.diagnostics == "json";
   r.strict = t.strict;
   r.no_color = t.no_color;

@@ -90,8 +90,12 @@ std::string write_file(const std::string& path, std::string_view bytes) {
   Descriptor file(::mkstemp(temporary.data()));
   if (file.get() < 0) return words_for(errno);
   constexpr mode_t usual_mode = 0666;
-  const mode_t mask = ::umask(0);
-  ::umask(mask);
+  // Asking for the mask sets it, so it is asked for once.
+  static const mode_t mask = [] {
+    const mode_t now = ::umask(0);
+    ::umask(now);
+    return now;
+  }();
   int failed = ::fchmod(file.get(), usual_mode & ~mask) != 0 ? errno : 0;
   if (failed == 0) failed = write_all(file.get(), bytes);
   if (failed == 0 && ::fsync(file.get()) != 0) failed = errno;
@@ -101,9 +105,13 @@ std::string write_file(const std::string& path, std::string_view bytes) {
     ::unlink(temporary.c_str());
     return words_for(failed);
   }
+  sync_folder_of(path);
+  return "";
+}
+
+void sync_folder_of(const std::string& path) {
   const Descriptor folder(::open(folder_of(path).c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
   if (folder.get() >= 0) ::fsync(folder.get());
-  return "";
 }
 
 Printed print_out(std::string_view bytes) {

@@ -18,6 +18,9 @@ struct FileError {
 /// synced. @return empty when done, else the reason
 [[nodiscard]] std::string write_file(const std::string& path, std::string_view bytes);
 
+/// Makes a rename or a new file in the folder of `path` last.
+void sync_folder_of(const std::string& path);
+
 /// What became of standard output.
 enum class Printed { whole, reader_left, failed };
 /// Prints, flushes and closes standard output.

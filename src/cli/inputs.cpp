@@ -26,7 +26,7 @@ bool load(const std::string& path, readers::Input& input) {
 }
 
 bool load_all(const Request& r, Inputs& inputs) {
-  if (!load(r.job, inputs.jobs.emplace_back().input)) return false;
+  if (r.command != Command::batch && !load(r.job, inputs.jobs.emplace_back().input)) return false;
   if (r.other && !load(*r.other, inputs.jobs.emplace_back().input)) return false;
   if (!r.rates) {
     inputs.rates_input = readers::demonstration_rates();
@@ -61,41 +61,14 @@ bool add_changed_job(const Request& r, Inputs& inputs) {
   return true;
 }
 
-void add_mismatches(const JobFile& file, const job::RateBook& rates, Inputs& inputs) {
-  for (const job::Mismatch& m : job::mismatches(*file.job, rates)) {
-    inputs.problems.add({m.code,
-                         Severity::error,
-                         readers::place_of(file.input, m.pointer),
-                         m.pointer,
-                         m.message,
-                         m.hint,
-                         {}});
-  }
-}
-
-// What a proper quotation lacks is a warning, told at the nearest place there is.
-void add_gaps(const JobFile& file, Inputs& inputs) {
-  for (const job::Mismatch& gap : job::quotation_gaps(*file.job)) {
-    std::string pointer = gap.pointer;
-    auto at = readers::place_of(file.input, pointer);
-    while (at.line == 0 && !pointer.empty()) {
-      pointer.resize(pointer.rfind('/'));
-      at = readers::place_of(file.input, pointer);
-    }
-    at.width = 1;  // The object it is missing from may be long.
-    inputs.problems.add({gap.code, Severity::warning, at, gap.pointer, gap.message, gap.hint, {}});
-  }
-}
-
 // A year put together from many has no date, and its calm is nobody's.
 void refuse_typical_year(const readers::Input& input, Inputs& inputs) {
-  inputs.problems.add({"typical-year",
-                       Severity::error,
-                       {input.name, 1, 1, 1},
-                       "",
-                       "A typical year cannot be replayed as a past one",
-                       "Give --years files of hours or days with their own dates.",
-                       {}});
+  diagnostics::Diagnostic refusal;
+  refusal.code = "typical-year";
+  refusal.at.file = input.name;
+  refusal.message = "A typical year cannot be replayed as a past one";
+  refusal.hint = "Give --years files of hours or days with their own dates.";
+  inputs.problems.add(std::move(refusal));
 }
 
 void read_all(Inputs& inputs) {
@@ -113,7 +86,7 @@ void read_all(Inputs& inputs) {
   }
   if (!inputs.rates) return;
   for (const JobFile& file : inputs.jobs) {
-    if (file.job) add_mismatches(file, *inputs.rates, inputs);
+    if (file.job) add_mismatches(file, *inputs.rates, inputs.problems);
   }
 }
 
@@ -147,6 +120,41 @@ void complain(std::string_view text) {
   std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
+void add_mismatches(const JobFile& file,
+                    const job::RateBook& rates,
+                    diagnostics::Problems& problems) {
+  for (const job::Mismatch& m : job::mismatches(*file.job, rates)) {
+    problems.add({m.code,
+                  Severity::error,
+                  readers::place_of(file.input, m.pointer),
+                  m.pointer,
+                  m.message,
+                  m.hint,
+                  {}});
+  }
+}
+
+// What a proper quotation lacks is a warning, told at the nearest place there is.
+void add_gaps(const JobFile& file, diagnostics::Problems& problems) {
+  for (const job::Mismatch& gap : job::quotation_gaps(*file.job)) {
+    std::string pointer = gap.pointer;
+    auto at = readers::place_of(file.input, pointer);
+    while (at.line == 0 && !pointer.empty()) {
+      pointer.resize(pointer.rfind('/'));
+      at = readers::place_of(file.input, pointer);
+    }
+    at.width = 1;  // The object it is missing from may be long.
+    problems.add({gap.code, Severity::warning, at, gap.pointer, gap.message, gap.hint, {}});
+  }
+}
+
+std::variant<Inputs, Status> read_shared_inputs(const Request& request) {
+  Inputs inputs;
+  if (!load_all(request, inputs)) return Status::file;
+  read_all(inputs);
+  return inputs;
+}
+
 std::variant<Inputs, Status> read_inputs(const Request& request) {
   Inputs inputs;
   if (!load_all(request, inputs)) return Status::file;
@@ -158,7 +166,7 @@ std::variant<Inputs, Status> read_inputs(const Request& request) {
   }
   read_all(inputs);
   const JobFile& first = inputs.jobs.front();
-  if (request.command == Command::quote && first.job) add_gaps(first, inputs);
+  if (request.command == Command::quote && first.job) add_gaps(first, inputs.problems);
   return inputs;
 }
 

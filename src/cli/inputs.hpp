@@ -40,6 +40,16 @@ void complain(std::string_view text);
 /// opened or a change cannot be made (said).
 [[nodiscard]] std::variant<Inputs, Status> read_inputs(const Request& request);
 
+/// Reads only what the jobs of a batch share: rate book and weather.
+[[nodiscard]] std::variant<Inputs, Status> read_shared_inputs(const Request& request);
+
+/// What no file says alone, the job against the rate book.
+void add_mismatches(const JobFile& file,
+                    const job::RateBook& rates,
+                    diagnostics::Problems& problems);
+/// What a proper quotation lacks, as warnings.
+void add_gaps(const JobFile& file, diagnostics::Problems& problems);
+
 /// The problems in the request's form, in the order of their places.
 [[nodiscard]] std::string worded_problems(const Request& request, const Inputs& inputs);
 /// Whether they keep the request from being carried out.

@@ -2,11 +2,14 @@
 
 #include <sys/ioctl.h>
 #include <unistd.h>
+#include <algorithm>
 #include <cstdlib>
 #include <optional>
 #include <string_view>
 
 #include "basinwright/render/csv.hpp"
+#include "basinwright/render/html.hpp"
+#include "basinwright/render/icalendar.hpp"
 #include "basinwright/render/json.hpp"
 #include "basinwright/render/markdown.hpp"
 #include "basinwright/render/svg.hpp"
@@ -33,8 +36,6 @@ bool wants_colour(const Request& r) {
   return !refuses && !dumb && !r.output && ::isatty(STDOUT_FILENO) == 1;
 }
 
-}  // namespace
-
 std::string rendered(const Request& r, const document::Document& page) {
   switch (r.format) {
     case Format::markdown:
@@ -42,13 +43,32 @@ std::string rendered(const Request& r, const document::Document& page) {
     case Format::json:
       return render::json(page);
     case Format::csv:
-      return render::csv(page);
+      return r.table.empty() ? render::csv(page) : render::csv(page, r.table);
     case Format::svg:
       return render::svg(page);
+    case Format::html:
+      return render::html(page, {r.paper});
+    case Format::ics:
+      return render::icalendar(page);
     case Format::text:
       break;
   }
   return render::text(page, {columns(), wants_colour(r), false});
+}
+
+}  // namespace
+
+Status put(const Request& r, const document::Document& page) {
+  if (!r.table.empty()) {
+    const std::vector<std::string> tables = render::csv_tables(page);
+    if (std::ranges::find(tables, r.table) == tables.end()) {
+      std::string known;
+      for (const std::string& name : tables) known += (known.empty() ? "" : ", ") + name;
+      complain("basinwright: this page has no table \"" + r.table + "\"; it has " + known + "\n");
+      return Status::misuse;
+    }
+  }
+  return put(r, rendered(r, page));
 }
 
 Status put(const Request& r, const std::string& bytes) {

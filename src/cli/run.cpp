@@ -8,7 +8,9 @@
 #include "basinwright/diagnostics/diagnostic.hpp"
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
+#include "basinwright/job/weather_strip.hpp"
 #include "basinwright/report/pages.hpp"
+#include "batch.hpp"
 #include "files.hpp"
 #include "inputs.hpp"
 #include "output.hpp"
@@ -35,7 +37,7 @@ std::vector<report::GivenPlace> places_of(const job::Plan& plan, const Inputs& i
 
 Status explain(const Request& r, const report::Subject& subject, const Inputs& inputs) {
   const auto page = report::explain(subject, r.quantity, places_of(subject.plan, inputs));
-  if (page) return put(r, rendered(r, *page));
+  if (page) return put(r, *page);
   const std::vector<std::string> keys = report::explainable(subject.plan);
   const std::vector<std::string_view> known(keys.begin(), keys.end());
   const std::string_view near = diagnostics::nearest(r.quantity, known);
@@ -51,7 +53,9 @@ class Errand {
     now_.today =
         r.today.value_or(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
     now_.start = r.start;
-    now_.explain = r.command == Command::explain;
+    // A page that can be opened says how its numbers were reached.
+    now_.explain = r.command == Command::explain ||
+                   (r.command == Command::jobsheet && r.format == Format::html);
     now_.take_off_only =
         r.command == Command::takeoff || (now_.explain && r.quantity.starts_with("takeoff."));
     const dates::Date near = r.start.value_or(job().heading.start.value_or(now_.today));
@@ -64,6 +68,9 @@ class Errand {
     report::Subject subject = subject_of(job(), plan);
     const std::optional<job::Odds> odds = odds_of(plan);
     if (odds) subject.odds = &*odds;
+    const std::vector<job::StripDay> strip =
+        draws_programme() ? job::weather_strip(job(), plan, now_) : std::vector<job::StripDay>();
+    subject.strip = &strip;
     switch (r_.command) {
       case Command::explain:
         return explain(r_, subject, inputs_);
@@ -75,18 +82,41 @@ class Errand {
         return compare(subject);
       case Command::odds:
         return chances(subject);
+      case Command::checklist:
+        return dated(put(r_, report::checklist(subject)), plan);
+      case Command::handover:
+        return dated(put(r_, report::handover(subject)), plan);
       case Command::jobsheet:
       case Command::check:
+      case Command::batch:
         break;
     }
-    return dated(put(r_, rendered(r_, report::jobsheet(subject))), plan);
+    return dated(put(r_, sheet(subject)), plan);
   }
 
  private:
   [[nodiscard]] const job::Job& job() const { return *inputs_.jobs.front().job; }
 
   [[nodiscard]] report::Subject subject_of(const job::Job& job, const job::Plan& plan) const {
-    return {job, *inputs_.rates, plan, r_.units.value_or(job.units), r_.paper, r_.both_units};
+    return {job,
+            *inputs_.rates,
+            plan,
+            r_.units.value_or(job.units),
+            r_.paper,
+            r_.both_units,
+            now_.today};
+  }
+
+  [[nodiscard]] bool draws_programme() const {
+    return r_.command == Command::jobsheet &&
+           (r_.format == Format::html || r_.format == Format::svg);
+  }
+
+  [[nodiscard]] document::Document sheet(const report::Subject& subject) const {
+    if (r_.format == Format::svg) return report::programme_chart(subject);
+    if (r_.format == Format::html)
+      return report::job_pack(subject, places_of(subject.plan, inputs_));
+    return report::jobsheet(subject);
   }
 
   [[nodiscard]] std::optional<job::Odds> odds_of(const job::Plan& plan) const {
@@ -102,39 +132,37 @@ class Errand {
   }
 
   Status chances(const report::Subject& subject) {
-    const Status printed = put(r_, rendered(r_, report::odds(subject)));
+    const Status printed = put(r_, report::odds(subject));
     if (printed != Status::done) return printed;
     return subject.odds == nullptr || subject.odds->years.empty() ? Status::stop : Status::done;
   }
 
   Status take_off(const report::Subject& subject) {
-    const Status printed = put(r_, rendered(r_, report::takeoff(subject)));
+    const Status printed = put(r_, report::takeoff(subject));
     if (printed != Status::done) return printed;
     return report::floats(subject.plan) ? Status::stop : Status::done;
   }
 
   Status quote(const report::Subject& subject) {
     const job::Offer offer = job::offer_of(job(), *inputs_.rates, now_, subject.plan);
-    return dated(put(r_, rendered(r_, report::quotation(subject, offer))), subject.plan);
+    return dated(put(r_, report::quotation(subject, offer)), subject.plan);
   }
 
   // What was quoted stands first in time, second on the command line.
   Status vary(const report::Subject& subject) {
     const job::Job& quoted = *inputs_.jobs.back().job;
     const job::Plan before = job::make_plan(quoted, *inputs_.rates, now_);
-    return dated(put(r_, rendered(r_, report::variation(subject_of(quoted, before), subject))),
-                 subject.plan);
+    return dated(put(r_, report::variation(subject_of(quoted, before), subject)), subject.plan);
   }
 
   Status compare(const report::Subject& subject) {
     const job::Job& other = *inputs_.jobs.back().job;
     const job::Plan plan = job::make_plan(other, *inputs_.rates, now_);
-    return put(r_,
-               rendered(r_,
-                        report::comparison(
-                            subject,
-                            subject_of(other, plan),
-                            {inputs_.jobs.front().input.name, inputs_.jobs.back().input.name})));
+    return put(
+        r_,
+        report::comparison(subject,
+                           subject_of(other, plan),
+                           {inputs_.jobs.front().input.name, inputs_.jobs.back().input.name}));
   }
 
   const Request& r_;
@@ -173,7 +201,9 @@ int run(const std::vector<std::string>& arguments) {
   try {
     const auto parsed = parse_arguments(arguments);
     if (const auto* words = std::get_if<Leave>(&parsed)) return static_cast<int>(leave(*words));
-    return static_cast<int>(carry_out(std::get<Request>(parsed)));
+    const Request& request = std::get<Request>(parsed);
+    return static_cast<int>(request.command == Command::batch ? batch(request)
+                                                              : carry_out(request));
   } catch (const std::exception& fault) {
     complain(std::string("basinwright: this is our fault, not yours: ") + fault.what() + "\n");
   } catch (...) {

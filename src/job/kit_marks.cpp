@@ -15,41 +15,63 @@ using units::Length;
 
 // A face across the pool is told from a slice of that thickness by its area.
 constexpr Length thin = units::metres(1) / 1e6;
+constexpr Length hairline = thin / 1e3;
 constexpr Area least_face = units::square_metres(1) / 1e3;
 // A kit that runs out within a hair of the section's end ends with it.
 constexpr double hair = 1e-9;
 
-/// One body of water with the ends of its kits on it.
+/// One body of water with the ends of its kits on it; a body is surveyed as seldom as can be, since
+/// an outline may have thousands of walls.
 class Chalk {
  public:
   Chalk(const Body& body, const BodyResult& result)
       : pool_(body.pool), axis_(shell::section_axis(pool_)), whole_(result.take_off.painted_area) {}
 
-  // The mark after so much of the measured area.
-  void put(Area end, KitMark& mark) const {
-    const Area held = std::clamp(end, Area(), whole_);
-    const shell::Part part = shell::parts_by_area(pool_, {held}).front();
-    const Length at = axis_.deep_end_last ? part.from : part.to;
-    mark.along = axis_.deep_end_last ? axis_.last - at : at - axis_.first;
-    const Area before = painted_to(at, thin);
-    const Area face = painted_to(at, -thin) - before;
-    if (face < least_face) return;
-    mark.face_share = std::clamp((held - before) / face, 0.0, 1.0);
-    mark.place = KitMark::Place::inner_face;
-    if (mark.along < thin * 2.0) end_wall(true, face, mark);
-    if (axis_.last - axis_.first - mark.along < thin * 2.0) end_wall(false, face, mark);
+  // A mark after so much of the measured area; ends do not fall.
+  void add(Area end, KitMark& mark) {
+    ends_.push_back(std::clamp(end, Area(), whole_));
+    marks_.push_back(&mark);
+  }
+
+  void put() {
+    if (ends_.empty()) return;
+    const auto shares = shell::parts_by_area(pool_, ends_);
+    std::vector<Length> cuts;
+    for (std::size_t i = 0; i < ends_.size(); ++i) {
+      at_.push_back(axis_.deep_end_last ? shares[i].from : shares[i].to);
+      for (const Length beside : {thin, -thin}) {
+        if (is_inside(at_[i] + beside)) cuts.push_back(at_[i] + beside);
+      }
+    }
+    slices_ = shell::parts(pool_, cuts);
+    for (std::size_t i = 0; i < ends_.size(); ++i) tell(i);
   }
 
  private:
-  // Painted from the deep end to `deeper` on the deep side of a position.
+  [[nodiscard]] bool is_inside(Length x) const { return x > axis_.first && x < axis_.last; }
+
+  // Painted from the deep end to a position so much deeper than another.
   [[nodiscard]] Area painted_to(Length at, Length deeper) const {
     const Length cut = axis_.deep_end_last ? at + deeper : at - deeper;
-    const auto inside = [&](Length x) { return x > axis_.first && x < axis_.last; };
-    if (!inside(cut)) {
-      const bool past_deep = axis_.deep_end_last ? cut >= axis_.last : cut <= axis_.first;
-      return past_deep ? Area() : whole_;
+    Area sum;
+    for (const shell::Part& slice : slices_) {
+      const bool behind =
+          axis_.deep_end_last ? slice.from + hairline >= cut : slice.to <= cut + hairline;
+      if (behind) sum += slice.painted;
     }
-    return shell::parts(pool_, {cut}).front().painted;
+    return sum;
+  }
+
+  void tell(std::size_t i) const {
+    KitMark& mark = *marks_[i];
+    mark.along = axis_.deep_end_last ? axis_.last - at_[i] : at_[i] - axis_.first;
+    const Area before = painted_to(at_[i], thin);
+    const Area face = painted_to(at_[i], -thin) - before;
+    if (face < least_face) return;
+    mark.face_share = std::clamp((ends_[i] - before) / face, 0.0, 1.0);
+    mark.place = KitMark::Place::inner_face;
+    if (mark.along < thin * 2.0) end_wall(true, face, mark);
+    if (axis_.last - axis_.first - mark.along < thin * 2.0) end_wall(false, face, mark);
   }
 
   void end_wall(bool deep, Area face, KitMark& mark) const {
@@ -65,6 +87,10 @@ class Chalk {
   const shell::Pool& pool_;
   shell::SectionAxis axis_;
   Area whole_;
+  std::vector<Area> ends_;
+  std::vector<KitMark*> marks_;
+  std::vector<Length> at_;
+  std::vector<shell::Part> slices_;
 };
 
 /// The kits of one paint over all sections.
@@ -89,6 +115,7 @@ class Marker {
       mark_section(i, end, section);
       i = end;
     }
+    for (std::size_t b = 0; b < job_.bodies.size(); ++b) chalk(b);
     return std::move(marks_);
   }
 
@@ -109,8 +136,8 @@ class Marker {
     }
   }
 
-  // Which part of the section the boundary falls into, and how much of that part is behind it.
-  void place(std::size_t from, std::size_t to, KitMark& mark) const {
+  // Which part of the section the boundary falls into, and how much of its body is behind it.
+  void place(std::size_t from, std::size_t to, KitMark& mark) {
     Area before;
     for (std::size_t i = from; i < to; ++i) {
       const SectionPart& part = parts_[i];
@@ -122,10 +149,17 @@ class Marker {
       for (std::size_t j = 0; j < i; ++j) {
         if (parts_[j].body == part.body) behind += parts_[j].measured.painted;
       }
-      Chalk(job_.bodies[part.body], plan_.take_off.bodies[part.body])
-          .put(behind + part.measured.painted * std::min(1.0, share), mark);
+      ends_.push_back(behind + part.measured.painted * std::min(1.0, share));
       return;
     }
+  }
+
+  void chalk(std::size_t body) {
+    Chalk chalk(job_.bodies[body], plan_.take_off.bodies[body]);
+    for (std::size_t i = 0; i < marks_.size(); ++i) {
+      if (marks_[i].body == body) chalk.add(ends_[i], marks_[i]);
+    }
+    chalk.put();
   }
 
   const Job& job_;
@@ -134,6 +168,7 @@ class Marker {
   bool primer_;
   std::vector<SectionPart> parts_;
   std::vector<KitMark> marks_;
+  std::vector<Area> ends_;  ///< One a mark: measured area of its body up to it.
 };
 
 }  // namespace

@@ -14,6 +14,7 @@
 #include "mixes.hpp"
 #include "mixing_plan.hpp"
 #include "mornings.hpp"
+#include "ordering.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
 #include "question.hpp"
@@ -98,12 +99,13 @@ class Planner {
     if (job_.coating.system.empty()) plan_.provisional.emplace_back("no-data-sheet");
     use_defaults();
     plan_.take_off.parts = named_parts(job_, plan_.take_off);
-    if (!plan_.stopped()) work_out(parts, findings);
+    if (!plan_.stopped()) measure_out(parts, findings);
     if (plan_.take_off.parts.empty()) {
       plan_.take_off.parts = planned_parts(job_, plan_.take_off, plan_.quantities.cut);
     }
     note_parts(plan_.take_off, plan_.trace);
     plan_.take_off.range = painted_range(job_, plan_);
+    if (!plan_.stopped()) work_out(parts);
     plan_.cautions = cautions_of(job_, rates_, plan_);
     return std::move(plan_);
   }
@@ -148,7 +150,7 @@ class Planner {
             Sourced<double>{5.0, {sources::Kind::assumed, "crew", "Monday to Friday"}});
   }
 
-  void work_out(const std::vector<Part>& parts, const preparation::Question& findings) {
+  void measure_out(const std::vector<Part>& parts, const preparation::Question& findings) {
     plan_.quantities.cut =
         cut_over_mornings(job_,
                           rates_,
@@ -158,7 +160,11 @@ class Planner {
     const coverage::Cut cut = plan_.quantities.cut;
     plan_.quantities = quantities_of({job_, rates_, parts, findings, plan_}, plan_.trace);
     plan_.quantities.cut = cut;
+  }
+
+  void work_out(const std::vector<Part>& parts) {
     if (take_off_only_) return;
+    order_kits(rates_, plan_);
     plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
     plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
@@ -167,7 +173,7 @@ class Planner {
     plan_.water = water_plan_of(job_, rates_, plan_);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
-    price_plan(job_, rates_, plan_);
+    price_plan(job_, rates_, now_.today, plan_);
   }
 
   void estimate(const std::vector<Part>& parts) {

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "basinwright/units/unit.hpp"
+#include "ordering.hpp"
 #include "quantities.hpp"
 
 namespace basinwright::job {
@@ -25,33 +26,10 @@ const Item* item_for(const RateBook& rates, const std::string& item, const std::
 void buy_all(const RateBook& rates, Plan& plan) {
   for (const quote::Need& need : needs_of(plan.quantities, plan.system)) {
     const Item* item = item_for(rates, need.item, plan.system.name);
-    plan.purchases.push_back(
-        quote::buy(need, item == nullptr ? std::vector<purchase::Pack>() : item->packs));
+    plan.purchases.push_back(quote::buy(
+        need, item == nullptr ? std::vector<purchase::Pack>() : item->packs, rates.rounding));
     if (plan.purchases.back().unpriced) plan.unpriced.push_back(need.item);
   }
-}
-
-// The task that first needs an item.
-std::string first_use(const std::string& item) {
-  if (item == "hypochlorite") return "chlorine-wash";
-  if (item == "degreaser") return "degrease";
-  if (item == "filler" || item == "mortar") return "repair";
-  if (item == "acid") return "etch-walls";
-  if (item == "bicarbonate") return "neutralise";
-  if (item == "primer") return "prime";
-  return "coat-1";
-}
-
-std::optional<dates::Date> last_order_day(const RateBook& rates,
-                                          const Plan& plan,
-                                          const quote::Purchase& purchase) {
-  const auto supplier = std::ranges::find(rates.suppliers, purchase.supplier, &Supplier::name);
-  const std::string task = first_use(purchase.item);
-  const auto use = std::ranges::find(plan.programme.bookings, task, &sequence::Booking::task);
-  if (supplier == rates.suppliers.end() || !supplier->lead) return {};
-  if (use == plan.programme.bookings.end()) return {};
-  const auto lead = static_cast<int>(std::ceil(supplier->lead->in(units::days)-1e-9));
-  return use->start.date() - std::chrono::days{lead};
 }
 
 std::int64_t days_of(const sequence::Programme& programme, const std::string& task) {
@@ -98,14 +76,16 @@ Money sum_of(const List& list) {
 
 }  // namespace
 
-void price_plan(const Job& job, const RateBook& rates, Plan& plan) {
+void price_plan(const Job& job, const RateBook& rates, dates::Date today, Plan& plan) {
   buy_all(rates, plan);
-  for (const quote::Purchase& purchase : plan.purchases) {
-    plan.order_by.push_back(last_order_day(rates, plan, purchase));
-  }
+  order_all(job, rates, today, plan);
   count_all(job, rates, plan);
-  plan.labour =
-      quote::labour(plan.work, plan.programme, rates.productivity.daily_set_up.value, rates.labour);
+  plan.labour = quote::labour(plan.work,
+                              plan.programme,
+                              rates.productivity.daily_set_up.value,
+                              rates.labour,
+                              job.calendar.hours,
+                              rates.rounding);
   plan.trace.use("productivity.daily_set_up", rates.productivity.daily_set_up);
   quote::PriceQuestion q;
   q.overheads = rates.overheads;

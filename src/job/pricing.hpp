@@ -4,7 +4,8 @@
 
 namespace basinwright::job {
 
-/// Fills purchases, counted lists, hire, labour and price from the plan's quantities and dates.
-void price_plan(const Job& job, const RateBook& rates, Plan& plan);
+/// Fills purchases, orders, counted lists, hire, labour and price from the plan's quantities and
+/// dates.
+void price_plan(const Job& job, const RateBook& rates, dates::Date today, Plan& plan);
 
 }  // namespace basinwright::job

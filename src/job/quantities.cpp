@@ -241,6 +241,12 @@ std::vector<quote::Need> needs_of(const Quantities& q, const materials::CoatingS
       coating.amounts.push_back(millilitres_up(system.kit.value * static_cast<double>(kits)));
     }
   }
+  // Kits beyond those planned are one row a coat: where they go, nobody knows yet.
+  const std::int64_t spare = q.order.ordered - q.order.expected;
+  for (std::size_t c = 0; c < q.coats.size() && spare > 0 && !coating.amounts.empty(); ++c) {
+    coating.amounts.push_back(millilitres_up(system.kit.value * static_cast<double>(spare)));
+    coating.spare += coating.amounts.back();
+  }
   if (!coating.amounts.empty()) needs.push_back(std::move(coating));
   if (!q.coats.empty()) volume("thinner", q.coats.front().thinner);
   return needs;

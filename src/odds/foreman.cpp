@@ -1,5 +1,6 @@
 // The replay without foresight.
 #include <algorithm>
+#include <optional>
 #include <stdexcept>
 
 #include "basinwright/odds/replay.hpp"
@@ -33,6 +34,7 @@ class Foreman {
         climatology_(climatology),
         sees_(std::max(0, forecast_hours * slots_in_hour - year.looks_ahead())) {
     run_.last_coat_end = truth_.horizon;
+    hide_closed_ends();
     // What is painted today must be known to be allowed.
     constexpr int slots_in_day = 24 * slots_in_hour;
     if (sees_ < slots_in_day) throw std::invalid_argument("as_a_foreman: too short a forecast");
@@ -71,6 +73,31 @@ class Foreman {
       if (!carry_out(b)) break;
     }
     return true;
+  }
+
+  // The true problem has no finish for an end at which rain will keep everybody off the wall, and
+  // that would tell of the rain weeks ahead: such an end counts as so much later than the one
+  // before it, but not as later than the next.
+  void hide_closed_ends() {
+    auto& finish = expected_.finish;
+    std::optional<schedule::Finish> next;
+    std::vector<std::optional<schedule::Finish>> later(finish.size());
+    for (std::size_t end = finish.size(); end-- > 0;) {
+      if (finish[end]) next = finish[end];
+      later[end] = next;
+    }
+    std::size_t before = finish.size();
+    for (std::size_t end = 1; end < finish.size(); ++end) {
+      if (truth_.finish[end]) {
+        before = end;
+      } else if (later[end]) {
+        finish[end] = later[end];
+        if (before == finish.size()) continue;
+        const schedule::Finish& known = *truth_.finish[before];
+        finish[end]->slot =
+            std::min(finish[end]->slot, known.slot + static_cast<Slot>(end - before));
+      }
+    }
   }
 
   // The true weather as far as the forecast reaches, what is usual from there.

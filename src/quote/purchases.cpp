@@ -4,11 +4,12 @@
 
 namespace basinwright::quote {
 
-Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs) {
+Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs, money::Rounding rounding) {
   Purchase bought;
   bought.item = need.item;
   bought.measure = need.measure;
-  bought.need = std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0});
+  bought.need =
+      std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0}) - need.spare;
   if (packs.empty()) {
     bought.unpriced = true;
     return bought;
@@ -21,11 +22,20 @@ Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs) {
   }
   for (const purchase::Choice& choice : basket->choices) {
     const purchase::Pack& pack = packs[choice.pack];
-    bought.packs.push_back({pack.size, choice.count, pack.price, pack.price * choice.count});
-    if (bought.supplier.empty()) bought.supplier = pack.supplier;
+    bought.packs.push_back({pack.size,
+                            choice.count,
+                            pack.price,
+                            pack.price * choice.count,
+                            pack.supplier,
+                            pack.batch});
   }
   bought.total = basket->cost;
   bought.left_over = basket->size - bought.need;
+  // A size that is no whole number of units is rounded up, pack by pack: that is nothing left.
+  if (bought.left_over < basket->packs) bought.left_over = 0;
+  if (basket->size > 0) {
+    bought.left_over_value = money::scaled(bought.total, bought.left_over, basket->size, rounding);
+  }
   return bought;
 }
 

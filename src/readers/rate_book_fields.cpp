@@ -91,6 +91,13 @@ constexpr std::array labour{Field{.key = "hour",
                                   .low = 0,
                                   .high = largest_amount,
                                   .required = true},
+                            Field{.key = "outside_hours",
+                                  .type = Type::fraction,
+                                  .doc = "Of the wage outside the crew's hours, where painting "
+                                         "begins at first light",
+                                  .low = 0,
+                                  .high = 10,
+                                  .fallback = "100 %"},
                             Field{.key = "weekday",
                                   .type = Type::object,
                                   .doc = "What each day of the week costs",
@@ -124,7 +131,8 @@ constexpr std::array rule{
           .required = true},
     Field{.key = "rate",
           .type = Type::number,
-          .doc = "Pieces for each; areas in m2, lengths in m",
+          .doc = "Pieces for each; areas in m2 and lengths in m, or ft2 and ft where the file is "
+                 "in US units",
           .low = 0,
           .high = 1e4,
           .fallback = "1"},
@@ -156,7 +164,8 @@ constexpr std::array waits{
     time("coat_within", "Of the etch", "7 d, assumed"),
     time("after_chlorine", "Before anything else goes on the shell", "12 h"),
     time("filler_cure", "Before sanding", "12 h"),
-    time("start_up", "From full to handover", "5 d")};
+    time("start_up", "From full to handover", "5 d"),
+    time("delivered_before", "Goods on the yard before their first use", "1 d, assumed")};
 constexpr std::array thresholds{
     reach("crack_hairline", "The coating bridges narrower ones", "1 mm"),
     reach("crack_widest", "Wider ones stop the job", "5 mm"),
@@ -276,9 +285,12 @@ constexpr std::array top{
           .doc = "Where the rules of thumb turn over",
           .fallback = "usual",
           .fields = thresholds},
-    share("order_confidence",
-          "Chance that the kits ordered are enough",
-          "50 %: at the expected cover")};
+    Field{.key = "order_confidence",
+          .type = Type::fraction,
+          .doc = "Chance wanted that the kits ordered are enough",
+          .low = 0.5,
+          .high = 1,
+          .fallback = "50 %: at the expected cover"}};
 
 }  // namespace
 

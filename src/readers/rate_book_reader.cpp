@@ -52,6 +52,7 @@ void read_labour(View& top, RateBook& book) {
   auto view = top.object("labour");
   if (!view) return;
   book.labour.hour = read_money(*view, "hour", book.currency).value_or(money::Money());
+  if (const auto share = view->percentage("outside_hours")) book.labour.outside_hours = *share;
   if (auto days = view->object("weekday")) {
     constexpr std::array names{
         "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
@@ -61,6 +62,23 @@ void read_labour(View& top, RateBook& book) {
     days->finish();
   }
   view->finish();
+}
+
+// A rate counts for each unit of area or length of its own file: pieces a square foot where the
+// file is in feet.
+double per_metric(quote::Per per, units::System system) {
+  if (system == units::System::metric) return 1.0;
+  switch (per) {
+    case quote::Per::painted_area:
+    case quote::Per::abraded_area:
+    case quote::Per::etched_area:
+    case quote::Per::tread_area:
+      return 1.0 / units::square_feet.factor;
+    case quote::Per::edge:
+      return 1.0 / units::feet.factor;
+    default:
+      return 1.0;
+  }
 }
 
 std::vector<quote::Rule> read_rules(View& top,
@@ -77,6 +95,7 @@ std::vector<quote::Rule> read_rules(View& top,
     if (!item || !per) continue;
     rule.item = *item;
     rule.per = static_cast<quote::Per>(*per);
+    rule.rate *= per_metric(rule.per, view.context().system);
     rules.push_back(std::move(rule));
   }
   return rules;
@@ -129,6 +148,7 @@ void read_waits(View& top, sequence::Waits& w) {
   view->set("after_chlorine", w.after_chlorine);
   view->set("filler_cure", w.filler_cure);
   view->set("start_up", w.start_up);
+  view->set("delivered_before", w.delivered_before);
   view->finish();
 }
 

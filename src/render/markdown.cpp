@@ -36,7 +36,7 @@ struct Column {
 
 std::string cell_text(const Row& row, std::size_t index) {
   const document::Cell& cell = row.cells[index];
-  return emphasised(markdown_inline(cell.text), shown_role(row, cell));
+  return with_mark(emphasised(markdown_inline(cell.text), shown_role(row, cell)), cell.role);
 }
 
 std::vector<Column> columns_of(const Table& table) {
@@ -98,7 +98,9 @@ std::string block_text(const document::Facts& facts, Markers markers) {
     std::string value = markdown_line(fact.cell.text);
     if (!label.empty()) {
       value = emphasised(label + ':', Role::heading) + ' ' +
-              emphasised(markdown_inline(fact.cell.text), fact.cell.role);
+              with_mark(emphasised(markdown_inline(fact.cell.text), fact.cell.role),
+                        fact.cell.role,
+                        Room::wide);
     }
     lines.append(1, markers.bullet).append(1, ' ').append(value).append(1, '\n');
   }
@@ -111,7 +113,7 @@ std::string block_text(const document::List& list, Markers markers) {
   for (const document::Cell& item : list.items) {
     if (list.numbered) lines += std::to_string(++number);
     lines += list.numbered ? markers.after_number : markers.bullet;
-    lines += ' ' + emphasised(markdown_line(item.text), item.role) + '\n';
+    lines += ' ' + with_mark(emphasised(markdown_line(item.text), item.role), item.role) + '\n';
   }
   return lines;
 }
@@ -188,7 +190,8 @@ void put_section(Page& page, const document::Section& section) {
     before = listing;
   }
   if (blocks.empty()) return;
-  if (!section.title.empty()) page.line("## " + markdown_inline(section.title));
+  const std::string depth = section.under ? "### " : "## ";
+  if (!section.title.empty()) page.line(depth + markdown_inline(section.title));
   for (const std::string& block : blocks) page.add(block);
 }
 

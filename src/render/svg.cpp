@@ -6,8 +6,8 @@
 #include <stdexcept>
 #include <vector>
 
+#include "markup_text.hpp"
 #include "svg_marks.hpp"
-#include "svg_text.hpp"
 
 namespace basinwright::render {
 namespace {
@@ -25,15 +25,15 @@ std::string words(const std::string& title,
                   std::string_view prefix) {
   return fmt::format("<title id=\"{0}title\">{1}</title>\n<desc id=\"{0}desc\">{2}</desc>\n",
                      prefix,
-                     svg_text(title),
-                     svg_text(description));
+                     markup_text(title),
+                     markup_text(description));
 }
 
 /// Attributes of an element that shows a picture; `prefix` is that of its words.
 std::string picture(Size size, std::string_view prefix) {
   return fmt::format(
       " role=\"img\" aria-labelledby=\"{0}title {0}desc\" lang=\"en\" viewBox=\"0 0 {1} {2}\"",
-      svg_text(prefix),
+      markup_text(prefix),
       svg_number(size.width),
       svg_number(size.height));
 }
@@ -44,11 +44,11 @@ std::string in_millimetres(Size size) {
 }
 
 std::string content(const Drawing& drawing, std::string_view prefix) {
-  SvgMarks marks(svg_text(prefix));
+  SvgMarks marks(markup_text(prefix));
   for (const document::Mark& mark : drawing.marks) std::visit(marks, mark);
   return fmt::format(
       "{}{}<g font-family=\"sans-serif\" fill=\"#000\" stroke-linejoin=\"round\">\n{}</g>\n",
-      words(drawing.title, drawing.description, svg_text(prefix)),
+      words(drawing.title, drawing.description, markup_text(prefix)),
       marks.definitions(),
       marks.elements());
 }

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "svg_text.hpp"
+#include "markup_text.hpp"
 
 namespace basinwright::render {
 namespace {
@@ -64,9 +64,9 @@ std::string_view dashes(Dash dash) {
 
 std::string stroke(const Pen& pen) {
   if (pen.width <= 0.0) return "";
-  std::string out = svg_attribute("stroke", pen.white ? paper : ink) +
-                    svg_attribute("stroke-width", svg_number(pen.width));
-  if (pen.dash != Dash::solid) out += svg_attribute("stroke-dasharray", dashes(pen.dash));
+  std::string out = markup_attribute("stroke", pen.white ? paper : ink) +
+                    markup_attribute("stroke-width", svg_number(pen.width));
+  if (pen.dash != Dash::solid) out += markup_attribute("stroke-dasharray", dashes(pen.dash));
   return out;
 }
 
@@ -119,12 +119,12 @@ Tile tile(Fill fill) {
 
 std::string pattern(Fill fill, const std::string& prefix) {
   const Tile t = tile(fill);
-  std::string out = "<pattern" + svg_attribute("id", prefix + std::string(pattern_name(fill))) +
-                    " patternUnits=\"userSpaceOnUse\"" + svg_attribute("width", t.side) +
-                    svg_attribute("height", t.side);
-  if (!t.turn.empty()) out += svg_attribute("patternTransform", t.turn);
-  return out + "><path" + svg_attribute("d", t.data) + svg_attribute("stroke", ink) +
-         svg_attribute("stroke-width", t.width) + "/></pattern>\n";
+  std::string out = "<pattern" + markup_attribute("id", prefix + std::string(pattern_name(fill))) +
+                    " patternUnits=\"userSpaceOnUse\"" + markup_attribute("width", t.side) +
+                    markup_attribute("height", t.side);
+  if (!t.turn.empty()) out += markup_attribute("patternTransform", t.turn);
+  return out + "><path" + markup_attribute("d", t.data) + markup_attribute("stroke", ink) +
+         markup_attribute("stroke-width", t.width) + "/></pattern>\n";
 }
 
 std::string_view anchor_name(Anchor anchor) {
@@ -159,29 +159,29 @@ std::string SvgMarks::clip_of(const std::vector<Trail>& within) {
 
 void SvgMarks::operator()(const Shape& shape) {
   elements_ += "<path";
-  if (!shape.name.empty()) elements_ += svg_attribute("class", shape.name);
-  elements_ += svg_attribute("d", path_data(shape.trails));
-  elements_ += svg_attribute("fill", paint_of(shape.fill)) + stroke(shape.pen);
-  if (!shape.within.empty()) elements_ += svg_attribute("clip-path", clip_of(shape.within));
+  if (!shape.name.empty()) elements_ += markup_attribute("class", shape.name);
+  elements_ += markup_attribute("d", path_data(shape.trails));
+  elements_ += markup_attribute("fill", paint_of(shape.fill)) + stroke(shape.pen);
+  if (!shape.within.empty()) elements_ += markup_attribute("clip-path", clip_of(shape.within));
   elements_ += "/>\n";
 }
 
 void SvgMarks::operator()(const Label& label) {
   elements_ += "<text";
-  if (!label.name.empty()) elements_ += svg_attribute("class", label.name);
-  elements_ += svg_attribute("x", svg_number(label.at.x));
-  elements_ += svg_attribute("y", svg_number(label.at.y));
-  elements_ += svg_attribute("font-size", svg_number(label.size));
+  if (!label.name.empty()) elements_ += markup_attribute("class", label.name);
+  elements_ += markup_attribute("x", svg_number(label.at.x));
+  elements_ += markup_attribute("y", svg_number(label.at.y));
+  elements_ += markup_attribute("font-size", svg_number(label.size));
   if (label.anchor != Anchor::start) {
-    elements_ += svg_attribute("text-anchor", anchor_name(label.anchor));
+    elements_ += markup_attribute("text-anchor", anchor_name(label.anchor));
   }
-  if (label.bold) elements_ += svg_attribute("font-weight", "bold");
+  if (label.bold) elements_ += markup_attribute("font-weight", "bold");
   if (label.upwards) {
-    elements_ += svg_attribute(
+    elements_ += markup_attribute(
         "transform",
         fmt::format("rotate(-90 {} {})", svg_number(label.at.x), svg_number(label.at.y)));
   }
-  elements_ += '>' + svg_text(label.text) + "</text>\n";
+  elements_ += '>' + markup_text(label.text) + "</text>\n";
 }
 
 std::string SvgMarks::definitions() const {

@@ -70,6 +70,16 @@ Role shown_role(const document::Row& row, const document::Cell& cell) {
   return says_more || row.role == Role::plain ? cell.role : row.role;
 }
 
+std::string with_mark(std::string text, Role role, Room room) {
+  constexpr std::size_t narrow = 8;
+  constexpr std::size_t wide = 28;
+  if (role != Role::tick && role != Role::blank) return text;
+  std::string marked =
+      role == Role::tick ? "[ ]" : std::string(room == Room::wide ? wide : narrow, '_');
+  if (!text.empty()) marked.append(1, ' ').append(text);
+  return marked;
+}
+
 std::string key_path(std::string_view section, std::string_view key) {
   std::string path(section);
   if (!section.empty() && !key.empty()) path += '.';

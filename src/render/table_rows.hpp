@@ -32,6 +32,15 @@ void require_full_rows(const document::Table& table);
 /// The role a cell shows: its own, or its row's where it has none.
 [[nodiscard]] document::Role shown_role(const document::Row& row, const document::Cell& cell);
 
+/// How much room a line to write on has.
+enum class Room { narrow, wide };
+
+/// The text with what its role puts before it: a box to tick, or room to write in.
+/// @param text as the format spells it; empty for a bare box or line
+[[nodiscard]] std::string with_mark(std::string text,
+                                    document::Role role,
+                                    Room room = Room::narrow);
+
 /// A dotted path from a section's key and a key below it, either of which may be empty.
 [[nodiscard]] std::string key_path(std::string_view section, std::string_view key);
 

@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "display_width.hpp"
+#include "table_rows.hpp"
 #include "text_lines.hpp"
 #include "text_table.hpp"
 #include "wrap.hpp"
@@ -50,7 +51,9 @@ Lines block_lines(const document::Facts& facts, const Look& look) {
   std::vector<Labelled> shown;
   for (const document::Fact& fact : facts.facts) {
     if (!fact.shown) continue;
-    shown.push_back({look.clean(fact.label), look.clean(fact.cell.text), fact.cell.role});
+    shown.push_back({look.clean(fact.label),
+                     with_mark(look.clean(fact.cell.text), fact.cell.role, Room::wide),
+                     fact.cell.role});
   }
   return facts_lines(shown, look);
 }

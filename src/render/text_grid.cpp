@@ -33,7 +33,8 @@ GridRow grid_row(const Table& table,
   for (const std::size_t i : shown) {
     const document::Cell& cell = row.cells[i];
     const bool right = stands_right(table.columns[i], cell);
-    result.cells.push_back({look.clean(cell.text), right, shown_role(row, cell)});
+    result.cells.push_back(
+        {with_mark(look.clean(cell.text), cell.role), right, shown_role(row, cell)});
   }
   return result;
 }

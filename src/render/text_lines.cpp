@@ -31,6 +31,8 @@ std::string_view sequence(Role role) {
     case Role::heading:
     case Role::quantity:
     case Role::money:
+    case Role::tick:
+    case Role::blank:
       return "";
   }
   return "";
@@ -109,6 +111,7 @@ std::string Look::rule(std::size_t columns) const {
 std::string_view Look::bullet(Role role) const {
   if (role == Role::stop) return ascii ? "X" : "\u2715";
   if (role == Role::caution) return "!";
+  if (role == Role::tick) return "[ ]";
   return ascii ? "-" : "\u2022";
 }
 

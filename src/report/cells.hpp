@@ -70,6 +70,14 @@ class Cells {
   [[nodiscard]] static Cell nothing(std::string text) {
     return {std::move(text), Value(nullptr), Role::muted};
   }
+  /// Room to write in, with the unit of what is written.
+  [[nodiscard]] static Cell blank(std::string unit = "") {
+    return {std::move(unit), Value(nullptr), Role::blank};
+  }
+  /// A box to tick.
+  [[nodiscard]] static Cell tick(std::string text = "") {
+    return {std::move(text), Value(nullptr), Role::tick};
+  }
   [[nodiscard]] units::System system() const { return system_; }
 
  private:
@@ -80,7 +88,7 @@ class Cells {
   [[nodiscard]] static std::string grouped(std::string plain) {
     const std::size_t dot = std::min(plain.find('.'), plain.size());
     const std::size_t first = plain.starts_with('-') ? 1 : 0;
-    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, ",");
+    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, 1, ',');
     return plain;
   }
 

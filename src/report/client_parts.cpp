@@ -120,10 +120,9 @@ Section acceptance(const std::string& key, const std::string& page) {
   Section section{key, "Acceptance", {}, true};
   section.blocks.emplace_back(document::Paragraph{
       "", fmt::format("I accept this {} and its terms.", page), {}, Role::plain, true});
-  const std::string line(28, '_');
-  section.blocks.emplace_back(Facts{{{"", "Name", Cells::words(line)},
-                                     {"", "Signature", Cells::words(line)},
-                                     {"", "Date", Cells::words(line)}}});
+  section.blocks.emplace_back(Facts{{{"", "Name", Cells::blank()},
+                                     {"", "Signature", Cells::blank()},
+                                     {"", "Date", Cells::blank()}}});
   return section;
 }
 

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "agenda.hpp"
 #include "basinwright/report/pages.hpp"
 #include "drawing.hpp"
 #include "sections.hpp"
@@ -9,17 +10,6 @@
 
 namespace basinwright::report {
 namespace {
-
-std::string subtitle_of(const job::Job& job) {
-  std::string line;
-  const auto add = [&](const std::string& part) {
-    if (!part.empty()) line += (line.empty() ? "" : " · ") + part;
-  };
-  add(job.heading.number);
-  add(job.heading.client.name);
-  add(job.heading.client.address);
-  return line;
-}
 
 Cell bottom_line(const Subject& s) {
   const job::Plan& plan = s.plan;
@@ -50,6 +40,7 @@ void add_working_sections(const Subject& s, document::Document& d) {
   if (!s.plan.stopped())
     all = {quantities_section(s), mixes_section(s), coats_section(s), wash_water_section(s)};
   for (const auto& make : {purchases_section,
+                           orders_section,
                            consumables_section,
                            protection_section,
                            hire_section,
@@ -91,6 +82,26 @@ std::string long_wait(const job::Plan& plan) {
   return "";
 }
 
+// What an order gets wrong cannot be mended on the morning of a coat.
+std::vector<std::string> order_notices(const Subject& s) {
+  std::vector<std::string> out;
+  for (const job::Order& order : s.plan.orders) {
+    if (!order.late) continue;
+    out.push_back(
+        fmt::format("Late: {} was to be ordered from by {}, or the programme does not hold.",
+                    order.supplier,
+                    dates::short_day(*order.by)));
+  }
+  const coverage::KitOrder& kits = s.plan.quantities.order;
+  if (kits.short_chance > 0.0) {
+    out.push_back(fmt::format(
+        "The kits ordered run short with a chance of {}; order_confidence in the rate book buys "
+        "more.",
+        units::show(units::fraction(kits.short_chance), 1)));
+  }
+  return out;
+}
+
 // Where the weather ends, the dates rest on less.
 std::string past_the_forecast(const job::Plan& plan) {
   const sequence::Programme& p = plan.programme;
@@ -103,6 +114,17 @@ std::string past_the_forecast(const job::Plan& plan) {
 }
 
 }  // namespace
+
+std::string subtitle_of(const job::Job& job) {
+  std::string line;
+  const auto add = [&](const std::string& part) {
+    if (!part.empty()) line += (line.empty() ? "" : " · ") + part;
+  };
+  add(job.heading.number);
+  add(job.heading.client.name);
+  add(job.heading.client.address);
+  return line;
+}
 
 bool floats(const job::Plan& plan) {
   return plan.route.stop && plan.route.stop->why == "flotation";
@@ -126,6 +148,7 @@ std::vector<std::string> notices(const Subject& s) {
     out.push_back(
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
+  for (const std::string& line : order_notices(s)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
   if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
@@ -151,6 +174,7 @@ document::Document jobsheet(const Subject& s) {
   d.sections.push_back(cautions_section(s));
   d.sections.push_back(defaults_section(s));
   d.bottom_line = bottom_line(s);
+  d.agenda = agenda_of(s);
   return d;
 }
 

@@ -36,24 +36,6 @@ Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
   return row;
 }
 
-Table cards_table(const Subject& s, const Cells& c) {
-  Table table;
-  table.key = "cards";
-  table.caption = "Into each vessel, water first; the etch in buckets or in cans";
-  table.columns = {{"wash", "Mix"},
-                   {"where", "", Align::left, false},
-                   {"vessel", "Vessel"},
-                   {"count", "How many", Align::right},
-                   {"water_l", "Water first", Align::right},
-                   {"agent", "Then", Align::right},
-                   {"agent_unit", "", Align::left, false}};
-  for (const job::VesselMix& mix : s.plan.mixes.cards) {
-    if (mix.full > 0) table.rows.push_back(row_of(mix, false, c));
-    if (mix.has_last()) table.rows.push_back(row_of(mix, true, c));
-  }
-  return table;
-}
-
 std::string parts_text(const std::optional<chemistry::Parts>& parts) {
   if (!parts) return "the acid is no stronger";
   return fmt::format("1 : {}", units::fixed(parts->water / parts->acid, 1));
@@ -110,13 +92,33 @@ Table strengths_table(const Subject& s) {
 
 }  // namespace
 
-document::Section mixes_section(const Subject& s) {
+document::Table mix_table(const Subject& s, std::string_view wash) {
   const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.caption = "Into each vessel, water first; the etch in buckets or in cans";
+  table.columns = {{"wash", "Mix"},
+                   {"where", "", Align::left, false},
+                   {"vessel", "Vessel"},
+                   {"count", "How many", Align::right},
+                   {"water_l", "Water first", Align::right},
+                   {"agent", "Then", Align::right},
+                   {"agent_unit", "", Align::left, false}};
+  for (const job::VesselMix& mix : s.plan.mixes.cards) {
+    if (!wash.empty() && mix.wash != wash) continue;
+    if (mix.full > 0) table.rows.push_back(row_of(mix, false, c));
+    if (mix.has_last()) table.rows.push_back(row_of(mix, true, c));
+  }
+  return table;
+}
+
+document::Section mixes_section(const Subject& s) {
   document::Section section;
   section.key = "mixes";
   section.title = "Mixes";
   section.shown = !s.plan.mixes.cards.empty();
-  section.blocks.emplace_back(cards_table(s, c));
+  Table cards = mix_table(s, "");
+  cards.key = "cards";
+  section.blocks.emplace_back(std::move(cards));
   Table strengths = strengths_table(s);
   strengths.shown = !strengths.rows.empty();
   section.blocks.emplace_back(std::move(strengths));

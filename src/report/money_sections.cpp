@@ -1,7 +1,5 @@
 #include <fmt/format.h>
 #include <array>
-#include <map>
-#include <optional>
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
@@ -24,7 +22,19 @@ Section section_of(std::string key, std::string title, Table table) {
   return section;
 }
 
-// Whole millilitres, grams or pieces as people say them.
+constexpr std::size_t left_over_value_column = 5;
+
+std::string suppliers_of(const quote::Purchase& p) {
+  std::string all;
+  for (const quote::Bought& b : p.packs) {
+    if (b.supplier.empty() || all.find(b.supplier) != std::string::npos) continue;
+    all += (all.empty() ? "" : ", ") + b.supplier;
+  }
+  return all;
+}
+
+}  // namespace
+
 std::string amount(quote::Measure measure, std::int64_t n, units::System system) {
   const auto value = static_cast<double>(n);
   const int decimals = n % 1000 == 0 ? 0 : (n % 100 == 0 ? 1 : 2);
@@ -43,6 +53,8 @@ const char* unit_of(quote::Measure measure) {
   if (measure == quote::Measure::volume) return "L";
   return measure == quote::Measure::mass ? "kg" : "pieces";
 }
+
+namespace {
 
 Cell packs_cell(const quote::Purchase& p, const Cells& c, units::System system) {
   std::string text;
@@ -70,17 +82,36 @@ void total_row(Table& table, std::size_t columns, const Cells& c, money::Money s
   table.rows.push_back(std::move(row));
 }
 
+// "0.31 per m2 abraded", in the unit of the page.
+std::string rule_words(const quote::Rule& rule, units::System system) {
+  struct Basis {
+    std::string_view dimension, of;
+  };
+  constexpr std::array per{Basis{"", "job"},
+                           Basis{"", "day"},
+                           Basis{"", "person"},
+                           Basis{"", "painter"},
+                           Basis{"area", " painted"},
+                           Basis{"area", " abraded"},
+                           Basis{"area", " etched"},
+                           Basis{"length", " of edge"},
+                           Basis{"", "coat session"},
+                           Basis{"", "kit"},
+                           Basis{"area", " of tread"}};
+  const bool us = system == units::System::us;
+  const Basis& basis = per.at(static_cast<std::size_t>(rule.per));
+  if (basis.dimension == "area") {
+    const double rate = us ? rule.rate * units::square_feet.factor : rule.rate;
+    return fmt::format("{:.3g} per {}{}", rate, us ? "ft²" : "m²", basis.of);
+  }
+  if (basis.dimension == "length") {
+    const double rate = us ? rule.rate * units::feet.factor : rule.rate;
+    return fmt::format("{:.3g} per {}{}", rate, us ? "ft" : "m", basis.of);
+  }
+  return fmt::format("{:g} per {}", rule.rate, basis.of);
+}
+
 Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
-  constexpr std::array per{"job",
-                           "day",
-                           "person",
-                           "painter",
-                           "m2 painted",
-                           "m2 abraded",
-                           "m2 etched",
-                           "m of edge",
-                           "coat session",
-                           "kit"};
   Table table;
   table.columns = {{"item", "Item"},
                    {"count", "Count", Align::right},
@@ -88,50 +119,13 @@ Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
                    {"total", "Price", Align::right}};
   money::Money sum;
   for (const quote::Counted& one : all) {
-    const std::string rule =
-        fmt::format("{:g} per {}", one.rule.rate, per[static_cast<std::size_t>(one.rule.per)]);
     table.rows.push_back({{Cells::words(one.rule.item),
                            Cells::count(one.count),
-                           Cells::words(rule),
+                           Cells::words(rule_words(one.rule, c.system())),
                            c.money(one.total)}});
     sum += one.total;
   }
   if (!all.empty()) total_row(table, table.columns.size(), c, sum);
-  return table;
-}
-
-}  // namespace
-
-namespace {
-
-// What to order where, and by when; for people, since each purchase says it for machines.
-Table orders_table(const Subject& s, const Cells& c) {
-  struct Order {
-    std::string items;
-    std::optional<dates::Date> by;
-    money::Money sum;
-  };
-  std::map<std::string, Order> orders;
-  for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
-    const quote::Purchase& p = s.plan.purchases[i];
-    if (p.supplier.empty()) continue;
-    Order& order = orders[p.supplier];
-    order.items += (order.items.empty() ? "" : ", ") + p.item;
-    order.sum += p.total;
-    const auto& day = s.plan.order_by[i];
-    if (day && (!order.by || *day < *order.by)) order.by = day;
-  }
-  Table table;
-  table.caption = "Orders";
-  table.columns = {{"", "Supplier"}, {"", "Order by"}, {"", "Items"}, {"", "Sum", Align::right}};
-  for (const auto& [supplier, order] : orders) {
-    const std::string by = order.by ? dates::short_day(*order.by) : "lead time not known";
-    table.rows.push_back({{Cells::words(supplier),
-                           Cells::words(by),
-                           Cells::words(order.items),
-                           c.money(order.sum)}});
-  }
-  table.shown = !orders.empty();
   return table;
 }
 
@@ -145,12 +139,15 @@ Section purchases_section(const Subject& s) {
                    {"unit", "", Align::left, false},
                    {"packs", "Packs"},
                    {"left_over", "Left over", Align::right},
+                   {"left_over_value", "Worth", Align::right},
                    {"supplier", "Supplier", Align::left, false},
                    {"order_by", "Order by", Align::left, false},
                    {"total", "Price", Align::right}};
   money::Money sum;
+  money::Money left;
   for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
     const quote::Purchase& p = s.plan.purchases[i];
+    const std::string suppliers = suppliers_of(p);
     Cell order_by = Cells::nothing("");
     if (const auto& day = s.plan.order_by[i])
       order_by = {dates::short_day(*day), Value(dates::iso(*day)), Role::plain};
@@ -163,15 +160,16 @@ Section purchases_section(const Subject& s) {
                            {p.unpriced ? "" : amount(p.measure, p.left_over, s.units),
                             Value(in_key_unit(p.measure, p.left_over)),
                             Role::quantity},
-                           p.supplier.empty() ? Cells::nothing("") : Cells::words(p.supplier),
+                           p.unpriced ? Cells::nothing("") : c.money(p.left_over_value),
+                           suppliers.empty() ? Cells::nothing("") : Cells::words(suppliers),
                            std::move(order_by),
                            c.money(p.total)}});
     sum += p.total;
+    left += p.left_over_value;
   }
   total_row(table, table.columns.size(), c, sum);
-  Section section = section_of("purchases", "Materials, whole packs", std::move(table));
-  section.blocks.emplace_back(orders_table(s, c));
-  return section;
+  table.rows.back().cells[left_over_value_column] = c.money(left);
+  return section_of("purchases", "Materials, whole packs", std::move(table));
 }
 
 Section consumables_section(const Subject& s) {

@@ -17,6 +17,7 @@ namespace basinwright::report {
 [[nodiscard]] document::Section refill_section(const Subject& s);
 [[nodiscard]] document::Section coats_section(const Subject& s);
 [[nodiscard]] document::Section purchases_section(const Subject& s);
+[[nodiscard]] document::Section orders_section(const Subject& s);
 [[nodiscard]] document::Section consumables_section(const Subject& s);
 [[nodiscard]] document::Section protection_section(const Subject& s);
 [[nodiscard]] document::Section hire_section(const Subject& s);
@@ -28,6 +29,19 @@ namespace basinwright::report {
 [[nodiscard]] document::Section defaults_section(const Subject& s);
 /// What every page rests on, said before any number.
 [[nodiscard]] std::vector<std::string> notices(const Subject& s);
+
+/// Number, client and address on one line.
+[[nodiscard]] std::string subtitle_of(const job::Job& job);
+
+/// What goes into each vessel for one wash; for every wash when `wash` is empty.
+[[nodiscard]] document::Table mix_table(const Subject& s, std::string_view wash);
+
+/// Whole millilitres, grams or pieces as people say them.
+[[nodiscard]] std::string amount(quote::Measure measure, std::int64_t n, units::System system);
+
+/// The same in the unit that machines read, and that unit's name.
+[[nodiscard]] double in_key_unit(quote::Measure measure, std::int64_t n);
+[[nodiscard]] const char* unit_of(quote::Measure measure);
 
 /// "17.00 %", and "8.875 %" where two decimals do not hold it.
 [[nodiscard]] std::string percent_text(money::Percentage rate);

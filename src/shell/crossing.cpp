@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numbers>
+#include <numeric>
 
 namespace basinwright::shell::geometry {
 
@@ -88,15 +89,24 @@ int first_self_crossing(const Loop& loop) {
   const double gap = 1e-9 * std::max(1.0, size);
   // Tangent circles give their common point only to the square root of the rounding.
   const double reach = 1e-5 * std::max(1.0, size);
-  for (std::size_t i = 0; i < loop.size(); ++i) {
-    for (std::size_t j = i + 1; j < loop.size(); ++j) {
-      if (boxes[i].apart(boxes[j], gap)) continue;
-      for (const Vec p : meeting_points(loop[i], loop[j], gap)) {
-        if (!shared_end(loop[i], loop[j], p, reach)) return static_cast<int>(i);
-      }
+  const auto cross = [&](std::size_t i, std::size_t j) {
+    if (boxes[i].apart(boxes[j], gap)) return false;
+    return std::ranges::any_of(meeting_points(loop[i], loop[j], gap),
+                               [&](Vec p) { return !shared_end(loop[i], loop[j], p, reach); });
+  };
+  // From left to right only pieces whose spans overlap can meet.
+  std::vector<std::size_t> order(loop.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::ranges::sort(order, {}, [&](std::size_t i) { return boxes[i].low.x; });
+  std::size_t first = loop.size();
+  for (std::size_t k = 0; k < order.size(); ++k) {
+    for (std::size_t l = k + 1; l < order.size(); ++l) {
+      if (boxes[order[l]].low.x > boxes[order[k]].high.x + gap) break;
+      const auto [i, j] = std::minmax(order[k], order[l]);
+      if (i < first && cross(i, j)) first = i;
     }
   }
-  return -1;
+  return first == loop.size() ? -1 : static_cast<int>(first);
 }
 
 std::vector<double> cuts_by(const Piece& curve, const Loop& loop, double gap) {

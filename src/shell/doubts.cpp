@@ -1,6 +1,7 @@
 // Warnings: a pool that can be taken off but looks unlike a pool.
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include "limits.hpp"
 #include "survey.hpp"
@@ -57,6 +58,24 @@ void doubt_breaks(const BreaksFloor& floor, const Model& model, Findings& findin
   }
 }
 
+/// Along each wall; for an outline of very many, degree by degree, which is near enough for a
+/// doubt.
+std::vector<Vec> directions_of(const Loop& outline) {
+  constexpr std::size_t half_turn = 180;
+  std::vector<Vec> out;
+  if (outline.size() <= half_turn) {
+    for (const geometry::Piece& piece : outline) {
+      out.push_back(piece.ellipse ? piece.ellipse->frame.axis
+                                  : geometry::unit(piece.to - piece.from));
+    }
+    return out;
+  }
+  for (std::size_t deg = 0; deg < half_turn; ++deg) {
+    out.push_back(geometry::from_degrees(static_cast<double>(deg)));
+  }
+  return out;
+}
+
 }  // namespace
 
 void doubt_floor(const Pool& pool, const Survey& survey, Findings& findings) {
@@ -78,12 +97,11 @@ void doubt_floor(const Pool& pool, const Survey& survey, Findings& findings) {
 }
 
 void doubt_outline(const Survey& survey, Findings& findings) {
+  const geometry::Loop& outline = survey.model.outline();
   double aspect = 1.0;
-  for (const geometry::Piece& piece : survey.model.outline()) {
-    const Vec along =
-        piece.ellipse ? piece.ellipse->frame.axis : geometry::unit(piece.to - piece.from);
-    const Extent length = extent_along(survey.model.outline(), along);
-    const Extent width = extent_along(survey.model.outline(), geometry::left(along));
+  for (const Vec along : directions_of(outline)) {
+    const Extent length = extent_along(outline, along);
+    const Extent width = extent_along(outline, geometry::left(along));
     const double ratio = (length.to - length.from) / (width.to - width.from);
     aspect = std::max({aspect, ratio, 1.0 / ratio});
   }

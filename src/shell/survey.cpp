@@ -131,7 +131,9 @@ void find_depths(Survey& survey) {
 
 }  // namespace
 
-std::optional<Survey> survey(const Pool& pool, Findings& findings) {
+namespace {
+
+std::optional<Survey> checked(const Pool& pool, Findings& findings) {
   check_scalars(pool, findings);
   const auto plotted = plot(pool.outline, findings);
   if (!plotted) {
@@ -160,14 +162,22 @@ std::optional<Survey> survey(const Pool& pool, Findings& findings) {
   check_cove(made, findings);
   check_lean(pool, made, findings);
   if (!findings.fine()) return std::nullopt;
-  doubt_floor(pool, made, findings);
-  doubt_outline(made, findings);
+  return made;
+}
+
+}  // namespace
+
+std::optional<Survey> survey(const Pool& pool, Findings& findings) {
+  auto made = checked(pool, findings);
+  if (!made) return std::nullopt;
+  doubt_floor(pool, *made, findings);
+  doubt_outline(*made, findings);
   return made;
 }
 
 Survey surveyed(const Pool& pool) {
   Findings findings;
-  auto made = survey(pool, findings);
+  auto made = checked(pool, findings);
   if (made) return std::move(*made);
   for (const Fault& fault : findings.faults()) {
     if (!fault.warning) throw std::invalid_argument(fault.where + ": " + fault.message);

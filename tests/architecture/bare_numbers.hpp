@@ -17,10 +17,12 @@ struct PlainConstants {
 inline constexpr PlainConstants plain_constants[] = {
     {"a unit, or how many of one make another",
      "atmosphere days_in_century grams_in_a_percent hours_in_day hundred_cubic_feet "
-     "kilojoules kilolitres litres_in_cubic_metre microseconds_in_hour million "
+     "kilojoules kilolitres litres_in_cubic_metre microseconds_in_hour million seconds_in_hour "
+     "seconds_in_quarter "
      "minutes_in_day minutes_in_degree quarters_in_hour quarters_of_an_hour steps_in_hour "
      "thousand_us_gallons"},
-    {"of a printed list", "decimals"},
+    {"of a printed list", "decimals most_choices"},
+    {"the middle of a range, and the days of a week", "half week"},
     {"bound of a search or a guard against absurd input",
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon most "
      "most_groups "
@@ -30,11 +32,12 @@ inline constexpr PlainConstants plain_constants[] = {
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},
-    {"forgives the last bits of a sum", "hair rounding slack whole_kit_slack"},
+    {"forgives the last bits of a sum",
+     "chance_slack hair no_range rounding slack whole_kit_slack"},
     {"of the published equations that its file names", "j2000 light_zenith rise_zenith"},
     {"a daily mean of fewer hours is none", "least_hours_of_a_day"},
     {"pH of pure water, the definition of neutral", "neutral"},
-    {"tells a face across the pool from a slice of it", "least_face thin"},
+    {"tells a face across the pool from a slice of it", "hairline least_face thin"},
     {"a rule of the odds, said on their page",
      "least_years_for_p90 most_missing usual_forecast_hours"},
     {"of the clock, or of a gauge", "slots_in_day slots_in_hour tenths_in_millimetre"},

@@ -130,8 +130,9 @@ TEST_CASE("without spare hands one of the painters mixes and paints nothing mean
 }
 
 TEST_CASE("a table of pot lives of the sheet goes before the rule of thumb") {
-  auto rates = test::rates_of(R"({"basinwright": 1, "currency": "EUR",
-      "coating_systems": {"Own": {"pot_life": {"table": [["15 C", "90 min"], ["25 C", "40 min"]]}}}})");
+  auto rates = test::demonstration();
+  rates.systems["Own"].pot_lives = {{units::celsius(15), units::minutes(90)},
+                                    {units::celsius(25), units::minutes(40)}};
   const auto plan = test::plan_of(box(R"(, "coating": {"system": "Own"})"), rates);
   REQUIRE_FALSE(plan.mixing.mornings.empty());
   // Straight on a logarithmic scale: half way is the geometric mean, 60 min.

@@ -96,7 +96,8 @@ TEST_CASE("what is usual is what most of the other years had") {
   wet.put(hour("2027-05-13T09:00"), rainy(3.0));
   const auto question = job.question();
   std::vector<sequence::Posed> years;
-  for (const auto* record : {&wet, &wet, &fine}) years.emplace_back(question, *record, 30);
+  for (const weather::Record* record : std::vector<const weather::Record*>{&wet, &wet, &fine})
+    years.emplace_back(question, *record, 30);
   const std::size_t paint = years[0].problem().units.calendar;
   const auto open_at = [&](const odds::Climatology& usual, int slot) {
     return usual.calendars[paint][static_cast<std::size_t>(slot)] != 0;

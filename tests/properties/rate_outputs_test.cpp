@@ -42,10 +42,11 @@ struct Rule {
 
 // What follows from time: dates move, and with them orders, hire and the days that are paid.
 // The first days of the new water move with the day it is in.
-const Names dated{"programme", "purchases", "hire", "labour", "consumables", "price", "refill"};
-const Names bought{"purchases", "price"};
+const Names dated{
+    "programme", "purchases", "orders", "hire", "labour", "consumables", "price", "refill"};
+const Names bought{"purchases", "orders", "price"};
 // More or other mix: other buckets, and other water to be got rid of.
-const Names poured{"purchases", "price", "waste", "cautions", "mixes", "wash_water"};
+const Names poured{"purchases", "orders", "price", "waste", "cautions", "mixes", "wash_water"};
 
 Names with(Names some, const Names& more) {
   some.insert(more.begin(), more.end());
@@ -94,9 +95,9 @@ const std::vector<Rule>& rules() {
       // A thinned coat, other temperatures and a strong etch are not in this job.
       {"/coating_systems/Quarry Two-Pack/", {}, {}},
       {"/packs/Quarry Two-Pack", {}, bought},
-      {"/packs", {"purchases"}, bought},
+      {"/packs", {"purchases", "orders"}, bought},
       {"/packs/Quarry Two-Pack thinner", {}, {}},
-      {"/suppliers", {"purchases"}, {}, 2.0},
+      {"/suppliers", {"purchases", "orders"}, {}, 2.0},
       {"/productivity/strip", {}, {}},
       {"/productivity/coating_test", {}, {}},
       {"/productivity/drain_pump", {"programme"}, dated},
@@ -104,7 +105,8 @@ const std::vector<Rule>& rules() {
       // A batch of filler is what one person works in before it sets.
       {"/productivity/repair", {"labour", "price"}, with(dated, {"quantities"})},
       {"/labour/hour", {"labour", "price"}},
-      {"/labour/weekday", {}, {}},  // Nobody works on those days here.
+      {"/labour/weekday", {}, {}},        // Nobody works on those days here.
+      {"/labour/outside_hours", {}, {}},  // Nor before or after the crew's hours.
       {"/hire", {"hire", "price"}},
       {"/consumables", {"consumables"}, {"price"}, 1.3},
       {"/protection", {"protection", "price"}, {}, 2.0},
@@ -116,6 +118,7 @@ const std::vector<Rule>& rules() {
       {"/waits/filler_cure", {"quantities"}, dated},  // Said beside the filler.
       {"/waits/dry", {"programme"}, dated},
       {"/waits/start_up", {"programme"}, dated},
+      {"/waits/delivered_before", {"purchases", "orders"}, {}, 2.0},
       // The findings here are well inside one side of each of these limits.
       {"/thresholds", {}, {}},
       {"/thresholds/crack_worked", {"labour", "price"}, with(dated, {"route", "quantities"})},
@@ -128,7 +131,7 @@ const std::vector<Rule>& rules() {
       {"/thresholds/mortar_density", {"quantities"}, bought},
       {"/thresholds/abraded_film", {"quantities", "waste"}, {}},
       {"/thresholds/film_density", {"quantities", "waste"}, {}},
-      {"/order_confidence", {}, with(bought, {"quantities", "waste"})}};
+      {"/order_confidence", {"orders"}, bought}};
   return all;
 }
 

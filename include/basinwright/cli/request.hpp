@@ -1,6 +1,7 @@
 // What was asked for on the command line.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -16,8 +17,19 @@ namespace basinwright::cli {
 /// Exit statuses, as the manual lists them.
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
-enum class Command { jobsheet, quote, takeoff, compare, odds, check, explain };
-enum class Format { text, markdown, json, csv, svg };
+enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, odds, check, explain, batch };
+enum class Format { text, markdown, json, csv, svg, html, ics };
+
+/// What only a batch asks for.
+struct Batch {
+  std::vector<std::string> jobs;         ///< Files, folders, or `-`.
+  std::optional<std::string> folder;     ///< Where documents go; nothing: result lines alone.
+  Command document = Command::jobsheet;  ///< What is written for each job.
+  Format document_format = Format::text;
+  std::size_t threads = 1;
+  bool fail_fast = false;
+  bool resume = false;
+};
 
 struct Request {
   Command command = Command::jobsheet;
@@ -35,12 +47,14 @@ struct Request {
   std::optional<dates::Date> today;
   std::optional<units::System> units;
   Format format = Format::text;
+  std::string table;  ///< The one table of a page that CSV is to hold; empty: all.
   document::Paper paper = document::Paper::a4;
   bool both_units = false;  ///< The take-off in both, side by side.
   bool strict = false;
   bool no_color = false;
   bool quiet = false;
   bool json_diagnostics = false;
+  Batch batch;
 };
 
 /// Text to print and leave with: help, version or a misuse.

@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "basinwright/document/agenda.hpp"
 #include "basinwright/document/drawing.hpp"
 #include "basinwright/document/value.hpp"
 
@@ -25,7 +26,9 @@ enum class Role {
   caution,   ///< A hazard or a limit.
   stop,      ///< The job must stop here.
   assumed,   ///< A value the user did not give.
-  muted      ///< Detail that may be passed over.
+  muted,     ///< Detail that may be passed over.
+  tick,      ///< Has a box before it for somebody to tick.
+  blank      ///< Has room before it for somebody to write in; the text is the unit.
 };
 
 /// One value, exact and worded. An empty `key` keeps it out of machine formats; `shown` false keeps
@@ -99,7 +102,13 @@ struct Section {
   std::string title;
   std::vector<Block> blocks;
   bool shown = true;
+  bool under = false;     ///< A part of the section before it.
+  bool own_page = false;  ///< Starts a page where there are pages.
+  bool folded = false;    ///< Detail that a reader opens where pages can be opened.
 };
+
+/// Who reads it where.
+enum class Reading { desk, site };  ///< On site: at arm's length, in the sun, with gloves on.
 
 /// A whole page.
 struct Document {
@@ -108,6 +117,8 @@ struct Document {
   std::vector<std::string> notices;  ///< Said first, before any number: what this page rests on.
   std::vector<Section> sections;
   Cell bottom_line;  ///< The most important line; text formats print it last.
+  Reading reading = Reading::desk;
+  Agenda agenda;
 };
 
 }  // namespace basinwright::document

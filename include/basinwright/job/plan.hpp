@@ -11,6 +11,7 @@
 #include "basinwright/chemistry/etch.hpp"
 #include "basinwright/chemistry/neutralise.hpp"
 #include "basinwright/coverage/coats.hpp"
+#include "basinwright/coverage/kit_order.hpp"
 #include "basinwright/job/job.hpp"
 #include "basinwright/job/mixing_plan.hpp"
 #include "basinwright/job/rate_book.hpp"
@@ -109,6 +110,25 @@ struct Quantities {
   std::vector<coverage::Coat> coats;
   coverage::Cut cut;
   std::int64_t kits = 0;
+  coverage::KitOrder order;  ///< Kits of a coat by what cover and area may be.
+};
+
+/// Packs on an order.
+struct Ordered {
+  std::string item;
+  quote::Measure measure = quote::Measure::volume;
+  quote::Bought packs;
+};
+
+/// What is ordered from one supplier, and by when so that the programme holds.
+struct Order {
+  std::string supplier;  ///< Empty: the rate book names none.
+  std::optional<units::Duration> lead;
+  std::optional<dates::Date> needed;  ///< On the yard; nothing without dates.
+  std::optional<dates::Date> by;      ///< Nothing without a lead time or dates.
+  bool late = false;                  ///< That day is over.
+  std::vector<Ordered> packs;
+  money::Money total;
 };
 
 /// What has to go somewhere. `amount` is in litres, kilograms or pieces as `what` says.
@@ -145,8 +165,9 @@ struct Plan {
   Discharge discharge;
   WaterPlan water;
   std::vector<quote::Purchase> purchases;
-  /// Last day to order each purchase, by its supplier's lead; nothing when that is not known.
+  /// Last day to order each purchase, by its suppliers' leads; nothing when that is not known.
   std::vector<std::optional<dates::Date>> order_by;
+  std::vector<Order> orders;  ///< In the order of the suppliers' names.
   std::vector<quote::Counted> consumables, protection;
   std::vector<quote::Hired> hire;
   std::vector<Waste> waste;

@@ -19,26 +19,30 @@ struct Need {
   std::vector<std::int64_t> amounts;  ///< One, or one for each mixing session when `apart`.
   bool apart = false;                 ///< Mixed remainders cannot be kept.
   bool one_batch = false;
+  std::int64_t spare = 0;  ///< Of `amounts`, what is bought in case and not planned to be used.
 };
 
 struct Bought {
   std::int64_t size = 0, count = 0;
   money::Money unit_price, total;
+  std::string supplier, batch;  ///< Empty: not said.
 };
 
 struct Purchase {
   std::string item;
   Measure measure = Measure::volume;
-  std::int64_t need = 0;
+  std::int64_t need = 0;  ///< What is planned to be used.
   std::vector<Bought> packs;
-  std::int64_t left_over = 0;
+  std::int64_t left_over = 0;    ///< Packs less need, when all goes as planned.
+  money::Money left_over_value;  ///< Its share of the price paid.
   money::Money total;
-  std::string supplier;
   bool unpriced = false;     ///< The rate book has no pack of it: not in the price.
   bool short_stock = false;  ///< Its packs do not reach.
 };
 
 /// Buys one need from an item's packs.
-[[nodiscard]] Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs);
+[[nodiscard]] Purchase buy(const Need& need,
+                           const std::vector<purchase::Pack>& packs,
+                           money::Rounding rounding);
 
 }  // namespace basinwright::quote

@@ -12,6 +12,7 @@
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/job/rate_book.hpp"
+#include "basinwright/job/weather_strip.hpp"
 
 namespace basinwright::report {
 
@@ -23,7 +24,16 @@ struct Subject {
   units::System units = units::System::metric;
   document::Paper paper = document::Paper::a4;  ///< What drawings are laid out on.
   bool both_units = false;                      ///< The take-off in metric and US units.
-  const job::Odds* odds = nullptr;              ///< Where past years were given.
+  std::optional<dates::Date> today = {};        ///< The day a calendar's entries are made.
+  /// Days and weather for the programme's chart; without them it has none.
+  const std::vector<job::StripDay>* strip = nullptr;
+  const job::Odds* odds = nullptr;  ///< Where past years were given.
+};
+
+/// A place a given value was read from.
+struct GivenPlace {
+  std::string pointer;  ///< Below the job file, or `rates:` and below the rate book.
+  std::string place;    ///< file:line:column
 };
 
 /// Version of the JSON shape.
@@ -58,11 +68,22 @@ struct Names {
 /// Areas, perimeter and water volume, with a drawing of each body of water.
 [[nodiscard]] document::Document takeoff(const Subject& subject);
 
-/// A place a given value was read from.
-struct GivenPlace {
-  std::string pointer;  ///< Below the job file, or `rates:` and below the rate book.
-  std::string place;    ///< file:line:column
-};
+/// The crew's sheets: for each day and step what to do, what to have at hand, the mix, hazards,
+/// hold points, readings with their limits, batches and signatures; then a card each for acid,
+/// coating, morning and evening.
+[[nodiscard]] document::Document checklist(const Subject& subject);
+
+/// What the client keeps: what was painted, batches and readings to be written in, care, what voids
+/// it, the first-swim test. No cost, margin, wage or crew note stands in it.
+[[nodiscard]] document::Document handover(const Subject& subject);
+
+/// The job sheet with its drawings, the programme's chart and how the main numbers were reached
+/// where the plan recorded it.
+[[nodiscard]] document::Document job_pack(const Subject& subject,
+                                          const std::vector<GivenPlace>& places);
+
+/// The programme as bars over the weather, on a sheet of its own.
+[[nodiscard]] document::Document programme_chart(const Subject& subject);
 
 /// How a number was reached: formula, inputs, sources. Without a quantity, what can be asked.
 /// Nothing when there is no such quantity.

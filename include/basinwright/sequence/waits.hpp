@@ -26,6 +26,9 @@ struct Waits {
                                        {sources::Kind::common_practice, "filler", "overnight"}};
   Sourced<units::Duration> start_up{units::days(5),
                                     {sources::Kind::common_practice, "start-up", "3 to 5 days"}};
+  /// Before its first use, so that labels are read and kits stand indoors overnight.
+  Sourced<units::Duration> delivered_before{
+      units::days(1), {sources::Kind::assumed, "delivery-reserve", "before first use"}};
   /// Daily means at and above which a day of cure counts as warm, and at and below which as cold.
   Sourced<units::Temperature> cure_warm_at{
       units::celsius(20), {sources::Kind::assumed, "cure-by-temperature", "warm from"}};

@@ -11,9 +11,9 @@ namespace basinwright::render {
 
 /// Text for an element or a quoted attribute: markup escaped, control characters made visible, what
 /// XML 1.0 has no character for as U+FFFD, line ends as spaces.
-[[nodiscard]] std::string svg_text(std::string_view text);
+[[nodiscard]] std::string markup_text(std::string_view text);
 
 /// ` name="value"`, the value escaped.
-[[nodiscard]] std::string svg_attribute(std::string_view name, std::string_view value);
+[[nodiscard]] std::string markup_attribute(std::string_view name, std::string_view value);
 
 }  // namespace basinwright::render

@@ -1,4 +1,4 @@
-#include "svg_text.hpp"
+#include "markup_text.hpp"
 
 #include <fmt/format.h>
 
@@ -24,7 +24,7 @@ std::string svg_number(double value) {
   return text == "-0.000" ? text.substr(1) : text;
 }
 
-std::string svg_text(std::string_view text) {
+std::string markup_text(std::string_view text) {
   constexpr char32_t replacement = 0xFFFD;
   const std::string clean = visible(text);
   std::string out;
@@ -58,8 +58,8 @@ std::string svg_text(std::string_view text) {
   return out;
 }
 
-std::string svg_attribute(std::string_view name, std::string_view value) {
-  return fmt::format(" {}=\"{}\"", name, svg_text(value));
+std::string markup_attribute(std::string_view name, std::string_view value) {
+  return fmt::format(" {}=\"{}\"", name, markup_text(value));
 }
 
 }  // namespace basinwright::render

@@ -1,0 +1,121 @@
+#include "job_stream.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+namespace basinwright::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+// Above the reader's limit, so that it is the reader who refuses a longer line.
+constexpr std::size_t longest_line = (16U << 20U) + 2;
+
+bool is_folder(const std::string& path) {
+  std::error_code ignored;
+  return path != "-" && fs::is_directory(path, ignored);
+}
+
+bool is_stream(const std::string& path) {
+  return path == "-" || path.ends_with(".ndjson") || path.ends_with(".jsonl");
+}
+
+bool blank(const std::string& line) {
+  return line.find_first_not_of(" \t\r\n") == std::string::npos;
+}
+
+// The next line without its end; what is over the limit is read past and dropped.
+bool read_line(std::FILE* file, std::string& line) {
+  line.clear();
+  int c = ::getc_unlocked(file);
+  for (; c != EOF && c != '\n'; c = ::getc_unlocked(file)) {
+    if (line.size() < longest_line) line += static_cast<char>(c);
+  }
+  return c == '\n' || !line.empty();
+}
+
+}  // namespace
+
+std::vector<std::string> job_files(const std::string& folder) {
+  std::vector<std::string> files;
+  std::error_code failed;
+  fs::directory_iterator it(folder, failed);
+  while (!failed && it != fs::directory_iterator()) {
+    std::string path = it->path().string();
+    if (path.ends_with(".json") && !path.ends_with(".rates.json")) files.push_back(std::move(path));
+    it.increment(failed);
+  }
+  std::ranges::sort(files);
+  return files;
+}
+
+void JobStream::Close::operator()(std::FILE* file) const {
+  if (file != stdin) std::fclose(file);
+}
+
+JobStream::JobStream(std::vector<std::string> arguments) : arguments_(std::move(arguments)) {}
+
+std::optional<std::size_t> JobStream::total() const {
+  std::size_t count = 0;
+  for (const std::string& argument : arguments_) {
+    if (is_stream(argument)) return std::nullopt;
+    count += is_folder(argument) ? job_files(argument).size() : 1;
+  }
+  return count;
+}
+
+std::optional<BatchItem> JobStream::next_line() {
+  std::string line;
+  while (read_line(lines_.get(), line)) {
+    ++line_;
+    if (blank(line)) continue;
+    std::string name = lines_name_.empty() ? "" : lines_name_ + ", ";
+    return BatchItem{name + "line " + std::to_string(line_), line_, std::move(line), ""};
+  }
+  if (std::ferror(lines_.get()) != 0) {
+    const std::string why = std::strerror(errno);
+    lines_.reset();
+    return BatchItem{lines_name_.empty() ? "standard input" : lines_name_, 0, "", why};
+  }
+  lines_.reset();
+  return std::nullopt;
+}
+
+bool JobStream::open_next() {
+  const std::string& argument = arguments_[argument_++];
+  if (is_folder(argument)) {
+    folder_ = job_files(argument);
+    std::ranges::reverse(folder_);
+    return true;
+  }
+  if (!is_stream(argument)) {
+    folder_.assign(1, argument);
+    return true;
+  }
+  line_ = 0;
+  lines_name_ = argument == "-" ? "" : argument;
+  lines_.reset(argument == "-" ? stdin : std::fopen(argument.c_str(), "rb"));
+  return lines_ != nullptr;
+}
+
+std::optional<BatchItem> JobStream::next() {
+  while (true) {
+    if (lines_) {
+      if (auto item = next_line()) return item;
+      continue;
+    }
+    if (!folder_.empty()) {
+      std::string path = std::move(folder_.back());
+      folder_.pop_back();
+      return BatchItem{std::move(path), 0, std::nullopt, ""};
+    }
+    if (argument_ == arguments_.size()) return std::nullopt;
+    if (!open_next()) return BatchItem{lines_name_, 0, "", std::strerror(errno)};
+  }
+}
+
+}  // namespace basinwright::cli

@@ -1,0 +1,163 @@
+#include "html_style.hpp"
+
+#include <string_view>
+
+namespace basinwright::render {
+namespace {
+
+// Ink on paper: everything said by colour is said by weight, rule or sign as well, since site
+// printers have one colour. Sizes follow the reader's own.
+constexpr std::string_view ordinary = R"css(
+:root{--ink:#16202a;--soft:#4a5763;--rule:#c3ccd3;--strong:#16202a;--accent:#0b4a63;--tint:#f1f5f7;color-scheme:light}
+*{box-sizing:border-box}
+html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
+body{margin:0;background:#fff;color:var(--ink);font:1rem/1.55 sans-serif;overflow-wrap:break-word}
+.page{max-width:58rem;margin:0 auto;padding:2.5rem 1.5rem 4rem}
+.skip{position:absolute;left:-99rem}
+.skip:focus{left:1rem;top:1rem;background:#fff;padding:.75rem 1rem;outline:3px solid var(--accent);z-index:1}
+h1,h2,h3{line-height:1.2;text-wrap:balance}
+h1{font-size:2.25rem;letter-spacing:-.01em;margin:0}
+h2{font-size:1.4rem;margin:0 0 1rem}
+h3{font-size:1.1rem;margin:0 0 .75rem}
+p,ul,ol,dl,table,figure,details{margin:0 0 1.25rem}
+a{color:var(--accent);text-underline-offset:.15em}
+a:focus-visible,summary:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
+.subtitle{color:var(--soft);margin:.5rem 0 0}
+.bottom{border-top:3px solid var(--strong);border-bottom:1px solid var(--rule);padding:.75rem 0;margin:1.5rem 0;font-size:1.2rem;font-weight:600}
+.notices{list-style:none;padding:0;margin:0 0 1.5rem}
+.notices li{border-left:4px solid var(--accent);padding:.1rem 0 .1rem .9rem;margin:0 0 .6rem}
+nav ol{list-style:none;padding:0;margin:0 0 1rem;display:flex;flex-wrap:wrap;gap:.25rem 1.25rem}
+nav a{display:inline-block;padding:.3rem 0}
+section{margin-top:3rem;scroll-margin-top:1rem}
+section.under{margin-top:2rem}
+.facts{display:grid;gap:0}
+.facts>div{display:grid;grid-template-columns:minmax(9rem,18rem) 1fr;gap:0 1.5rem;padding:.35rem 0;border-top:1px solid var(--rule);break-inside:avoid}
+.facts>div:last-child{border-bottom:1px solid var(--rule)}
+dt{color:var(--soft)}
+dd{margin:0;grid-column:2}
+dl.sums>div{grid-template-columns:1fr auto}
+dl.sums dd{text-align:right;font-variant-numeric:tabular-nums}
+.total dt,.total dd,tr.total>*{font-weight:700;color:var(--ink)}
+table{width:100%;border-collapse:collapse;font-variant-numeric:tabular-nums lining-nums}
+caption{text-align:left;font-weight:600;padding:0 0 .6rem;break-after:avoid}
+th,td{text-align:left;vertical-align:top;padding:.5rem 1rem .5rem 0;border-bottom:1px solid var(--rule)}
+th:last-child,td:last-child{padding-right:0}
+thead th{font-size:.85rem;font-weight:600;color:var(--soft);vertical-align:bottom;border-bottom:2px solid var(--strong)}
+tbody th{font-weight:500}
+tbody tr.group>*{font-weight:700;padding-top:1.1rem}
+tr.total>*{border-top:2px solid var(--strong)}
+tr.total+tr.total>*{border-top:0}
+td.n,th.n,dd.n{text-align:right;white-space:nowrap}
+dd.n{text-align:left}
+.caution,.stop{font-weight:600}
+p.caution,li.caution,p.stop,li.stop{border-left:4px solid var(--strong);padding:.15rem 0 .15rem .9rem;list-style:none;break-inside:avoid}
+p.stop,li.stop{border:3px solid var(--strong);padding:.75rem 1rem}
+.mark{font-weight:800}
+.assumed{font-style:italic}
+.muted{color:var(--soft)}
+.good{font-weight:600}
+ul.plain{list-style:none;padding:0}
+li{margin:0 0 .4rem;break-inside:avoid}
+.ticks{list-style:none;padding:0}
+.ticks li{display:grid;grid-template-columns:auto 1fr;gap:.75rem;align-items:start}
+.box{display:inline-block;width:5.5mm;height:5.5mm;border:.5mm solid var(--strong);border-radius:.4mm;vertical-align:-.9mm;flex:none}
+td.tick{white-space:nowrap}
+.line{display:inline-block;min-width:4.5em;width:60%;border-bottom:.35mm solid var(--strong);height:1.3em;vertical-align:baseline}
+td.blank{min-width:5em}
+td.blank .line{width:calc(100% - 3.2em);min-width:2.5em}
+td.blank.bare .line{width:100%}
+.facts .blank .line{width:min(100%,22rem)}
+figure svg{display:block;max-width:100%;height:auto}
+figcaption{color:var(--soft);margin-top:.5rem}
+summary{cursor:pointer;padding:.5rem 0}
+details h2{display:inline}
+.unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
+.site{font-size:1.15rem;line-height:1.5}
+.site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
+.site h3{font-size:1.3rem}
+.site td,.site th{padding-top:.65rem;padding-bottom:.65rem}
+.site .box{width:7mm;height:7mm;vertical-align:-1.4mm}
+.site .line{height:1.7em}
+@media screen and (max-width:40rem){
+.page{padding:1.25rem 1rem 3rem}
+h1{font-size:1.75rem}
+.facts>div{grid-template-columns:1fr}
+dd{grid-column:1}
+table.wide,table.wide tbody,table.wide tr,table.wide th,table.wide td{display:block;width:auto;text-align:left;white-space:normal;border:0;padding:.1rem 0}
+table.wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+table.wide caption{display:block}
+table.wide tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
+table.wide tbody th{font-weight:700}
+table.wide td[data-title]:not(.empty)::before{content:attr(data-title) ": ";color:var(--soft);font-weight:400}
+table.wide td.empty{display:none}
+td.blank .line{width:60%}
+}
+@media print{
+:root{--soft:#333;--rule:#999;--accent:#000;--ink:#000;--strong:#000}
+body{font-size:9.5pt;line-height:1.42}
+.page{max-width:none;padding:0}
+nav,.skip,details:not([open]){display:none}
+h1{font-size:21pt}
+h2{font-size:13pt}
+h3{font-size:10.5pt}
+h2,h3,caption,thead{break-after:avoid}
+section{margin-top:7mm}
+section.under{margin-top:5mm}
+section.page-start{break-before:page;margin-top:0}
+tr,.facts>div{break-inside:avoid}
+table.short,dl{break-inside:avoid}
+.sheets>h2,.sheets>h3{display:none}
+.sheets{margin:0}
+tbody tr:nth-child(-n+2){break-after:avoid}
+thead{display:table-header-group}
+th,td{padding-top:1.3mm;padding-bottom:1.3mm}
+.facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
+dl.sums>div{grid-template-columns:1fr auto}
+p{orphans:3;widows:3}
+a{color:inherit;text-decoration:none}
+.site{font-size:12pt;line-height:1.4}
+.site h1{font-size:24pt}
+.site h2{font-size:18pt}
+.site h3{font-size:14pt}
+.site th,.site td{padding-top:2mm;padding-bottom:2mm}
+.site thead th{font-size:10pt}
+.site .facts>div{padding:1.6mm 0}
+figure.sheet{margin:0;overflow:hidden;break-after:page;break-before:page}
+figure.sheet svg{max-width:none}
+figure.sheet figcaption{display:none}
+figure{break-inside:avoid}
+}
+)css";
+
+/// Margins are the printer's affair on an ordinary page; a drawing brings its own.
+std::string pages(std::string_view size, std::string_view width, std::string_view height) {
+  constexpr std::string_view foot =
+      "@bottom-right{content:counter(page) \" / \" counter(pages);font:8pt sans-serif}";
+  std::string out = "@page{size:";
+  out.append(size).append(";margin:16mm 15mm 17mm;").append(foot).append("}\n");
+  out.append("@page upright{size:").append(size).append(";margin:0;@bottom-right{content:none}}\n");
+  out.append("@page across{size:")
+      .append(size)
+      .append(" landscape;margin:0;@bottom-right{content:none}}\n");
+  // A hair less than the page, or rounding would add an empty one.
+  out.append("@media print{figure.upright{page:upright;width:")
+      .append(width)
+      .append(";height:calc(")
+      .append(height)
+      .append(" - 1px)}figure.across{page:across;width:")
+      .append(height)
+      .append(";height:calc(")
+      .append(width)
+      .append(" - 1px)}}\n");
+  return out;
+}
+
+}  // namespace
+
+std::string html_style(document::Paper paper) {
+  const bool letter = paper == document::Paper::letter;
+  return std::string(ordinary) +
+         (letter ? pages("letter", "215.9mm", "279.4mm") : pages("A4", "210mm", "297mm"));
+}
+
+}  // namespace basinwright::render

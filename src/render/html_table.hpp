@@ -1,0 +1,25 @@
+// A table as a browser shows it.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "basinwright/document/document.hpp"
+
+namespace basinwright::render {
+
+/// Text for an element, line feeds as `<br>`.
+[[nodiscard]] std::string html_text(std::string_view text);
+
+/// The text of a cell with the sign, box or line that its role calls for.
+[[nodiscard]] std::string html_marked(std::string_view text, document::Role role);
+
+/// The class that a role is styled by; empty for plain text.
+[[nodiscard]] std::string_view html_class(document::Role role);
+
+/// The table; nothing when there is nothing to show in it.
+/// @param name  Says what it holds where it has no caption.
+/// @throws std::logic_error if a row has not one cell a column
+[[nodiscard]] std::string html_table(const document::Table& table, std::string_view name);
+
+}  // namespace basinwright::render

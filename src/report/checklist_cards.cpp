@@ -1,0 +1,180 @@
+#include <fmt/format.h>
+
+#include "basinwright/units/unit.hpp"
+#include "checklist_parts.hpp"
+#include "checklist_words.hpp"
+#include "mixing_words.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Facts;
+using document::List;
+using document::Section;
+using document::Table;
+
+Section card(std::string title) {
+  Section section{"", std::move(title), {}, true};
+  section.own_page = true;
+  return section;
+}
+
+List ticks(std::span<const std::string_view> lines) {
+  List list;
+  for (const std::string_view line : lines) list.items.push_back(Cells::tick(std::string(line)));
+  return list;
+}
+
+Section acid_card(const Subject& s) {
+  const Cells c(s.units, s.rates.currency);
+  const chemistry::Etch& etch = *s.plan.quantities.etch;
+  Section section = card("Acid mix card");
+  for (const char* code :
+       {"acid-into-water", "neat-acid", "acid-and-chlorine", "acid-and-granules"}) {
+    for (const job::Caution& caution : s.plan.cautions) {
+      if (caution.code == code) section.blocks.emplace_back(caution_paragraph(s, caution.code));
+    }
+  }
+  Facts facts;
+  for (const chemistry::EtchMix& mix : etch.mixes) {
+    const chemistry::Parts parts = mix.ratio.parts;
+    const std::string ratio =
+        parts.water <= 0.0 ? "neat acid"
+                           : fmt::format("{:g} of acid to {:g} of water", parts.acid, parts.water);
+    facts.facts.push_back(
+        {"", mix.where == "all" ? "Parts" : "Parts, " + mix.where, Cells::words(ratio), true});
+  }
+  facts.facts.push_back({"", "Acid in all", c.litres(etch.acid), true});
+  facts.facts.push_back({"", "Water in all, first", c.litres(etch.water), true});
+  section.blocks.emplace_back(std::move(facts));
+  Table table = mix_table(s, "etch");
+  table.caption = "Into each bucket or can, water first";
+  section.blocks.emplace_back(std::move(table));
+  section.blocks.emplace_back(ticks(acid_steps()));
+  return section;
+}
+
+std::string usual(units::Duration from, units::Duration to) {
+  const std::string least = units::fixed(from.in(units::minutes), 0);
+  const std::string most = units::fixed(to.in(units::minutes), 0);
+  return least == most ? most + " min" : least + " to " + most + " min";
+}
+
+Table timetable(const Subject& s, const job::PaintingMorning& morning, std::size_t index) {
+  const Cells c(s.units, s.rates.currency);
+  Table table;
+  table.key = fmt::format("mixing.{}", index);
+  table.caption = fmt::format("{}{} · {} · paint at {}{}",
+                              task(morning.task),
+                              morning.section.empty() ? "" : ", section " + morning.section,
+                              Cells::moment(morning.opening).text,
+                              units::show(morning.session.temperature, s.units, 0),
+                              morning.rests_on == job::PaintTemperature::sheet ? ", assumed" : "");
+  table.columns = {{"kit", "Kit"},
+                   {"start", "Mix at"},
+                   {"stirred", "Stands from"},
+                   {"ready", "On the wall"},
+                   {"use_by", "Use by"},
+                   {"area_m2", "Covers", Align::right},
+                   {"", "Batch A"},
+                   {"", "Batch B"},
+                   {"", "Done"}};
+  const auto time = [&](units::Duration at) {
+    return Cells::words(minute_of(morning.opening, at));
+  };
+  for (const coverage::Mix& mix : morning.timetable.mixes) {
+    Cell use_by = mix.use_by ? time(*mix.use_by) : Cells::nothing("not known");
+    if (mix.use_by) use_by.role = Role::total;
+    table.rows.push_back({{Cells::count(mix.number),
+                           time(mix.start),
+                           time(mix.stirred),
+                           time(mix.ready),
+                           std::move(use_by),
+                           c.area(mix.area),
+                           Cells::blank(),
+                           Cells::blank(),
+                           Cells::tick()}});
+  }
+  return table;
+}
+
+List marks_list(const Subject& s) {
+  List list;
+  for (const job::KitMark& mark : s.plan.mixing.marks) {
+    list.items.push_back(Cells::tick(fmt::format("Chalk mark, {}section {}, after kit {}: {}",
+                                                 mark.primer ? "primer, " : "",
+                                                 mark.section,
+                                                 mark.kit,
+                                                 mark_words(mark, s.plan, s.units))));
+  }
+  return list;
+}
+
+Section coating_card(const Subject& s, const std::vector<job::PaintingMorning>& mornings) {
+  const Cells c(s.units, s.rates.currency);
+  const materials::CoatingSystem& system = s.plan.system;
+  Section section = card("Coating mix card");
+  section.key = "checklist";
+  section.blocks.emplace_back(caution_paragraph(s, "epoxy-on-skin"));
+  section.blocks.emplace_back(caution_paragraph(s, "no-flame"));
+  Facts facts;
+  facts.facts = {{"",
+                  "System",
+                  Cells::words(system.name.empty() ? "none named; usual values" : system.name),
+                  true},
+                 {"", "Kit, A and B together", c.litres(system.kit.value), true},
+                 {"",
+                  "Stands",
+                  Cells::words(usual(system.induction_min.value, system.induction_max.value)),
+                  true},
+                 {"",
+                  "Pot life",
+                  Cells::words(fmt::format("{} at {}",
+                                           usual(system.pot_life.value, system.pot_life.value),
+                                           units::show(system.pot_life_at.value, s.units, 0))),
+                  true}};
+  section.blocks.emplace_back(std::move(facts));
+  const std::vector<std::string> steps =
+      kit_steps(usual(system.induction_min.value, system.induction_max.value),
+                usual(system.pot_life.value, system.pot_life.value));
+  List list;
+  for (const std::string& step : steps) list.items.push_back(Cells::tick(step));
+  section.blocks.emplace_back(std::move(list));
+  if (!s.plan.mixing.marks.empty()) section.blocks.emplace_back(marks_list(s));
+  for (std::size_t i = 0; i < mornings.size(); ++i) {
+    section.blocks.emplace_back(timetable(s, mornings[i], i + 1));
+    std::vector<std::string> notes = hindrances(mornings[i], s.units);
+    const std::string evening = evening_before(mornings[i], s.plan, s.units);
+    if (!evening.empty()) notes.push_back(evening);
+    for (const std::string& note : notes)
+      section.blocks.emplace_back(document::Paragraph{"", note, {}, Role::caution, true});
+  }
+  return section;
+}
+
+Section round(const Subject& s, std::string title, std::span<const std::string_view> lines) {
+  Section section = card(std::move(title));
+  section.blocks.emplace_back(Facts{{{"", "Date", Cells::blank(), true},
+                                     {"", "Coat and section", Cells::blank(), true},
+                                     {"", "Filled in by", Cells::blank(), true}}});
+  section.blocks.emplace_back(readings_table(s, {"Read", "Read again"}));
+  section.blocks.emplace_back(ticks(lines));
+  section.blocks.emplace_back(signatures("Signed"));
+  return section;
+}
+
+}  // namespace
+
+std::vector<Section> day_cards(const Subject& s,
+                               const std::vector<job::PaintingMorning>& mornings) {
+  std::vector<Section> cards;
+  if (s.plan.quantities.etch) cards.push_back(acid_card(s));
+  cards.push_back(coating_card(s, mornings));
+  cards.push_back(round(s, "Morning card", morning_rounds()));
+  cards.push_back(round(s, "Evening card", evening_rounds()));
+  return cards;
+}
+
+}  // namespace basinwright::report

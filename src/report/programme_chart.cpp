@@ -1,0 +1,215 @@
+#include "programme_chart.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "chart_sheet.hpp"
+#include "chart_strip.hpp"
+#include "drawing_sheet.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Anchor;
+using document::Fill;
+using sequence::Booking;
+
+/// A task with all its bookings.
+struct Bar {
+  std::string task;
+  std::vector<const Booking*> bookings;
+};
+
+std::vector<Bar> bars_of(const std::vector<Booking>& bookings) {
+  std::vector<Bar> bars;
+  for (const Booking& b : bookings) {
+    const auto known = std::ranges::find(bars, b.task, &Bar::task);
+    Bar& bar = known == bars.end() ? bars.emplace_back(Bar{b.task, {}}) : *known;
+    bar.bookings.push_back(&b);
+  }
+  return bars;
+}
+
+/// What keeps the first booking from starting earlier: the first that has words.
+std::string why(const Bar& bar, units::System system) {
+  for (const sequence::Held& h : bar.bookings.front()->held_by) {
+    std::string words = held(h, system);
+    if (!words.empty()) return words;
+  }
+  return "";
+}
+
+class Chart {
+ public:
+  Chart(ChartSheet& sheet, const Subject& s) : sheet_(sheet), s_(s) {}
+
+  void head() {
+    const Box& c = sheet_.content();
+    const job::Heading& h = s_.job.heading;
+    sheet_.write("Programme", {c.left, c.top + 4.0}, letters::title, Anchor::start, true);
+    std::string line;
+    for (const std::string& part : {h.number, h.client.name, h.client.address}) {
+      if (!part.empty()) line += (line.empty() ? "" : " \u00b7 ") + part;
+    }
+    sheet_.write(fitted(line, letters::text, c.width()), {c.left, c.top + 9.0}, letters::text);
+    const std::string rests = "These dates rest on: " + weather_basis(s_).text + ".";
+    sheet_.write(fitted(rests, letters::text, c.width()), {c.left, c.top + 12.8}, letters::text);
+  }
+
+  void days(Extent down) {
+    constexpr double named = 11.0;
+    constexpr double numbered = 3.4;
+    for (std::size_t d = 0; d < s_.strip->size(); ++d) {
+      const job::StripDay& day = (*s_.strip)[d];
+      const double x = sheet_.at(d, 0.0);
+      if (!day.works) sheet_.box({x, sheet_.at(d, 24.0)}, down, Fill::dots, "closed-day");
+      const bool monday = dates::weekday(day.date) == 0;
+      sheet_.line({x, down.from - (monday ? 2.0 : 0.0)}, {x, down.to}, pens::fine, "day");
+      const std::string words = dates::short_day(day.date);
+      if (sheet_.day_width() >= named || monday || d == 0) {
+        const bool crowded = d == 0 && sheet_.day_width() < named && s_.strip->size() > 1 &&
+                             !monday && text_width(words, letters::small) > until_monday(d);
+        if (!crowded)
+          sheet_.write(words, {x + 0.6, down.from - 0.9}, letters::small, Anchor::start, monday);
+      } else if (sheet_.day_width() >= numbered) {
+        sheet_.write(words.substr(words.find(' ') + 1, words.rfind(' ') - words.find(' ') - 1),
+                     {x + 0.6, down.from - 0.9},
+                     letters::small);
+      }
+    }
+  }
+
+  double bars(double top, double bottom) {
+    constexpr double most = 6.0;
+    const std::vector<Bar> all = bars_of(s_.plan.programme.bookings);
+    const double row = std::min(most, (bottom - top) / static_cast<double>(all.size()));
+    double y = top;
+    for (const Bar& bar : all) {
+      draw(bar, {y, y + row});
+      y += row;
+    }
+    return y;
+  }
+
+  void key(double y) {
+    double x = sheet_.content().left;
+    const auto entry = [&](Fill fill, const std::string& words) {
+      constexpr double swatch = 6.0;
+      sheet_.box({x, x + swatch}, {y - 2.2, y}, fill, "key");
+      for (const double side : {x, x + swatch})
+        sheet_.line({side, y - 2.2}, {side, y}, pens::fine, "key");
+      sheet_.line({x, y - 2.2}, {x + swatch, y - 2.2}, pens::fine, "key");
+      sheet_.line({x, y}, {x + swatch, y}, pens::fine, "key");
+      sheet_.write(words, {x + swatch + 1.5, y}, letters::small);
+      x += swatch + 6.0 + text_width(words, letters::small);
+    };
+    entry(Fill::ink, "people at work");
+    entry(Fill::rising, "time passes, nobody works on it");
+    entry(Fill::dots, "nobody works that day");
+    if (!s_.strip->front().hours.empty()) entry(Fill::crossed, "weather not known");
+    if (s_.strip->front().sun) entry(Fill::level, "night");
+  }
+
+ private:
+  [[nodiscard]] double until_monday(std::size_t day) const {
+    std::size_t d = day + 1;
+    while (d < s_.strip->size() && dates::weekday((*s_.strip)[d].date) != 0) ++d;
+    return static_cast<double>(d - day) * sheet_.day_width();
+  }
+
+  void draw(const Bar& bar, Extent row) {
+    constexpr double least = 0.7;
+    const double inset = 0.18 * (row.to - row.from);
+    const double base = row.from + 0.68 * (row.to - row.from);
+    const double size = std::min(letters::label, 0.62 * (row.to - row.from));
+    sheet_.line({sheet_.content().left, row.to}, {sheet_.content().right, row.to}, {0.05}, "row");
+    sheet_.write(task(bar.task), {sheet_.content().left, base}, size);
+    Extent whole{sheet_.content().right, sheet_.left()};
+    for (const Booking* b : bar.bookings) {
+      const double from = sheet_.at(b->start);
+      const double to = std::max(from + least, sheet_.at(b->end));
+      const Extent down{row.from + inset, row.to - inset};
+      sheet_.box({from, to}, down, b->people > 0 ? Fill::ink : Fill::rising, "bar");
+      for (const double y : {down.from, down.to})
+        sheet_.line({from, y}, {to, y}, pens::fine, "bar");
+      whole = {std::min(whole.from, from), std::max(whole.to, to)};
+    }
+    say(why(bar, s_.units), whole, base, size);
+  }
+
+  /// Beside the bar, on the side with more room.
+  void say(const std::string& words, Extent bar, double base, double size) {
+    constexpr double gap = 1.2;
+    const double small = 0.9 * size;
+    const double right = sheet_.content().right - bar.to - gap;
+    const double left = bar.from - sheet_.left() - gap;
+    const bool after = right >= left || text_width(words, small) <= right;
+    const std::string said = fitted(words, small, after ? right : left);
+    sheet_.write(said,
+                 {after ? bar.to + gap : bar.from - gap, base},
+                 small,
+                 after ? Anchor::start : Anchor::end);
+  }
+
+  ChartSheet& sheet_;
+  const Subject& s_;
+};
+
+std::string description_of(const Subject& s) {
+  const sequence::Programme& p = s.plan.programme;
+  std::string text = fmt::format("Bars of each task from {} to {}.",
+                                 Cells::moment(p.start).text,
+                                 Cells::moment(p.refill_done).text);
+  for (const Bar& bar : bars_of(p.bookings)) {
+    text += fmt::format(" {}: {} to {}.",
+                        task(bar.task),
+                        Cells::moment(bar.bookings.front()->start).text,
+                        Cells::moment(bar.bookings.back()->end).text);
+  }
+  return text;
+}
+
+document::Drawing without_dates(const Subject& s) {
+  ChartSheet sheet(s.paper, s.plan.first_day, 1);
+  Chart(sheet, s).head();
+  const auto& blocked_by = s.plan.programme.blocked_by;
+  const std::string reason = blocked_by ? blocked(*blocked_by) : "The job must stop before it.";
+  const std::string words = "No dates: " + reason;
+  double y = sheet.content().top + 24.0;
+  for (const std::string& line : broken(words, letters::text, sheet.content().width())) {
+    sheet.write(line, {sheet.content().left, y}, letters::text);
+    y += 4.0;
+  }
+  return sheet.finished("Programme", words);
+}
+
+}  // namespace
+
+document::Drawing programme_drawing(const Subject& s) {
+  if (!s.plan.programme.feasible || s.strip == nullptr || s.strip->empty()) return without_dates(s);
+  ChartSheet sheet(s.paper, s.strip->front().date, s.strip->size());
+  Chart chart(sheet, s);
+  constexpr double below_head = 21.0;
+  constexpr double foot = 6.0;
+  chart.head();
+  const double top = sheet.content().top + below_head;
+  const double strip = draw_strip(sheet, s, top);
+  const double bars = draw_nights(sheet, s, strip);
+  const double end = chart.bars(bars, sheet.content().bottom - foot);
+  chart.days({top, end});
+  chart.key(sheet.content().bottom);
+  return sheet.finished("Programme", description_of(s));
+}
+
+document::Document programme_chart(const Subject& s) {
+  document::Document d;
+  d.title = "Programme";
+  d.sections = {{"", "Chart", {programme_drawing(s)}, true}};
+  return d;
+}
+
+}  // namespace basinwright::report

@@ -1,0 +1,159 @@
+#!/usr/bin/env bash
+# Many jobs in one run: order, threads, bad jobs among good ones, documents, interruption and taking up again.
+set -u
+program=$1
+source=$2
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work" || exit 1
+job="$source/examples/plain-pool.json"
+failed=0
+fail() { echo "FAILED: $*" >&2; failed=1; }
+batch() { # wanted status, arguments...
+  local wanted=$1
+  shift
+  timeout 120 "$program" batch "$@" --today 2027-01-04 >out 2>err
+  local got=$?
+  [ $got -eq "$wanted" ] || fail "status $got, not $wanted: batch $* ($(head -n 1 err))"
+}
+
+# A stream of forty jobs: some that cannot be read, one that must stop, blank lines between.
+/usr/bin/python3 - "$job" >jobs.ndjson <<'P'
+import json, sys
+job = json.load(open(sys.argv[1]))
+for i in range(40):
+    job["job"]["number"] = f"N-{i}"
+    job["pool"]["outline"]["length"] = f"{8 + i * 0.1:.1f} m"
+    if i == 5:
+        print('{"pool": 3')
+    elif i == 11:
+        bad = dict(job, colour="green")
+        print(json.dumps(bad))
+    elif i == 17:
+        stop = json.loads(json.dumps(job))
+        for s in stop["surfaces"]:
+            s["substrate"] = "fibreglass"
+        print(json.dumps(stop))
+    else:
+        print(json.dumps(job))
+    if i % 9 == 0:
+        print()
+P
+
+batch 1 - --jobs 1 <jobs.ndjson
+mv out one
+grep -q '40 jobs: 37 planned, 1 stopped or without dates, 2 with problems' err || fail "no true summary: $(cat err)"
+for n in 2 3 8; do
+  batch 1 - --jobs $n <jobs.ndjson
+  cmp -s one out || fail "$n threads print other bytes than one"
+done
+batch 1 - --format csv --jobs 3 <jobs.ndjson
+mv out one.csv
+/usr/bin/python3 - "$program" "$job" <<'P' || fail "the result lines are not what they should be"
+import csv, json, subprocess, sys
+lines = [json.loads(line) for line in open("one", encoding="utf-8")]
+rows = list(csv.DictReader(open("one.csv", newline="", encoding="utf-8")))
+assert len(lines) == len(rows) == 40
+for line, row in zip(lines, rows):
+    assert list(line) == list(row)
+    for key, value in line.items():
+        if key != "digest":
+            assert row[key] == ("" if value is None else str(value)), (key, row[key], value)
+# The order is the stream's, and the line its own: blank ones count.
+numbers = [int(line["job"].split()[1]) for line in lines]
+assert numbers == sorted(numbers) and numbers[0] == 1 and numbers[1] == 3
+assert [line["status"] for line in lines if line["status"]] == [1, 1, 3]
+bad = lines[5]
+assert bad["problem_line"] == numbers[5] and bad["problem"].startswith("syntax"), bad
+assert "colour" in lines[11]["problem"]
+assert "fibreglass" in lines[17]["problem"].lower() and lines[17]["total"] is None
+# What a job comes to alone, it comes to in a batch.
+alone = json.loads(subprocess.run([sys.argv[1], "jobsheet", sys.argv[2], "--today", "2027-01-04",
+                                   "--format", "json"], capture_output=True, check=True).stdout)
+together = json.loads(subprocess.run([sys.argv[1], "batch", sys.argv[2], "--today", "2027-01-04"],
+                                     capture_output=True, check=True).stdout)
+assert together["total"] == alone["price"]["total"] and together["currency"] == alone["price"]["currency"]
+assert together["kits"] == alone["quantities"]["kits"]
+assert together["start"] == alone["programme"]["start"]
+assert together["refill_done"] == alone["programme"]["refill_done"]
+P
+
+# The first bad job ends it, at the same line with any number of threads.
+batch 1 - --fail-fast <jobs.ndjson
+[ "$(wc -l <out)" -eq 6 ] || fail "fail-fast prints $(wc -l <out) lines, not 6"
+mv out fast
+batch 1 - --fail-fast --jobs 4 <jobs.ndjson
+cmp -s fast out || fail "fail-fast depends on the threads"
+
+# Folders by name, rate books left out; statuses in their order.
+mkdir -p folder/inner
+for n in b a c; do cp "$job" "folder/$n.json"; done
+cp "$source/examples/l-shape-us.rates.json" folder/z.rates.json
+batch 0 folder
+[ "$(grep -o 'folder/[a-z]*.json' out | tr '\n' ' ')" = "folder/a.json folder/b.json folder/c.json " ] ||
+  fail "a folder is not read by name: $(cat out)"
+batch 4 folder missing.json
+batch 4 missing.json jobs.ndjson
+batch 3 "$source"/tests/cli/../../examples/plain-pool.json - <<<"$(sed -n '/fibreglass/p' jobs.ndjson)"
+batch 2
+batch 2 folder --jobs 0
+batch 2 folder --resume
+batch 2 folder --format text
+printf '{"currency": 3}' >bad.rates.json
+batch 1 folder --rates bad.rates.json
+[ ! -s out ] || fail "a bad rate book does not end a batch before it starts"
+
+# Documents keep to their folder whatever the file is called.
+mkdir names
+cp "$job" 'names/..%2F..%2Fetc.json'
+cp "$job" $'names/a b\n; rm -rf x.json'
+cp "$job" 'names/-.json'
+cp "$job" 'names/über.json'
+batch 0 names --output-dir made --document takeoff --jobs 2
+[ "$(ls made | wc -l)" -eq 5 ] || fail "not four documents and the results: $(ls made)"
+ls made | LC_ALL=C grep -vqE '^([0-9]{6}-[A-Za-z0-9._-]+\.txt|results\.ndjson)$' && fail "an unsafe name: $(ls made)"
+[ "$(find . -newer names -name '*etc*' ! -path './names/*' ! -path './made/*' | wc -l)" -eq 0 ] || fail "a name left the folder"
+batch 0 folder --output-dir sheets --document-format json --format csv
+"$program" jobsheet folder/b.json --today 2027-01-04 --format json | cmp -s - sheets/000002-b.json ||
+  fail "a document of a batch differs from the same alone"
+
+# Interrupted: what stands is kept, what is torn or changed is done again, the end is the same.
+batch 1 jobs.ndjson --output whole.ndjson
+cmp -s whole.ndjson one && fail "a named stream names no file"
+head -c 5000 whole.ndjson >again.ndjson.part
+batch 1 jobs.ndjson --output again.ndjson --resume
+cmp -s whole.ndjson again.ndjson || fail "a resumed run ends otherwise"
+grep -qE '; [1-9][0-9]* of them done before' err || fail "nothing was passed over: $(cat err)"
+[ ! -e again.ndjson.part ] || fail "a part is left behind"
+batch 1 jobs.ndjson --output again.ndjson --resume
+grep -q '40 of them done before' err || fail "a finished run is done again: $(cat err)"
+sed -i '20s/"m"/"m"/; 20s/deck/yard/; 22s/N-/M-/' jobs.ndjson
+batch 1 jobs.ndjson --output fresh.ndjson
+batch 1 jobs.ndjson --output again.ndjson --resume
+cmp -s fresh.ndjson again.ndjson || fail "a changed job is not done again"
+batch 1 jobs.ndjson --output csv.csv --format csv
+head -c 3000 csv.csv >more.csv.part
+batch 1 jobs.ndjson --output more.csv --format csv --resume
+cmp -s csv.csv more.csv || fail "a resumed table ends otherwise"
+rm sheets/000003-c.json
+batch 0 folder --output-dir sheets --document-format json --format csv --resume
+[ -s sheets/000003-c.json ] || fail "a document that was lost is not made again"
+for i in 1 2 3 4 5; do
+  rm -f cut.ndjson*
+  "$program" batch jobs.ndjson jobs.ndjson jobs.ndjson --today 2027-01-04 --output cut.ndjson --quiet 2>/dev/null &
+  sleep 0.0$i
+  kill -9 $! 2>/dev/null
+  wait $! 2>/dev/null
+  batch 1 jobs.ndjson jobs.ndjson jobs.ndjson --output cut.ndjson --resume
+  [ "$(wc -l <cut.ndjson)" -eq 120 ] || fail "killed and resumed: $(wc -l <cut.ndjson) lines, not 120"
+done
+
+# Readers that leave, disks that are full.
+"$program" batch - --today 2027-01-04 <jobs.ndjson 2>/dev/null | head -n 1 >/dev/null
+[ "${PIPESTATUS[0]}" -le 1 ] || fail "a reader that leaves is an error: ${PIPESTATUS[0]}"
+if [ -e /dev/full ]; then
+  "$program" batch "$job" --today 2027-01-04 >/dev/full 2>err
+  [ $? -eq 4 ] || fail "a full disk is not status 4"
+fi
+batch 4 folder --output no-such-folder/x.ndjson
+exit $failed
