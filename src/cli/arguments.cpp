@@ -18,7 +18,7 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 9> commands{{
+constexpr std::array<CommandRow, 10> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
@@ -27,6 +27,7 @@ constexpr std::array<CommandRow, 9> commands{{
      "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards"},
     {"handover", Command::handover, "What the client keeps: as built, care, what voids it"},
     {"compare", Command::compare, "Two ways of doing the job, side by side"},
+    {"odds", Command::odds, "How sure the dates are: the job replayed over past years of weather"},
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"batch", Command::batch, "Many jobs, one result line each, in their order"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
@@ -60,13 +61,35 @@ struct Texts {
   std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
                                                                  diagnostics = "text";
   std::string other, table;
-  std::vector<std::string> weather, sets;
+  std::string by;
+  std::vector<std::string> weather, sets, years;
+  int weeks = 0;
   bool strict = false, no_color = false, quiet = false;
   std::vector<std::string> jobs;
   std::string folder, document = "jobsheet", document_format = "text";
   std::size_t threads = 1;
   bool fail_fast = false, resume = false;
 };
+
+// Past years, for the pages that say how sure a date is.
+void add_years(CLI::App& sub, Command command, Texts& t) {
+  const bool shows_dates = command == Command::jobsheet || command == Command::quote;
+  if (!shows_dates && command != Command::odds && command != Command::check) return;
+  auto* years = sub.add_option("--years",
+                               t.years,
+                               "Hours or days of past years: the job is replayed over each; may be "
+                               "given again")
+                    ->type_name("FILE")
+                    ->expected(1)
+                    ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  if (command != Command::odds) return;
+  constexpr int most_weeks = 53;
+  years->required();
+  sub.add_option("--by", t.by, "A promised day: in how many years it was met")->type_name("DATE");
+  sub.add_option("--weeks", t.weeks, "Compare so many start weeks from the start on")
+      ->check(CLI::Range(0, most_weeks))
+      ->type_name("NUMBER");
+}
 
 void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option(
@@ -122,6 +145,7 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
       ->type_name("FILE")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  add_years(sub, command, t);
   sub.add_option("--start", t.start, "First working day, over the job's own")->type_name("DATE");
   sub.add_option("--today", t.today, "Day to plan from, instead of the clock's")->type_name("DATE");
   std::vector<std::string> systems{"metric", "us"};
@@ -177,6 +201,8 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
   r.quantity = t.quantity;
   if (!t.rates.empty()) r.rates = t.rates;
   r.weather = t.weather;
+  r.years = t.years;
+  r.weeks = t.weeks;
   if (!t.other.empty()) r.other = t.other;
   for (const std::string& set : t.sets) {
     const std::size_t equals = set.find('=');
@@ -187,8 +213,8 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
   if (command == Command::compare && r.other.has_value() != r.sets.empty())
     return misuse("compare takes a second job file or --set, one of the two.");
   if (!t.output.empty()) r.output = t.output;
-  const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 2> days{
-      {{&t.start, &r.start}, {&t.today, &r.today}}};
+  const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 3> days{
+      {{&t.start, &r.start}, {&t.today, &r.today}, {&t.by, &r.by}}};
   for (const auto& [text, day] : days) {
     if (text->empty()) continue;
     *day = dates::parse_date(*text);

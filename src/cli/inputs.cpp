@@ -37,6 +37,9 @@ bool load_all(const Request& r, Inputs& inputs) {
   for (const std::string& path : r.weather) {
     if (!load(path, inputs.weather.emplace_back())) return false;
   }
+  for (const std::string& path : r.years) {
+    if (!load(path, inputs.years.emplace_back())) return false;
+  }
   return true;
 }
 
@@ -59,12 +62,28 @@ bool add_changed_job(const Request& r, Inputs& inputs) {
   return true;
 }
 
+// A year put together from many has no date, and its calm is nobody's.
+void refuse_typical_year(const readers::Input& input, Inputs& inputs) {
+  diagnostics::Diagnostic refusal;
+  refusal.code = "typical-year";
+  refusal.at.file = input.name;
+  refusal.message = "A typical year cannot be replayed as a past one";
+  refusal.hint = "Give --years files of hours or days with their own dates.";
+  inputs.problems.add(std::move(refusal));
+}
+
 void read_all(Inputs& inputs) {
   for (JobFile& file : inputs.jobs) file.job = readers::read_job(file.input, inputs.problems);
   inputs.rates = readers::read_rate_book(inputs.rates_input, inputs.problems);
   for (const readers::Input& input : inputs.weather) {
     if (auto file = readers::read_weather(input, inputs.problems))
       inputs.hours.push_back(std::move(*file));
+  }
+  for (const readers::Input& input : inputs.years) {
+    auto file = readers::read_weather(input, inputs.problems);
+    if (!file) continue;
+    if (file->is_typical_year()) refuse_typical_year(input, inputs);
+    inputs.past.push_back(std::move(*file));
   }
   if (!inputs.rates) return;
   for (const JobFile& file : inputs.jobs) {
@@ -77,6 +96,9 @@ std::string_view text_of(const Inputs& inputs, const std::string& name) {
     if (name == file.input.name) return file.input.bytes;
   }
   for (const readers::Input& input : inputs.weather) {
+    if (name == input.name) return input.bytes;
+  }
+  for (const readers::Input& input : inputs.years) {
     if (name == input.name) return input.bytes;
   }
   return inputs.rates_input.bytes;
@@ -174,6 +196,10 @@ weather::Record weather_record(const Inputs& inputs, dates::Date start) {
     if (job->site.utc_offset) clock.ahead_of_utc = units::hours(*job->site.utc_offset);
   }
   return readers::merge(inputs.hours, hour(start - before), hour(start + after), clock);
+}
+
+weather::Record past_record(const Inputs& inputs) {
+  return readers::merge(inputs.past, 0, 0);
 }
 
 std::string place_of(const Inputs& inputs, const std::string& pointer) {

@@ -28,6 +28,8 @@ struct Inputs {
   std::optional<job::RateBook> rates;
   std::vector<readers::Input> weather;
   std::vector<readers::WeatherFile> hours;
+  std::vector<readers::Input> years;  ///< Files of past years.
+  std::vector<readers::WeatherFile> past;
   diagnostics::Problems problems;
 };
 
@@ -55,6 +57,9 @@ void add_gaps(const JobFile& file, diagnostics::Problems& problems);
 
 /// The weather known round a start; typical years are laid over all days that a plan may reach.
 [[nodiscard]] weather::Record weather_record(const Inputs& inputs, dates::Date start);
+
+/// The hours of past years, as their own dates have them.
+[[nodiscard]] weather::Record past_record(const Inputs& inputs);
 
 /// Where a value of the job or the rate book stands, as file:line:column; empty when nowhere.
 [[nodiscard]] std::string place_of(const Inputs& inputs, const std::string& pointer);

@@ -66,8 +66,10 @@ class Errand {
   Status run() {
     const job::Plan plan = job::make_plan(job(), *inputs_.rates, now_);
     report::Subject subject = subject_of(job(), plan);
+    const std::optional<job::Odds> odds = odds_of(plan);
+    if (odds) subject.odds = &*odds;
     const std::vector<job::StripDay> strip =
-        draws_programme() ? job::weather_strip(job(), plan, now_) : std::vector<job::StripDay>();
+        draws_programme() ? job::weather_strip(job(), *inputs_.rates, plan, now_) : std::vector<job::StripDay>();
     subject.strip = &strip;
     switch (r_.command) {
       case Command::explain:
@@ -78,6 +80,8 @@ class Errand {
         return r_.other ? vary(subject) : quote(subject);
       case Command::compare:
         return compare(subject);
+      case Command::odds:
+        return chances(subject);
       case Command::checklist:
         return dated(put(r_, report::checklist(subject)), plan);
       case Command::handover:
@@ -115,10 +119,22 @@ class Errand {
     return report::jobsheet(subject);
   }
 
+  [[nodiscard]] std::optional<job::Odds> odds_of(const job::Plan& plan) const {
+    if (inputs_.past.empty()) return {};
+    const weather::Record past = past_record(inputs_);
+    return job::odds_of(job(), *inputs_.rates, now_, plan, {past, r_.by, r_.weeks});
+  }
+
   // A page about a job that must stop, or fits no dates, was printed; the status says so.
   static Status dated(Status printed, const job::Plan& plan) {
     if (printed != Status::done) return printed;
     return plan.stopped() || !plan.programme.feasible ? Status::stop : Status::done;
+  }
+
+  Status chances(const report::Subject& subject) {
+    const Status printed = put(r_, report::odds(subject));
+    if (printed != Status::done) return printed;
+    return subject.odds == nullptr || subject.odds->years.empty() ? Status::stop : Status::done;
   }
 
   Status take_off(const report::Subject& subject) {

@@ -12,10 +12,12 @@
 #include "discharge.hpp"
 #include "hazards.hpp"
 #include "mixes.hpp"
+#include "mixing_plan.hpp"
 #include "mornings.hpp"
 #include "ordering.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
+#include "question.hpp"
 #include "range.hpp"
 #include "regions.hpp"
 #include "site_weather.hpp"
@@ -167,6 +169,7 @@ class Planner {
     plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
     schedule_it();
+    plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
     plan_.water = water_plan_of(job_, rates_, plan_);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
@@ -188,35 +191,9 @@ class Planner {
     trace::Trace& t = plan_.trace;
     const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
     plan_.tap = tap ? *tap : t.use("site.tap_flow", usual_tap);
-    sequence::ProgrammeQuestion q{.start = start_,
-                                  .calendar = job_.calendar,
-                                  .work = plan_.work,
-                                  .sections = {},
-                                  .system = plan_.system,
-                                  .waits = rates_.waits};
-    q.sections = plan_.quantities.cut.names;
-    if (q.sections.empty()) {
-      const std::size_t sections = plan_.quantities.cut.sections.size();
-      for (std::size_t s = 1; s <= sections; ++s) q.sections.push_back(std::to_string(s));
-    }
-    q.temperatures = job_.site.temperatures;
-    q.cement_wait = plan_.route.mortar > units::Volume()
-                        ? units::Duration()
-                        : plan_.route.cement_wait.value_or(units::Duration());
-    q.repair_cement_wait = plan_.route.mortar > units::Volume() ? rates_.thresholds.cement_age.value
-                                                                : units::Duration();
-    q.clean_up = rates_.productivity.daily_set_up.value;
-    q.water = plan_.take_off.total.water_volume;
-    q.tap = plan_.tap;
-    q.drain_pump = t.use("productivity.drain_pump", rates_.productivity.drain_pump);
+    t.use("productivity.drain_pump", rates_.productivity.drain_pump);
     use_waits();
-    for (std::size_t d = 0; d < q.weight_of_quarter.size(); ++d) {
-      // Only the order of costs matters to the programme: hundredths of a percent of the wage.
-      q.weight_of_quarter[d] =
-          rates_.labour.hour.minor() * (rates_.labour.weekday[d].millionths / 100);
-    }
-    q.weight_of_attendance = rates_.overheads.travel_a_day.minor() * 40'000;
-    q.weather = site_weather(job_, rates_, now_);
+    sequence::ProgrammeQuestion q = question_of(job_, rates_, now_, plan_);
     if (now_.weather != nullptr) use_limits(plan_.system, q.weather.rules, plan_.trace);
     if (!q.sections.empty()) {
       q.reasons = now_.reasons;

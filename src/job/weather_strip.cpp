@@ -18,11 +18,14 @@ std::vector<weather::State> hours_of(const weather::Conditions& conditions, date
 
 }  // namespace
 
-std::vector<StripDay> weather_strip(const Job& job, const Plan& plan, const Circumstances& now) {
+std::vector<StripDay> weather_strip(const Job& job,
+                                    const RateBook& rates,
+                                    const Plan& plan,
+                                    const Circumstances& now) {
   std::vector<StripDay> days;
   const auto& bookings = plan.programme.bookings;
   if (!plan.programme.feasible || bookings.empty()) return days;
-  const sequence::SiteWeather site = site_weather(job, now);
+  const sequence::SiteWeather site = site_weather(job, rates, now);
   const weather::Record none;
   const weather::Conditions conditions(site.record == nullptr ? none : *site.record,
                                        site.rules.shell_lag);

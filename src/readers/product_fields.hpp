@@ -75,6 +75,19 @@ inline constexpr std::array time_range{Field{.key = "least",
 inline constexpr Field between(std::string_view key, std::string_view doc) {
   return {.key = key, .type = Type::tuple, .doc = doc, .fallback = usual, .fields = time_range};
 }
+inline constexpr std::array pot_life_line{Field{.key = "at",
+                                                .type = Type::temperature,
+                                                .doc = "Of the mixed paint",
+                                                .low = coldest,
+                                                .high = hottest,
+                                                .required = true},
+                                          Field{.key = "time",
+                                                .type = Type::duration,
+                                                .doc = "From the start of mixing",
+                                                .low = 0,
+                                                .high = 86400.0 * 400,
+                                                .above_low = true,
+                                                .required = true}};
 inline constexpr std::array pot_life{Field{.key = "time",
                                            .type = Type::duration,
                                            .doc = "From the start of mixing",
@@ -82,7 +95,14 @@ inline constexpr std::array pot_life{Field{.key = "time",
                                            .high = 86400.0 * 400,
                                            .above_low = true,
                                            .fallback = usual},
-                                     heat("at", "Temperature of that time")};
+                                     heat("at", "Temperature of that time"),
+                                     Field{.key = "table",
+                                           .type = Type::list,
+                                           .doc = "[temperature, time] of the sheet's own table, "
+                                                  "coldest first; it goes before time and at",
+                                           .fallback = "none",
+                                           .element = Type::tuple,
+                                           .fields = pot_life_line}};
 inline constexpr std::array limits{
     heat("air_min", "Lowest air temperature"),
     heat("air_max", "Highest air temperature"),
@@ -125,6 +145,9 @@ inline constexpr std::array system_keys{
           .doc = "Working time of a mix",
           .fallback = usual,
           .fields = pot_life},
+    time("mixing", "Stirring a kit twice, scraping it and letting the can drain", "5 min, assumed"),
+    time("tray_reserve", "Before the pot life ends, for tray and roller", "5 min, assumed"),
+    heat("parts_min", "Lowest temperature of both parts to be mixed"),
     Field{.key = "limits",
           .type = Type::object,
           .doc = "Weather and surface limits",

@@ -39,6 +39,31 @@ void check_order(View& view, const Edge& low, const Edge& high) {
   }
 }
 
+// Warmer paint never lasts longer, and a table of one line says nothing between lines.
+void read_pot_lives(View& pot, std::vector<materials::PotLifeLine>& lines) {
+  for (View& line : pot.tuples("table")) {
+    const auto at = line.measure<units::Temperature>("at");
+    const auto time = line.measure<units::Duration>("time");
+    if (!at || !time) continue;
+    const bool in_order = lines.empty() || (*at > lines.back().at && !(*time > lines.back().time));
+    if (!in_order) {
+      line.context().report(codes::not_in_order,
+                            line.raw(),
+                            line.pointer(),
+                            "Each line of a table of pot lives is warmer and no longer",
+                            "Write the coldest line first.");
+      continue;
+    }
+    lines.push_back({*at, *time});
+  }
+  if (lines.size() != 1) return;
+  pot.context().report(codes::empty_list,
+                       *pot.node("table"),
+                       pot.pointer("table"),
+                       "A table of pot lives needs two lines",
+                       "Give time and at instead.");
+}
+
 void read_limits(View& view, materials::Limits& limits) {
   auto at = view.object("limits");
   if (!at) return;
@@ -197,8 +222,12 @@ CoatingSystem read_system(const std::string& name, View& view) {
   if (auto pot = view.object("pot_life")) {
     pot->set("time", system.pot_life);
     pot->set("at", system.pot_life_at);
+    read_pot_lives(*pot, system.pot_lives);
     pot->finish();
   }
+  view.set("mixing", system.mixing);
+  view.set("tray_reserve", system.tray_reserve);
+  view.set("parts_min", system.parts_min);
   read_limits(view, system.limits);
   system.hardeners = view.texts("hardeners");
   view.set("cool_hardener_to", system.cool_hardener_to);

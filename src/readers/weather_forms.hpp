@@ -19,11 +19,14 @@ struct WeatherReading {
 /// From the parsed root of a forecast in columns.
 void read_forecast(const Node& root, WeatherReading& reading);
 void read_table(WeatherReading& reading);
+void read_days(WeatherReading& reading);
 void read_epw(WeatherReading& reading);
 void read_tmy3(WeatherReading& reading);
 
 /// Whether the row is a header of our table: one of its names stands in it.
 [[nodiscard]] bool is_table_header(const std::vector<CsvCell>& cells);
+/// Whether the row is a header of the table of days.
+[[nodiscard]] bool is_days_header(const std::vector<CsvCell>& cells);
 /// Whether the row is the second line of a TMY3 file.
 [[nodiscard]] bool is_tmy3_header(const std::vector<CsvCell>& cells);
 

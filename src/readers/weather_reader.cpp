@@ -35,6 +35,7 @@ void refuse_form(const SourceText& source, WeatherProblems& problems) {
        .message = is_empty ? "The file is empty" : "This is no weather file that is known",
        .hint = has_semicolons ? "Separate values by commas and write decimals with a point."
                               : "Known: hourly forecast (JSON), CSV that begins time,air_temp_c, "
+                                "or date,temp_max_c, "
                                 "EPW, TMY3."});
 }
 
@@ -52,7 +53,10 @@ void read_form(WeatherReading& reading, diagnostics::Problems& problems) {
   }
   if (bytes.substr(begin).starts_with("LOCATION,")) return read_epw(reading);
   CsvRows rows(bytes, begin);
-  if (rows.next() && is_table_header(rows.cells())) return read_table(reading);
+  if (rows.next()) {
+    if (is_days_header(rows.cells())) return read_days(reading);
+    if (is_table_header(rows.cells())) return read_table(reading);
+  }
   if (rows.next() && is_tmy3_header(rows.cells())) return read_tmy3(reading);
   refuse_form(reading.source, reading.problems);
 }
@@ -65,6 +69,8 @@ std::string_view name(WeatherForm form) {
       return "an hourly forecast (JSON)";
     case WeatherForm::table:
       return "a table of hours (CSV)";
+    case WeatherForm::days:
+      return "a table of days (CSV)";
     case WeatherForm::epw:
       return "a typical year (EPW)";
     case WeatherForm::tmy3:

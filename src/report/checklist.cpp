@@ -21,8 +21,6 @@ using document::Table;
 using preparation::Step;
 using sequence::Booking;
 
-constexpr int minutes_a_day = 24 * 60;
-
 /// Everything that happens on a day.
 struct Day {
   std::string title;
@@ -214,12 +212,6 @@ std::size_t hold_points(const job::Plan& plan) {
 
 }  // namespace
 
-std::string clock_of(int minute_of_day) {
-  constexpr int an_hour = 60;
-  const int minute = (minute_of_day % minutes_a_day + minutes_a_day) % minutes_a_day;
-  return fmt::format("{:02}:{:02}", minute / an_hour, minute % an_hour);
-}
-
 std::vector<std::string> caution_codes(const Subject& s, const std::vector<std::string>& tasks) {
   std::vector<std::string> codes;
   for (const std::string& task : tasks) {
@@ -300,7 +292,7 @@ document::Document checklist(const Subject& s) {
     return d;
   }
   const std::vector<Day> days = days_of_plan(s.plan);
-  const auto mornings = job::mixing_mornings(s.job, s.rates, s.plan);
+  const auto& mornings = s.plan.mixing.mornings;
   d.sections.push_back(machine_section(s, days));
   for (const Day& day : days) {
     d.sections.push_back(day_section(s, day));

@@ -3,6 +3,7 @@
 #include "basinwright/units/unit.hpp"
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
+#include "mixing_words.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -61,16 +62,16 @@ std::string usual(units::Duration from, units::Duration to) {
   return least == most ? most + " min" : least + " to " + most + " min";
 }
 
-Table timetable(const Subject& s, const job::MixingMorning& morning, std::size_t index) {
+Table timetable(const Subject& s, const job::PaintingMorning& morning, std::size_t index) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.key = fmt::format("mixing.{}", index);
   table.caption = fmt::format("{}{} · {} · paint at {}{}",
                               task(morning.task),
                               morning.section.empty() ? "" : ", section " + morning.section,
-                              Cells::moment(morning.opens).text,
-                              units::show(morning.paint, s.units, 0),
-                              morning.paint_assumed ? ", assumed" : "");
+                              Cells::moment(morning.opening).text,
+                              units::show(morning.session.temperature, s.units, 0),
+                              morning.rests_on == job::PaintTemperature::sheet ? ", assumed" : "");
   table.columns = {{"kit", "Kit"},
                    {"start", "Mix at"},
                    {"stirred", "Stands from"},
@@ -81,7 +82,7 @@ Table timetable(const Subject& s, const job::MixingMorning& morning, std::size_t
                    {"", "Batch B"},
                    {"", "Done"}};
   const auto time = [&](units::Duration at) {
-    return Cells::words(clock_of(morning.minute_of_day(at)));
+    return Cells::words(minute_of(morning.opening, at));
   };
   for (const coverage::Mix& mix : morning.timetable.mixes) {
     Cell use_by = mix.use_by ? time(*mix.use_by) : Cells::nothing("not known");
@@ -99,24 +100,19 @@ Table timetable(const Subject& s, const job::MixingMorning& morning, std::size_t
   return table;
 }
 
-std::string_view hindrance_words(coverage::Hindrance what) {
-  using coverage::Hindrance;
-  switch (what) {
-    case Hindrance::pot_life_unknown:
-      return "The data sheet does not say how long paint stays good at this temperature.";
-    case Hindrance::pot_life_gone:
-      return "Nothing is left of the pot life after mixing and standing.";
-    case Hindrance::pot_life_short:
-      return "A kit lasts longer on the roller than its pot life: more painters, or a cooler hour.";
-    case Hindrance::window_short:
-      return "The coat lasts longer than the hours booked for it.";
-    case Hindrance::mixer_short:
-      return "Kits are rolled out faster than one person mixes them: a second one mixes.";
+List marks_list(const Subject& s) {
+  List list;
+  for (const job::KitMark& mark : s.plan.mixing.marks) {
+    list.items.push_back(Cells::tick(fmt::format("Chalk mark, {}section {}, after kit {}: {}",
+                                                 mark.primer ? "primer, " : "",
+                                                 mark.section,
+                                                 mark.kit,
+                                                 mark_words(mark, s.plan, s.units))));
   }
-  return "";
+  return list;
 }
 
-Section coating_card(const Subject& s, const std::vector<job::MixingMorning>& mornings) {
+Section coating_card(const Subject& s, const std::vector<job::PaintingMorning>& mornings) {
   const Cells c(s.units, s.rates.currency);
   const materials::CoatingSystem& system = s.plan.system;
   Section section = card("Coating mix card");
@@ -146,12 +142,14 @@ Section coating_card(const Subject& s, const std::vector<job::MixingMorning>& mo
   List list;
   for (const std::string& step : steps) list.items.push_back(Cells::tick(step));
   section.blocks.emplace_back(std::move(list));
+  if (!s.plan.mixing.marks.empty()) section.blocks.emplace_back(marks_list(s));
   for (std::size_t i = 0; i < mornings.size(); ++i) {
     section.blocks.emplace_back(timetable(s, mornings[i], i + 1));
-    for (const coverage::Obstacle& obstacle : mornings[i].timetable.obstacles) {
-      section.blocks.emplace_back(document::Paragraph{
-          "", std::string(hindrance_words(obstacle.what)), {}, Role::caution, true});
-    }
+    std::vector<std::string> notes = hindrances(mornings[i], s.units);
+    const std::string evening = evening_before(mornings[i], s.plan, s.units);
+    if (!evening.empty()) notes.push_back(evening);
+    for (const std::string& note : notes)
+      section.blocks.emplace_back(document::Paragraph{"", note, {}, Role::caution, true});
   }
   return section;
 }
@@ -169,7 +167,8 @@ Section round(const Subject& s, std::string title, std::span<const std::string_v
 
 }  // namespace
 
-std::vector<Section> day_cards(const Subject& s, const std::vector<job::MixingMorning>& mornings) {
+std::vector<Section> day_cards(const Subject& s,
+                               const std::vector<job::PaintingMorning>& mornings) {
   std::vector<Section> cards;
   if (s.plan.quantities.etch) cards.push_back(acid_card(s));
   cards.push_back(coating_card(s, mornings));

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "basinwright/job/mixing.hpp"
+#include "basinwright/job/mixing_plan.hpp"
 #include "sections.hpp"
 
 namespace basinwright::report {
@@ -20,7 +20,7 @@ struct StepOnDay {
 /// What is done, what is at hand, what is read, who signs.
 [[nodiscard]] document::Section step_section(const Subject& s,
                                              const StepOnDay& at,
-                                             const std::vector<job::MixingMorning>& mornings);
+                                             const std::vector<job::PaintingMorning>& mornings);
 
 /// The cautions of the plan that matter at these tasks, each once.
 [[nodiscard]] std::vector<std::string> caution_codes(const Subject& s,
@@ -34,11 +34,8 @@ struct StepOnDay {
 /// Who did it, who saw it, when.
 [[nodiscard]] document::Table signatures(const std::string& caption);
 
-/// "07:05" of a minute of the day.
-[[nodiscard]] std::string clock_of(int minute_of_day);
-
 /// One page each: acid, coating, morning, evening.
 [[nodiscard]] std::vector<document::Section> day_cards(
-    const Subject& s, const std::vector<job::MixingMorning>& mornings);
+    const Subject& s, const std::vector<job::PaintingMorning>& mornings);
 
 }  // namespace basinwright::report

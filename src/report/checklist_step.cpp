@@ -184,10 +184,10 @@ void add_tests(const Subject& s, std::string_view task, Section& section) {
 }
 
 void add_kit_log(const StepOnDay& at,
-                 const std::vector<job::MixingMorning>& mornings,
+                 const std::vector<job::PaintingMorning>& mornings,
                  Section& section) {
   if (at.booking == nullptr) return;
-  const auto morning = std::ranges::find_if(mornings, [&](const job::MixingMorning& m) {
+  const auto morning = std::ranges::find_if(mornings, [&](const job::PaintingMorning& m) {
     return m.task == at.step->task && m.section == at.booking->section;
   });
   if (morning == mornings.end()) return;
@@ -219,7 +219,7 @@ void add_cure_days(const StepOnDay& at, Section& section) {
 
 Section step_section(const Subject& s,
                      const StepOnDay& at,
-                     const std::vector<job::MixingMorning>& mornings) {
+                     const std::vector<job::PaintingMorning>& mornings) {
   const std::string& name = at.step->task;
   Section section{"", task(name), {}, true};
   section.under = true;
@@ -235,7 +235,7 @@ Section step_section(const Subject& s,
   }
   if (name.starts_with("coat-") || name == "prime")
     section.blocks.emplace_back(readings_table(s, {"Start", "Middle", "End"}));
-  if (name.starts_with("coat-")) add_kit_log(at, mornings, section);
+  if (name.starts_with("coat-") || name == "prime") add_kit_log(at, mornings, section);
   if (at.last) {
     add_tests(s, name, section);
     add_cure_days(at, section);

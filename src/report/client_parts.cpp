@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "odds_parts.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -92,6 +93,10 @@ Section client_dates(const Subject& s) {
              {"dates.handover", "We hand over", Cells::date(p.bookings.back().end.date())},
              {"dates.first_swim", "First swim, by readings, not before", Cells::date(p.first_swim)},
              {"dates.weather", "These dates rest on", weather_basis(s)}}});
+  if (auto facts = aim_and_allow(s)) {
+    for (document::Fact& fact : facts->facts) fact.key = "dates." + fact.key;
+    section.blocks.emplace_back(std::move(*facts));
+  }
   return section;
 }
 

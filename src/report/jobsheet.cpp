@@ -183,6 +183,7 @@ document::Document jobsheet(const Subject& s) {
       version_section(), heading_section(s), take_off_section(s, false), route_section(s)};
   add_working_sections(s, d);
   d.sections.push_back(programme_section(s));
+  d.sections.push_back(mixing_section(s));
   if (!s.plan.stopped()) d.sections.push_back(refill_section(s));
   d.sections.push_back(cautions_section(s));
   d.sections.push_back(defaults_section(s));

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "basinwright/units/unit.hpp"
+#include "odds_parts.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
 #include "words.hpp"
@@ -228,6 +229,7 @@ Section programme_section(const Subject& s) {
   section.key = "programme";
   section.title = "Programme";
   add_dates(s, section);
+  if (auto facts = aim_and_allow(s)) section.blocks.emplace_back(std::move(*facts));
   section.blocks.emplace_back(tasks_table(s));
   add_weather_reasons(s, section);
   if (p.rain_after_test) {

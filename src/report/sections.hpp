@@ -12,6 +12,7 @@ namespace basinwright::report {
 [[nodiscard]] document::Section route_section(const Subject& s);
 [[nodiscard]] document::Section quantities_section(const Subject& s);
 [[nodiscard]] document::Section mixes_section(const Subject& s);
+[[nodiscard]] document::Section mixing_section(const Subject& s);
 [[nodiscard]] document::Section wash_water_section(const Subject& s);
 [[nodiscard]] document::Section refill_section(const Subject& s);
 [[nodiscard]] document::Section coats_section(const Subject& s);

@@ -24,9 +24,10 @@ inline constexpr PlainConstants plain_constants[] = {
     {"of a printed list", "decimals most_choices"},
     {"the middle of a range, and the days of a week", "half week"},
     {"bound of a search or a guard against absurd input",
-     "days_looked_at halvings hope horizons largest_cost largest_table most most_groups "
+     "days_looked_at halvings hope horizons largest_cost largest_table long_horizon most "
+     "most_groups "
      "most_hours most_kits most_listed most_painters most_parts most_tries most_years "
-     "nearest_pole rounds shorter steps"},
+     "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word", "digit_bits leading"},
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
@@ -36,6 +37,10 @@ inline constexpr PlainConstants plain_constants[] = {
     {"of the published equations that its file names", "j2000 light_zenith rise_zenith"},
     {"a daily mean of fewer hours is none", "least_hours_of_a_day"},
     {"pH of pure water, the definition of neutral", "neutral"},
+    {"tells a face across the pool from a slice of it", "hairline least_face thin"},
+    {"a rule of the odds, said on their page",
+     "least_years_for_p90 most_missing usual_forecast_hours"},
+    {"of the clock, or of a gauge", "slots_in_day slots_in_hour tenths_in_millimetre"},
     {"a quantile of the normal distribution", "normal_975"},
     {"an index", "paint_calendar saturday work_calendar"},
     {"a way out that is tried, told with what it gives", "quarters_earlier"},

@@ -88,6 +88,18 @@ inline std::vector<Effect> of_systems() {
        }}};
 }
 
+inline std::vector<Effect> of_mixing() {
+  const std::string s = "/coating_systems/Two Part/";
+  using namespace units;
+  return {
+      {s + "mixing", "7 min", 7, [](auto& b) { return sheet(b).mixing.value.in(minutes); }},
+      {s + "tray_reserve",
+       "6 min",
+       6,
+       [](auto& b) { return sheet(b).tray_reserve.value.in(minutes); }},
+      {s + "parts_min", "16 C", 16, [](auto& b) { return sheet(b).parts_min.value.in(celsius); }}};
+}
+
 inline std::vector<Effect> of_limits() {
   const std::string s = "/coating_systems/Two Part/limits/";
   using namespace units;

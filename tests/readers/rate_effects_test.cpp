@@ -203,6 +203,7 @@ std::vector<Effect> of_waits_and_thresholds() {
 std::vector<Effect> all_effects() {
   std::vector<Effect> all;
   for (const auto& part_of : {of_systems(),
+                              of_mixing(),
                               of_limits(),
                               of_chemicals(),
                               of_wash_chemicals(),

@@ -17,7 +17,7 @@ namespace basinwright::cli {
 /// Exit statuses, as the manual lists them.
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
-enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, check, explain, batch };
+enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, odds, check, explain, batch };
 enum class Format { text, markdown, json, csv, svg, html, ics };
 
 /// What only a batch asks for.
@@ -37,6 +37,9 @@ struct Request {
   std::string quantity;  ///< For explain; empty lists what can be asked.
   std::optional<std::string> rates;
   std::vector<std::string> weather;   ///< Paths, in the order given.
+  std::vector<std::string> years;     ///< Files of past years, to replay the job over.
+  std::optional<dates::Date> by;      ///< A promised day.
+  int weeks = 0;                      ///< Start weeks to compare.
   std::optional<std::string> other;   ///< A second job: compared with, or quoted before.
   std::vector<readers::Change> sets;  ///< What is changed in the job to compare it with.
   std::optional<std::string> output;  ///< Path; nothing or `-` is standard output.

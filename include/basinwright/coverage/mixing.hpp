@@ -6,19 +6,13 @@
 #include <vector>
 
 #include "basinwright/coverage/pot_life.hpp"
+#include "basinwright/materials/coating_system.hpp"
 #include "basinwright/sources/source.hpp"
 #include "basinwright/units/quantity.hpp"
 #include "basinwright/units/temperature.hpp"
 #include "basinwright/units/unit.hpp"
 
 namespace basinwright::coverage {
-
-/// Stirring a kit twice, scraping it and letting the can drain.
-inline constexpr sources::Sourced<units::Duration> usual_mixing{
-    units::minutes(5), {sources::Kind::assumed, "mixing", "stirring a kit"}};
-/// Paint in trays and rollers must be on the wall before its pot life is over.
-inline constexpr sources::Sourced<units::Duration> usual_reserve{
-    units::minutes(5), {sources::Kind::assumed, "mixing", "left in tray and roller"}};
 
 /// Who mixes: somebody who does not paint, or a painter, who paints nothing meanwhile.
 enum class Mixer { apart, painter };
@@ -30,9 +24,9 @@ struct MixingSession {
   units::WorkRate rate;  ///< Of one painter, cutting in included; above 0.
   int painters = 2;
   Mixer mixer = Mixer::apart;
-  units::Duration mixing = usual_mixing.value;
+  units::Duration mixing = materials::usual_mixing.value;
   units::Duration induction;
-  units::Duration reserve = usual_reserve.value;
+  units::Duration reserve = materials::usual_reserve.value;
   units::Duration window;  ///< From the opening, in which all must be painted.
   PotLife pot_life;
   units::Temperature temperature;  ///< Of the mixed paint, at its warmest in the session.

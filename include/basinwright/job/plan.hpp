@@ -13,6 +13,7 @@
 #include "basinwright/coverage/coats.hpp"
 #include "basinwright/coverage/kit_order.hpp"
 #include "basinwright/job/job.hpp"
+#include "basinwright/job/mixing_plan.hpp"
 #include "basinwright/job/rate_book.hpp"
 #include "basinwright/job/washes.hpp"
 #include "basinwright/job/water_plan.hpp"
@@ -160,6 +161,7 @@ struct Plan {
   materials::CoatingSystem system;
   Quantities quantities;
   Mixes mixes;
+  MixingPlan mixing;  ///< Empty without dates, but for the marks.
   Discharge discharge;
   WaterPlan water;
   std::vector<quote::Purchase> purchases;

@@ -20,6 +20,7 @@ struct StripDay {
 
 /// The days from the first to the last booking; none without dates.
 [[nodiscard]] std::vector<StripDay> weather_strip(const Job& job,
+                                                  const RateBook& rates,
                                                   const Plan& plan,
                                                   const Circumstances& now);
 

@@ -39,6 +39,19 @@ struct Limits {
   std::optional<Sourced<units::Speed>> wind_max;  ///< Where the sheet has one.
 };
 
+/// One line of a sheet's table of pot lives.
+struct PotLifeLine {
+  units::Temperature at;  ///< Of the mixed paint.
+  units::Duration time;   ///< From the start of mixing.
+};
+
+/// Stirring a kit twice, scraping it and letting the can drain.
+inline constexpr Sourced<units::Duration> usual_mixing{
+    units::minutes(5), {sources::Kind::assumed, "mixing", "stirring a kit"}};
+/// Paint in trays and rollers must be on the wall before its pot life is over.
+inline constexpr Sourced<units::Duration> usual_reserve{
+    units::minutes(5), {sources::Kind::assumed, "mixing", "left in tray and roller"}};
+
 /// The primer of the same system.
 struct Primer {
   Sourced<units::Volume> kit{units::litres(3.5), usual_sheet("primer kit")};
@@ -61,6 +74,11 @@ struct CoatingSystem {
   Sourced<units::Duration> induction_max{units::minutes(10), usual_sheet("induction, most")};
   Sourced<units::Duration> pot_life{units::minutes(60), usual_sheet("pot life")};
   Sourced<units::Temperature> pot_life_at{units::celsius(20), usual_sheet("pot life, temperature")};
+  std::vector<PotLifeLine> pot_lives;  ///< Coldest first; where there are any they alone count.
+  Sourced<units::Duration> mixing = usual_mixing;
+  Sourced<units::Duration> tray_reserve = usual_reserve;
+  Sourced<units::Temperature> parts_min{units::celsius(15),
+                                        usual_sheet("parts, least temperature")};
   Sourced<units::Volume> thinner_per_kit{units::millilitres(125), usual_sheet("thinner a kit")};
   Sourced<units::Duration> cure_warm{units::days(7), usual_sheet("cure before filling, warm")};
   Sourced<units::Duration> cure_cold{units::days(14), usual_sheet("cure before filling, cold")};

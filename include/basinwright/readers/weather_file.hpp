@@ -17,6 +17,7 @@ namespace basinwright::readers {
 enum class WeatherForm {
   columns,  ///< Hourly forecast, JSON with one list for each variable.
   table,    ///< CSV with a header of our own names.
+  days,     ///< CSV of days with a header of our own names, made into hours.
   epw,      ///< EnergyPlus weather: a typical year.
   tmy3      ///< Third typical meteorological year, CSV: a typical year.
 };

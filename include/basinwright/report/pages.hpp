@@ -8,6 +8,7 @@
 
 #include "basinwright/document/document.hpp"
 #include "basinwright/job/job.hpp"
+#include "basinwright/job/odds.hpp"
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/job/rate_book.hpp"
@@ -26,6 +27,7 @@ struct Subject {
   std::optional<dates::Date> today = {};        ///< The day a calendar's entries are made.
   /// Days and weather for the programme's chart; without them it has none.
   const std::vector<job::StripDay>* strip = nullptr;
+  const job::Odds* odds = nullptr;  ///< Where past years were given.
 };
 
 /// A place a given value was read from.
@@ -56,6 +58,9 @@ struct Names {
 [[nodiscard]] document::Document comparison(const Subject& one,
                                             const Subject& other,
                                             const Names& names);
+
+/// How sure the dates are: the job replayed over past years of weather.
+[[nodiscard]] document::Document odds(const Subject& subject);
 
 /// Whether the empty shell could float, which stops the job before it is drained.
 [[nodiscard]] bool floats(const job::Plan& plan);

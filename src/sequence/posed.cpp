@@ -1,0 +1,64 @@
+#include "basinwright/sequence/posed.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "instance.hpp"
+
+namespace basinwright::sequence {
+
+struct Posed::Parts {
+  Parts(const ProgrammeQuestion& question, const weather::Record& record, int days) : q(question) {
+    if (!record.empty()) conditions.emplace(record, question.weather.rules.shell_lag);
+    instance.emplace(question, Setting{days, conditions ? &*conditions : nullptr, {}});
+  }
+
+  const ProgrammeQuestion& q;
+  std::optional<weather::Conditions> conditions;
+  std::optional<Instance> instance;
+};
+
+Posed::Posed(const ProgrammeQuestion& question, const weather::Record& record, int days)
+    : parts_(std::make_unique<Parts>(question, record, days)) {}
+Posed::~Posed() = default;
+Posed::Posed(Posed&&) noexcept = default;
+Posed& Posed::operator=(Posed&&) noexcept = default;
+
+const schedule::Problem& Posed::problem() const {
+  return parts_->instance->problem();
+}
+
+dates::Moment Posed::moment(schedule::Slot slot) const {
+  return parts_->instance->timeline().moment(slot);
+}
+
+dates::Moment Posed::full(schedule::Slot fill) const {
+  const ProgrammeQuestion& q = parts_->q;
+  return dates::Moment::of_quarters(moment(fill).quarters() +
+                                    std::max(1, quarters_up(q.water / q.tap)));
+}
+
+schedule::Slot Posed::looks_ahead() const {
+  const ProgrammeQuestion& q = parts_->q;
+  const materials::Limits& limits = q.system.limits;
+  return quarters_up(
+      std::max({limits.rain_free_after.value, limits.air_after.value, q.waits.dryness_test.value}));
+}
+
+std::array<std::int64_t, Posed::rules + 1> Posed::painting_slots(schedule::Slot until) const {
+  std::array<std::int64_t, rules + 1> out{};
+  const Instance& instance = *parts_->instance;
+  const schedule::Calendar& painting = instance.painting_calendar();
+  for (schedule::Slot s = 0; s < std::min(until, instance.timeline().size()); ++s) {
+    if (painting[static_cast<std::size_t>(s)] == 0) continue;
+    std::size_t rule = rules;
+    if (instance.outdoors().known()) {
+      const weather::Verdict verdict = instance.outdoors().coat().verdict(s);
+      if (verdict.closed_by) rule = static_cast<std::size_t>(*verdict.closed_by);
+    }
+    ++out[rule];
+  }
+  return out;
+}
+
+}  // namespace basinwright::sequence
