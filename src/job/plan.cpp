@@ -160,8 +160,11 @@ class Planner {
     plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
     plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
-    schedule_it();
+    const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
+    plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);
     plan_.water = water_plan_of(job_, rates_, plan_);
+    schedule_it();
+    date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
     price_plan(job_, rates_, plan_);
@@ -176,12 +179,12 @@ class Planner {
               static_cast<int>(std::lround(job_.crew.painters.value))};
     q.pebble_factor = texture_of(parts, rates_, plan_.trace);
     plan_.work = sequence::work(q, rates_.productivity, plan_.trace);
+    plan_.people_for_one_etch = sequence::people_for_one_etch(
+        plan_.work, job_.calendar.hours, rates_.productivity.daily_set_up.value);
   }
 
   void schedule_it() {
     trace::Trace& t = plan_.trace;
-    const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
-    plan_.tap = tap ? *tap : t.use("site.tap_flow", usual_tap);
     sequence::ProgrammeQuestion q{.start = start_,
                                   .calendar = job_.calendar,
                                   .work = plan_.work,
@@ -202,6 +205,7 @@ class Planner {
     q.clean_up = rates_.productivity.daily_set_up.value;
     q.water = plan_.take_off.total.water_volume;
     q.tap = plan_.tap;
+    q.water_visits = plan_.water.visits;
     q.drain_pump = t.use("productivity.drain_pump", rates_.productivity.drain_pump);
     use_waits();
     for (std::size_t d = 0; d < q.weight_of_quarter.size(); ++d) {

@@ -158,6 +158,12 @@ constexpr std::array waits{
     time("filler_cure", "Before sanding", "12 h"),
     time("start_up", "From full to handover", "5 d")};
 constexpr std::array thresholds{
+    Field{.key = "lead_until",
+          .type = Type::whole,
+          .doc = "Paint of this year and before may hold lead",
+          .low = 1900,
+          .high = 2200,
+          .fallback = "1978"},
     reach("crack_hairline", "The coating bridges narrower ones", "1 mm"),
     reach("crack_widest", "Wider ones stop the job", "5 mm"),
     reach("divot_filler", "Deeper ones are filled with mortar", "10 mm"),

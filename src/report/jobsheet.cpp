@@ -91,6 +91,16 @@ std::string long_wait(const job::Plan& plan) {
   return "";
 }
 
+// An etch larger than a shift is done by sections, each to its last rinse.
+std::string etch_by_sections(const Subject& s) {
+  const int people = s.plan.people_for_one_etch;
+  if (s.plan.stopped() || people <= s.job.crew.people.value) return "";
+  return fmt::format(
+      "The etch is larger than a shift of this crew: by sections, each from the first acid to the "
+      "last rinse on one day. {} people would do it in one.",
+      people);
+}
+
 // Where the weather ends, the dates rest on less.
 std::string past_the_forecast(const job::Plan& plan) {
   const sequence::Programme& p = plan.programme;
@@ -127,6 +137,7 @@ std::vector<std::string> notices(const Subject& s) {
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
+  if (const std::string etch = etch_by_sections(s); !etch.empty()) out.push_back(etch);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
   if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
     out.emplace_back(note("sections-too-large"));

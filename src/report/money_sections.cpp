@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <algorithm>
 #include <array>
 #include <map>
 #include <optional>
@@ -42,6 +43,11 @@ double in_key_unit(quote::Measure measure, std::int64_t n) {
 const char* unit_of(quote::Measure measure) {
   if (measure == quote::Measure::volume) return "L";
   return measure == quote::Measure::mass ? "kg" : "pieces";
+}
+
+// "bicarbonate, for the sump, at most".
+std::string item_text(const quote::Purchase& p) {
+  return p.use.empty() ? p.item : fmt::format("{}, {}", p.item, purchase_use(p.use));
 }
 
 Cell packs_cell(const quote::Purchase& p, const Cells& c, units::System system) {
@@ -108,6 +114,7 @@ namespace {
 Table orders_table(const Subject& s, const Cells& c) {
   struct Order {
     std::string items;
+    std::vector<std::string> seen;
     std::optional<dates::Date> by;
     money::Money sum;
   };
@@ -116,7 +123,10 @@ Table orders_table(const Subject& s, const Cells& c) {
     const quote::Purchase& p = s.plan.purchases[i];
     if (p.supplier.empty()) continue;
     Order& order = orders[p.supplier];
-    order.items += (order.items.empty() ? "" : ", ") + p.item;
+    if (!std::ranges::count(order.seen, p.item)) {
+      order.items += (order.items.empty() ? "" : ", ") + p.item;
+      order.seen.push_back(p.item);
+    }
     order.sum += p.total;
     const auto& day = s.plan.order_by[i];
     if (day && (!order.by || *day < *order.by)) order.by = day;
@@ -141,6 +151,7 @@ Section purchases_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.columns = {{"item", "Item"},
+                   {"use", "", Align::left, false},
                    {"need", "Need", Align::right},
                    {"unit", "", Align::left, false},
                    {"packs", "Packs"},
@@ -154,7 +165,8 @@ Section purchases_section(const Subject& s) {
     Cell order_by = Cells::nothing("");
     if (const auto& day = s.plan.order_by[i])
       order_by = {dates::short_day(*day), Value(dates::iso(*day)), Role::plain};
-    table.rows.push_back({{Cells::words(p.item),
+    table.rows.push_back({{Cells::coded(item_text(p), p.item),
+                           p.use.empty() ? Cells::nothing("") : Cells::words(p.use),
                            {amount(p.measure, p.need, s.units),
                             Value(in_key_unit(p.measure, p.need)),
                             Role::quantity},

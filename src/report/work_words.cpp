@@ -130,6 +130,12 @@ constexpr std::array<Entry, 4> first_steps{{
     {"lower-ph", "with leave only, or tanked away; never mixed with acid or chlorine"},
 }};
 
+constexpr std::array<Entry, 3> uses{{
+    {"chlorine-wash", "to take out its chlorine, at most"},
+    {"sump", "for the sump, at most"},
+    {"start-up", "for the new water"},
+}};
+
 constexpr std::array<Entry, 4> verdicts{{
     {"fits", "inside the limits"},
     {"treat", "outside the limits"},
@@ -156,6 +162,9 @@ std::string_view index_method(std::string_view code) {
 }
 std::string_view first_step(std::string_view code) {
   return look_up(first_steps, code);
+}
+std::string_view purchase_use(std::string_view code) {
+  return look_up(uses, code);
 }
 std::string_view verdict(std::string_view code) {
   return look_up(verdicts, code);
