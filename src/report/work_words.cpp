@@ -96,7 +96,9 @@ constexpr std::array<std::pair<std::string_view, AdditionWords>, 9> additions{{
      {"Stabiliser",
       "dissolved in warm water first, or in a sock before the return; never left on the floor"}},
     {"salt",
-     {"Salt", "spread and brushed until none lies on the floor; cell off until it is gone"}},
+     {"Salt",
+      "dissolved in a barrel of pool water first, poured round the deep end, none left lying on "
+      "the coat; cell off until it is gone"}},
 }};
 
 constexpr std::array<Entry, 3> advices{{
