@@ -98,6 +98,10 @@ Acid ordinary_acid_as_sold() {
   return acid_of(ordinary_acid.value.in_percent(), ordinary_acid.source);
 }
 
+const sources::Sourced<units::Concentration>& density_of_water() {
+  return water_density;
+}
+
 Dilution dilute(const Acid& stock, units::Volume acid, units::Volume water) {
   require_some(acid, "no acid to dilute");
   require_amount(water, "water is negative or not finite");

@@ -47,10 +47,11 @@ class MixMaker {
                           "flat * factor",
                           {{"flat", flat, From{patch.flat.key}}, {"factor", rates_.pebble_factor}})
             : trace_.note(counted, flat, "flat", {{"flat", flat, From{patch.flat.key}}});
+    const auto& rate = rates_.solution_on(mix.ratio.row);
     mix.solution = trace_.note(key("solution_l"),
-                               mix.counted * rates_.solution.value,
+                               mix.counted * rate.value,
                                "area * rate",
-                               {{"area", mix.counted, From{counted}}, {"rate", rates_.solution}});
+                               {{"area", mix.counted, From{counted}}, {"rate", rate}});
   }
 
   void split_by_parts(EtchMix& mix) {
@@ -136,7 +137,7 @@ Checked<Etch> etch(const std::vector<EtchPatch>& patches,
   Etch all;
   for (const EtchPatch& patch : patches) {
     require_amount(patch.flat.area, "area to etch is negative or not finite");
-    const Checked<EtchRatio> ratio = etch_ratio(patch.surface);
+    const Checked<EtchRatio> ratio = etch_ratio(patch.surface, rates);
     if (const Unfit* unfit = std::get_if<Unfit>(&ratio)) return *unfit;
     MixMaker maker(rates, trace, all.mixes.size());
     all.mixes.push_back(maker.make(patch, std::get<EtchRatio>(ratio), stock));
@@ -157,9 +158,15 @@ MixCard mix_card(Parts parts, units::Volume vessel, units::Volume solution) {
   MixCard card;
   card.vessel = vessel;
   card.full = static_cast<int>(std::floor(solution / vessel + rounding));
-  card.acid = vessel * acid_share;
-  card.water = vessel - card.acid;
-  const units::Volume rest = solution - vessel * card.full;
+  // Nobody mixes a splash on its own: it goes into the full ones.
+  constexpr double splash = 0.05;
+  units::Volume rest = solution - vessel * card.full;
+  if (card.full > 0 && rest / vessel <= splash) {
+    if (rest / vessel > rounding) card.vessel = solution / card.full;
+    rest = {};
+  }
+  card.acid = card.vessel * acid_share;
+  card.water = card.vessel - card.acid;
   if (rest / vessel <= rounding) return card;
   card.last_acid = rest * acid_share;
   card.last_water = rest - card.last_acid;

@@ -14,17 +14,40 @@ namespace {
 
 constexpr double strong_acid_reads_to =
     4.5;  // Above it carbonic acid, not strong acid, sets the pH.
+// Plain bicarbonate stands at (pK1 + pK2) / 2 = 8.34: no amount of it lifts still water to that.
 constexpr double formula_low = 4.5;
-constexpr double formula_high = 7.0;
+constexpr double formula_high = 8.3;
 
-double dissolved(Molarity acid, Air air) {
+double hydrogen_ions(Ph target) {
+  return std::pow(10.0, -target.value());
+}
+double hydroxide_ions(Ph target) {
+  return water_ions.value / hydrogen_ions(target);
+}
+// Bicarbonate for one of carbon dioxide, and carbonate for one of bicarbonate.
+double single_ratio(Ph target) {
+  return std::pow(10.0, target.value() - carbonic_first.value);
+}
+double twice_ratio(Ph target) {
+  return std::pow(10.0, target.value() - carbonic_second.value);
+}
+
+// Bicarbonate that the acid uses up, and what hydroxide there is at the target, mol/L.
+double used_up(Molarity acid, Ph target) {
+  return acid.in_moles_per_litre() - hydrogen_ions(target) + hydroxide_ions(target);
+}
+
+// Carbon dioxide left dissolved, mol/L. In still water all of what was freed, and of what carbonate
+// frees as it takes up a hydrogen.
+double dissolved(Molarity acid, Ph target, Air air) {
+  const double all = used_up(acid, target) / (1.0 - single_ratio(target) * twice_ratio(target));
   switch (air) {
     case Air::still:
-      return acid.in_moles_per_litre();
+      return all;
     case Air::fizzing:
-      return std::min(acid, carbon_dioxide_saturation.value).in_moles_per_litre();
+      return std::min(all, carbon_dioxide_saturation.value.in_moles_per_litre());
     case Air::aerated:
-      return std::min(acid, carbon_dioxide_under_air.value).in_moles_per_litre();
+      return std::min(all, carbon_dioxide_under_air.value.in_moles_per_litre());
   }
   return 0.0;
 }
@@ -87,10 +110,11 @@ units::Mass sump_worst_case(const Acid& stock,
 Checked<Molarity> bicarbonate_for(Molarity acid, Ph target, Air air) {
   if (!(acid.in_moles_per_litre() > 0.0)) return Unfit{"there is no acid to neutralise"};
   if (!(target.value() >= formula_low && target.value() <= formula_high)) {
-    return Unfit{"a dose can be worked out for a target of pH 4.5 to 7 only"};
+    return Unfit{"bicarbonate brings water to a pH of 4.5 to 8.3 only"};
   }
-  const double kept = dissolved(acid, air) * std::pow(10.0, target.value() - carbonic_first.value);
-  const double dose = acid.in_moles_per_litre() - std::pow(10.0, -target.value()) + kept;
+  const double kept = dissolved(acid, target, air);
+  const double dose =
+      used_up(acid, target) + kept * single_ratio(target) * (1.0 + 2.0 * twice_ratio(target));
   return moles_per_litre(std::max(dose, 0.0));
 }
 
@@ -120,20 +144,23 @@ Checked<SumpDose> sump_dose(const Sump& sump, std::string_view key, trace::Trace
   const Molarity acid = strong_acid_at(sump.measured);
   const units::Mass of_a_mole = moles(1.0) * molar_mass(Substance::sodium_bicarbonate);
   const sources::Source equilibrium = carbonic_first.source;
-  trace.note(key,
-             dose->bicarbonate,
-             "water * litres * (acid - 10 ^ (0 - target) + kept * 10 ^ (target - first)) * molar "
-             "/ purity",
-             {{"water", sump.water, trace::From{"quantities.wash_water.etch_l"}},
-              {"litres", litres_in_cubic_metre, equilibrium},
-              {"acid", acid.in_moles_per_litre(), equilibrium},
-              {"target", sump.target.value(), {sources::Kind::given, "", "/site/sewer"}},
-              {"kept", dissolved(acid, sump.air), equilibrium},
-              {"first", carbonic_first},
-              {"molar", of_a_mole, molar_masses},
-              {"purity", sump.purity, bicarbonate_purity.source}},
-             "mol/L; acid is what alone would give the pH read, kept the carbon dioxide that stays "
-             "dissolved");
+  trace.note(
+      key,
+      dose->bicarbonate,
+      "water * litres * (acid - 10 ^ (0 - target) + ions * 10 ^ target + kept * 10 ^ (target "
+      "- first) * (1 + 2 * 10 ^ (target - second))) * molar / purity",
+      {{"water", sump.water, trace::From{"quantities.wash_water.etch_l"}},
+       {"litres", litres_in_cubic_metre, equilibrium},
+       {"acid", acid.in_moles_per_litre(), equilibrium},
+       {"target", sump.target.value(), {sources::Kind::given, "", "/site/sewer"}},
+       {"ions", water_ions},
+       {"kept", dissolved(acid, sump.target, sump.air), equilibrium},
+       {"first", carbonic_first},
+       {"second", carbonic_second},
+       {"molar", of_a_mole, molar_masses},
+       {"purity", sump.purity, bicarbonate_purity.source}},
+      "mol/L; acid is what alone would give the pH read, kept the carbon dioxide that stays "
+      "dissolved");
   return made;
 }
 

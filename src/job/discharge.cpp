@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string>
 #include <utility>
 
 #include "basinwright/chemistry/gas.hpp"
+#include "basinwright/chemistry/substances.hpp"
 #include "basinwright/units/show.hpp"
 
 namespace basinwright::job {
@@ -16,9 +18,11 @@ using chemistry::Wash;
 using units::Volume;
 
 constexpr Sourced<double> spare{1.2, {sources::Kind::published, "awwa-dechlorination", "20 %"}};
-// Where the carbonate formula ends; beyond it air does the rest.
-constexpr Sourced<Ph> highest_dose{chemistry::ph(7.0),
-                                   {sources::Kind::from_memory, "carbonate-constants", "range"}};
+// Where bicarbonate alone ends, and where a reading no longer tells how much acid there is.
+constexpr Sourced<Ph> highest_dose{
+    chemistry::ph(8.3), {sources::Kind::from_memory, "carbonate-constants", "Plain bicarbonate"}};
+constexpr Sourced<Ph> highest_reading{
+    chemistry::ph(4.5), {sources::Kind::from_memory, "carbonate-constants", "Bicarbonate demand"}};
 constexpr Sourced<std::array<double, 7>> readings{
     {1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0},
     {sources::Kind::published, "astm-d4262", "pH paper in steps of 0.5"}};
@@ -40,6 +44,7 @@ class Discharger {
 
   Discharge tell() {
     limits();
+    chlorine_gas();
     chlorine();
     degrease();
     etch();
@@ -65,6 +70,7 @@ class Discharger {
     out_.limits_refused = out_.limits.lowest.value < chemistry::sewer_floor.value;
     const Ph low = std::max(out_.limits.lowest.value, chemistry::sewer_floor.value);
     out_.target = std::min(low, highest_dose.value);
+    out_.beyond_bicarbonate = low > highest_dose.value;
   }
 
   // What leaves with the rinses.
@@ -134,9 +140,25 @@ class Discharger {
                                      "chemicals.acid.rinses"},
                                     q_.etch->acid * q_.acid->hydrogen_chloride);
     gas();
+    const Volume collected = job_.site.sump_volume.value_or(water.water.volume);
     for (const double reading : readings.value) {
       const Ph measured = chemistry::ph(reading);
-      if (measured < out_.target) out_.sump.push_back(row(measured, water.water.volume));
+      if (measured < out_.target) out_.sump.push_back(row(measured, collected));
+    }
+    if (job_.site.sump_ph) read(chemistry::ph(*job_.site.sump_ph), collected);
+  }
+
+  // What somebody read in the sump goes first.
+  void read(Ph measured, Volume collected) {
+    if (measured >= out_.limits.lowest.value && measured >= chemistry::sewer_floor.value) {
+      out_.reading =
+          measured > out_.limits.highest.value ? SumpReading::too_alkaline : SumpReading::inside;
+    } else if (measured > highest_reading.value || !(measured < out_.target)) {
+      out_.reading = SumpReading::little_by_little;
+    } else {
+      out_.reading = SumpReading::dosed;
+      std::erase_if(out_.sump, [&](const SumpRow& r) { return r.measured == measured; });
+      out_.sump.insert(out_.sump.begin(), row(measured, collected));
     }
   }
 
@@ -146,24 +168,66 @@ class Discharger {
     return chemistry::gas_in_shell(gas, space, chemistry::carbon_dioxide_short.value).share;
   }
 
+  // One mole as a mass and as a gas.
+  [[nodiscard]] static trace::Operand molar(chemistry::Substance substance) {
+    return {"molar",
+            chemistry::moles(1.0) * chemistry::molar_mass(substance),
+            chemistry::atomic_weight(chemistry::Element::hydrogen).source};
+  }
+  [[nodiscard]] static trace::Operand molar_volume() {
+    return {"mole",
+            chemistry::gas_volume(chemistry::moles(1.0)),
+            {sources::Kind::published, "gas-constant", "20 C, 1 atm"}};
+  }
+
+  // What the chlorine at hand would give with acid, a litre of liquid or a kilogram of granules.
+  void chlorine_gas() {
+    const auto checked = chlorine_stock_of(c_);
+    const auto& stock = std::get<chemistry::ChlorineStock>(checked);
+    const units::Mass available =
+        stock.solid ? units::kilograms(1) * stock.solid->share() : units::litres(1) * *stock.liquid;
+    plan_.trace.note("quantities.wash_water.chlorine_gas_l",
+                     chemistry::chlorine_gas(available),
+                     "available / molar * mole",
+                     {{"available", available, stock.source},
+                      molar(chemistry::Substance::chlorine),
+                      molar_volume()},
+                     "from a litre of the liquid, or a kilogram of the granules, with acid");
+  }
+
   void gas() {
-    const Volume most = chemistry::carbon_dioxide_from_bicarbonate(*q_.acid, q_.etch->acid);
+    const Volume most =
+        plan_.trace.note("quantities.sump.carbon_dioxide_worst_l",
+                         chemistry::carbon_dioxide_from_bicarbonate(*q_.acid, q_.etch->acid),
+                         "acid * content / molar * mole",
+                         {{"acid", q_.etch->acid, trace::From{"quantities.etch.acid_l"}},
+                          {"content", q_.acid->hydrogen_chloride, q_.acid->source},
+                          molar(chemistry::Substance::hydrogen_chloride),
+                          molar_volume()},
+                         "one mole of gas for each of acid, none of it spent on the shell");
     out_.carbon_dioxide_worst = most;
     out_.of_shell_worst = of_shell(most);
     plan_.trace.note(
         "quantities.sump.carbon_dioxide_share",
         out_.of_shell_worst,
         "gas / shell",
-        {{"gas", most, {sources::Kind::published, "gas-constant", "20 C, 1 atm"}},
+        {{"gas", most, trace::From{"quantities.sump.carbon_dioxide_worst_l"}},
          {"shell", plan_.take_off.total.water_volume, trace::From{"takeoff.water_volume_m3"}}},
         "were all of it to stay in the shell");
   }
 
+  // "ph_2_0": the reading as a part of a key.
+  [[nodiscard]] static std::string key_of(Ph measured) {
+    constexpr double tenths = 10.0;
+    const bool tenth = measured.value() * tenths == std::round(measured.value() * tenths);
+    std::string reading = units::fixed(measured.value(), tenth ? 1 : 2);
+    std::ranges::replace(reading, '.', '_');
+    return "quantities.sump.ph_" + reading + ".";
+  }
+
   units::Mass dose(Ph measured, Volume water, chemistry::Air air, const char* name) {
     const chemistry::Sump sump{water, measured, out_.target, air, c_.neutralise.purity.value};
-    std::string reading = units::fixed(measured.value(), 1);
-    std::ranges::replace(reading, '.', '_');
-    const std::string key = "quantities.sump.ph_" + reading + "." + name;
+    const std::string key = key_of(measured) + name;
     const auto made = chemistry::sump_dose(sump, key, plan_.trace);
     return std::get<chemistry::SumpDose>(made).bicarbonate;
   }
@@ -175,7 +239,14 @@ class Discharger {
     row.still = dose(measured, water, Air::still, "still_kg");
     row.fizzing = dose(measured, water, Air::fizzing, "fizzing_kg");
     row.aerated = dose(measured, water, Air::aerated, "aerated_kg");
-    row.carbon_dioxide = chemistry::gas_volume(chemistry::strong_acid_at(measured) * water);
+    const chemistry::Moles acid = chemistry::strong_acid_at(measured) * water;
+    row.carbon_dioxide = plan_.trace.note(
+        key_of(measured) + "carbon_dioxide_l",
+        chemistry::gas_volume(acid),
+        "acid * mole",
+        {{"acid", acid.count(), {sources::Kind::from_memory, "carbonate-constants", "Water"}},
+         molar_volume()},
+        "moles of strong acid that the reading stands for in the water collected");
     row.of_shell = of_shell(row.carbon_dioxide);
     return row;
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "basinwright/chemistry/chlorine.hpp"
+#include "basinwright/chemistry/dust.hpp"
 #include "basinwright/chemistry/gas.hpp"
 #include "basinwright/units/unit.hpp"
 
@@ -48,7 +49,10 @@ void hazards_of_the_route(const RateBook& rates, const Plan& plan, std::vector<C
   out.push_back({"epoxy-on-skin"});
   out.push_back({"no-flame"});
   out.push_back({"electricity"});
-  if (plan.route.abraded + plan.route.stripped > units::Area()) out.push_back({"silica"});
+  if (plan.route.abraded + plan.route.stripped > units::Area()) {
+    const units::Flow drawn = chemistry::dust_extraction(chemistry::usual_disc.value);
+    out.push_back({"silica", drawn.in(units::cubic_metres_per_hour)});
+  }
 }
 
 }  // namespace
@@ -60,7 +64,7 @@ std::vector<Caution> cautions_of(const Job& job, const RateBook& rates, const Pl
   if (job.condition.blisters > units::Area()) out.push_back({"blisters"});
   if (job.condition.rust) out.push_back({"rust"});
   if (job.condition.efflorescence) out.push_back({"efflorescence"});
-  if (job.condition.lead_test != preparation::LeadTest::clear &&
+  if ((plan.route.lead_open || job.condition.lead_test == preparation::LeadTest::found) &&
       plan.route.abraded + plan.route.stripped > units::Area()) {
     out.push_back({"lead"});
   }

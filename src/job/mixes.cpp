@@ -9,9 +9,7 @@ namespace {
 using chemistry::Parts;
 using units::Volume;
 
-// Stronger mixes are made only where the data sheet asks for them.
-constexpr Sourced<Parts> weakest_of_the_strong{
-    {1, 2}, {sources::Kind::common_practice, "etch-ratios", "strong mixes"}};
+constexpr sources::Source density_table{sources::Kind::published, "crc-hcl-density", "table, 20 C"};
 
 // A vessel of the rate book, with its name.
 struct Vessel {
@@ -61,19 +59,19 @@ class Mixer {
     trace_.use("chemicals.acid." + vessel.name, vessel.filled);
     VesselMix mix =
         card_of(recipe, vessel, chemistry::mix_card(parts, vessel.filled.value, recipe.solution));
-    note(recipe, vessel, mix.agent, parts);
+    note(recipe, vessel, mix, parts);
     out_.cards.push_back(std::move(mix));
   }
 
-  void note(const Recipe& recipe, const Vessel& vessel, Volume agent, Parts parts) {
+  void note(const Recipe& recipe, const Vessel& vessel, const VesselMix& mix, Parts parts) {
     const std::string where = recipe.where.empty() ? "" : recipe.where + "_";
     const std::string key =
         "quantities.mixes." + recipe.wash + "." + where + vessel.name + "_agent_l";
     const sources::Source recipe_source{sources::Kind::given, "", recipe.solution_key};
     trace_.note(key,
-                agent,
+                mix.agent,
                 "vessel * agent / (agent + water)",
-                {{"vessel", vessel.filled},
+                {{"vessel", mix.filled, vessel.filled.source},
                  {"agent", parts.acid, recipe_source},
                  {"water", parts.water, recipe_source}},
                 "water first");
@@ -85,8 +83,8 @@ class Mixer {
     trace_.use("chemicals.acid.bucket", vessel.filled);
     VesselMix mix =
         card_of(recipe, vessel, chemistry::mix_card({0, 1}, vessel.filled.value, recipe.solution));
-    const Volume rest = recipe.solution - vessel.filled.value * mix.full;
-    mix.agent_mass = vessel.filled.value * strength;
+    const Volume rest = recipe.solution - mix.filled * mix.full;
+    mix.agent_mass = mix.filled * strength;
     constexpr double rounding = 1.0e-9;
     if (rest / vessel.filled.value > rounding) {
       mix.last_water = rest;
@@ -125,10 +123,38 @@ class Mixer {
     }
   }
 
-  [[nodiscard]] std::optional<Parts> published(const Sourced<units::Fraction>& target) const {
+  // Water to one part of the acid at hand for a strength by mass.
+  [[nodiscard]] std::optional<Parts> published(const std::string& name,
+                                               const Sourced<units::Fraction>& target) {
     const auto parts = chemistry::parts_for(*q_.acid, target.value);
-    if (const auto* found = std::get_if<Parts>(&parts)) return *found;
-    return {};
+    const auto* found = std::get_if<Parts>(&parts);
+    if (found == nullptr) return {};
+    trace_.note("quantities.mixes.etch." + name,
+                found->water,
+                "(strength - target) / target * density / water",
+                {{"strength", q_.acid->strength, q_.acid->source},
+                 {"target", target},
+                 {"density", q_.acid->density, density_table},
+                 {"water", chemistry::density_of_water()}});
+    return *found;
+  }
+
+  void note_strength(const chemistry::EtchMix& mix) {
+    trace_.note("quantities.etch.acid_content",
+                q_.acid->hydrogen_chloride,
+                "strength * density",
+                {{"strength", q_.acid->strength, q_.acid->source},
+                 {"density", q_.acid->density, density_table}});
+    trace_.note(
+        "quantities.mixes.etch." + mix.where + "_mass_share",
+        mix.mixed.strength,
+        "acid * content / (acid * density + parts * water)",
+        {{"acid", mix.ratio.parts.acid, mix.ratio.source},
+         {"content", q_.acid->hydrogen_chloride, trace::From{"quantities.etch.acid_content"}},
+         {"density", q_.acid->density, density_table},
+         {"parts", mix.ratio.parts.water, mix.ratio.source},
+         {"water", chemistry::density_of_water()}},
+        "by balance of mass");
   }
 
   [[nodiscard]] EtchStrength strength_of(const chemistry::EtchMix& mix, const VesselMix& card) {
@@ -137,15 +163,15 @@ class Mixer {
     out.where = mix.where;
     out.trade = parts;
     out.by_mass = mix.mixed.strength;
-    out.published_strong = published(chemistry::published_etch_high);
-    out.published_mild = published(chemistry::published_etch_low);
+    out.published_strong = published("published_10_water_parts", chemistry::published_etch_high);
+    out.published_mild = published("published_5_water_parts", chemistry::published_etch_low);
+    note_strength(mix);
     if (card.water > Volume()) {
       out.heat = chemistry::dilution_heat(*q_.acid, card.agent, card.water);
     }
     out.vapour = chemistry::vapour_over(mix.mixed);
     out.undiluted = chemistry::vapour_over(*q_.acid);
-    const Parts mildest = weakest_of_the_strong.value;
-    out.strong = parts.acid * mildest.water > parts.water * mildest.acid;
+    out.strong = chemistry::stronger(parts, chemistry::strongest_unasked.value);
     return out;
   }
 

@@ -12,7 +12,10 @@ namespace {
 using dates::Date;
 
 // The task that first needs an item.
-std::string first_use(const std::string& item) {
+std::string first_use(const quote::Purchase& purchase) {
+  const std::string& item = purchase.item;
+  if (purchase.use == "start-up") return "fill";
+  if (purchase.use == "chlorine-wash") return purchase.use;
   if (item == "hypochlorite") return "chlorine-wash";
   if (item == "degreaser") return "degrease";
   if (item == "filler" || item == "mortar") return "repair";
@@ -61,14 +64,14 @@ class Ordering {
       order.supplier = packs.supplier;
       order.packs.push_back({purchase.item, purchase.measure, packs});
       order.total += packs.total;
-      const auto needed = needed_on(purchase.item);
+      const auto needed = needed_on(purchase);
       if (needed && (!order.needed || *needed < *order.needed)) order.needed = needed;
     }
   }
 
-  [[nodiscard]] std::optional<Date> needed_on(const std::string& item) const {
+  [[nodiscard]] std::optional<Date> needed_on(const quote::Purchase& purchase) const {
     const auto& bookings = plan_.programme.bookings;
-    const auto use = std::ranges::find(bookings, first_use(item), &sequence::Booking::task);
+    const auto use = std::ranges::find(bookings, first_use(purchase), &sequence::Booking::task);
     if (use == bookings.end()) return {};
     const int days = whole_days(rates_.waits.delivered_before.value);
     return working_day_up_to(job_, use->start.date() - std::chrono::days{days});
@@ -94,7 +97,7 @@ class Ordering {
   [[nodiscard]] std::optional<Date> last_day(const quote::Purchase& purchase) const {
     std::optional<Date> last;
     for (const quote::Bought& packs : purchase.packs) {
-      const auto day = order_day(needed_on(purchase.item), lead_of(packs.supplier));
+      const auto day = order_day(needed_on(purchase), lead_of(packs.supplier));
       if (day && (!last || *day < *last)) last = day;
     }
     return last;

@@ -168,9 +168,12 @@ class Planner {
     plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
     plan_.discharge = discharge_of(job_, rates_, plan_);
     estimate(parts);
+    const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
+    plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);
+    plan_.water = water_plan_of(job_, rates_, plan_);
     schedule_it();
     plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
-    plan_.water = water_plan_of(job_, rates_, plan_);
+    date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
     price_plan(job_, rates_, now_.today, plan_);
@@ -185,12 +188,12 @@ class Planner {
               static_cast<int>(std::lround(job_.crew.painters.value))};
     q.pebble_factor = texture_of(parts, rates_, plan_.trace);
     plan_.work = sequence::work(q, rates_.productivity, plan_.trace);
+    plan_.people_for_one_etch = sequence::people_for_one_etch(
+        plan_.work, job_.calendar.hours, rates_.productivity.daily_set_up.value);
   }
 
   void schedule_it() {
     trace::Trace& t = plan_.trace;
-    const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
-    plan_.tap = tap ? *tap : t.use("site.tap_flow", usual_tap);
     t.use("productivity.drain_pump", rates_.productivity.drain_pump);
     use_waits();
     sequence::ProgrammeQuestion q = question_of(job_, rates_, now_, plan_);

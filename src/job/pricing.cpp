@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 
 #include "basinwright/units/unit.hpp"
@@ -13,22 +14,44 @@ namespace {
 
 using money::Money;
 
-// The system's own packs, else the general item's.
-const Item* item_for(const RateBook& rates, const std::string& item, const std::string& system) {
-  std::string own = item == "coating" ? system : system + " " + item;
-  if (!system.empty()) {
-    if (const auto it = rates.items.find(own); it != rates.items.end()) return &it->second;
-  }
-  const auto it = rates.items.find(item);
+// Whether the new water's chlorine is the one that the chlorine wash is mixed from.
+bool is_chlorine_of_the_wash(const RateBook& rates, const chemistry::ChlorineStock& stock) {
+  const auto wash = chlorine_stock_of(rates.chemicals);
+  const auto* other = std::get_if<chemistry::ChlorineStock>(&wash);
+  return other != nullptr && other->liquid == stock.liquid && other->solid == stock.solid;
+}
+
+const Item* item_named(const RateBook& rates, const std::string& name) {
+  const auto it = rates.items.find(name);
   return it == rates.items.end() ? nullptr : &it->second;
 }
 
+// The system's own packs, else the general item's.
+const Item* item_for(const RateBook& rates, const Plan& plan, const std::string& item) {
+  const std::string& system = plan.system.name;
+  std::string own = item == "coating" ? system : system + " " + item;
+  if (!system.empty()) {
+    if (const Item* found = item_named(rates, own)) return found;
+  }
+  if (const Item* found = item_named(rates, item)) return found;
+  const bool chlorine = item == "liquid chlorine" || item == "chlorine granules";
+  if (chlorine && is_chlorine_of_the_wash(rates, plan.water.chlorine)) {
+    return item_named(rates, "hypochlorite");
+  }
+  return nullptr;
+}
+
 void buy_all(const RateBook& rates, Plan& plan) {
-  for (const quote::Need& need : needs_of(plan.quantities, plan.system)) {
-    const Item* item = item_for(rates, need.item, plan.system.name);
-    plan.purchases.push_back(quote::buy(
-        need, item == nullptr ? std::vector<purchase::Pack>() : item->packs, rates.rounding));
-    if (plan.purchases.back().unpriced) plan.unpriced.push_back(need.item);
+  std::map<const Item*, std::vector<purchase::Pack>> left;  // One stock for all uses of an item.
+  for (const quote::Need& need : needs_of(plan)) {
+    const Item* item = item_for(rates, plan, need.item);
+    if (item != nullptr) left.try_emplace(item, item->packs);
+    quote::Purchase bought =
+        quote::buy(need, item == nullptr ? std::vector<purchase::Pack>() : left[item], rates.rounding);
+    if (item != nullptr) left[item] = quote::left_of(std::move(left[item]), bought);
+    const bool told = std::ranges::count(plan.unpriced, need.item) > 0;
+    if (bought.unpriced && !told) plan.unpriced.push_back(need.item);
+    plan.purchases.push_back(std::move(bought));
   }
 }
 

@@ -73,15 +73,13 @@ class Needs {
         chemistry::acid_from_label(trace_.use("chemicals.acid.strength", c.acid), c.acid.source),
         "acid");
     out_.acid = acid;
-    trace_.use("chemicals.acid.rate", c.etch.solution);
     trace_.use("chemicals.acid.wall_share", c.etch.wall_share);
     const auto patches = etch_patches(q_.parts, q_.findings, q_.plan.system.strong_etch);
     out_.etch = fit(chemistry::etch(patches, acid, c.etch, trace_), "etch");
     Area counted;
     for (const chemistry::EtchMix& mix : out_.etch->mixes) {
       counted += mix.counted;
-      trace_.use("chemicals.acid.ratio." + mix.where,
-                 sources::Sourced<double>{mix.ratio.parts.water, mix.ratio.source});
+      use_row(mix.ratio);
     }
     trace_.use("chemicals.bicarbonate.area_per_kg", c.neutralise.bicarbonate);
     trace_.use("chemicals.bicarbonate.mix", c.neutralise.mix);
@@ -90,6 +88,16 @@ class Needs {
     n.sump_worst = chemistry::sump_worst_case(acid, out_.etch->acid, c.neutralise.purity, trace_);
     out_.neutralise = n;
     out_.readings.surface_ph = chemistry::ph_readings(route().etched);
+  }
+
+  // What the mix and its amount go by: a strong row only where the data sheet lets it stand.
+  void use_row(const chemistry::EtchRatio& ratio) {
+    const chemistry::EtchRates& rates = q_.rates.chemicals.etch;
+    const std::string row(chemistry::name(ratio.row));
+    const sources::Sourced<double> water{ratio.parts.water, ratio.source};
+    trace_.use(ratio.milder_than_rule ? "coating.strong_etch" : "chemicals.acid.ratio." + row,
+               water);
+    if (!rates.rule(ratio.row).solution) trace_.use("chemicals.acid.rate", rates.solution);
   }
 
   // Exposed aggregate counts more than its flat area.
@@ -204,54 +212,10 @@ class Needs {
   Quantities out_;
 };
 
-std::int64_t millilitres_up(Volume v) {
-  return static_cast<std::int64_t>(std::ceil(v.in(units::millilitres)-1e-6));
-}
-std::int64_t grams_up(units::Mass m) {
-  return static_cast<std::int64_t>(std::ceil(m.in(units::grams)-1e-6));
-}
-
 }  // namespace
 
 Quantities quantities_of(const NeedsQuestion& question, trace::Trace& trace) {
   return Needs(question, trace).find();
-}
-
-std::vector<quote::Need> needs_of(const Quantities& q, const materials::CoatingSystem& system) {
-  using quote::Measure;
-  std::vector<quote::Need> needs;
-  const auto volume = [&](const char* item, Volume v) {
-    if (v > Volume()) needs.push_back({item, Measure::volume, {millilitres_up(v)}, false, false});
-  };
-  const auto mass = [&](const char* item, units::Mass m) {
-    if (m > units::Mass()) needs.push_back({item, Measure::mass, {grams_up(m)}, false, false});
-  };
-  if (q.chlorine_wash) volume("hypochlorite", q.chlorine_wash->liquid);
-  if (q.chlorine_wash) mass("hypochlorite", q.chlorine_wash->granules);
-  if (q.degrease) volume("degreaser", q.degrease->concentrate);
-  volume("filler", q.filler.litres);
-  mass("mortar", q.mortar);
-  if (q.etch) volume("acid", q.etch->acid);
-  if (q.neutralise) mass("bicarbonate", q.neutralise->surface.bicarbonate);
-  if (q.primer) volume("primer", system.primer.kit.value * static_cast<double>(q.primer->kits));
-  // Whole kits, session by session: what is mixed cannot be kept.
-  quote::Need coating{"coating", Measure::volume, {}, true, true};
-  for (const coverage::Coat& coat : q.coats) {
-    // A coat that fits no morning has no sections, yet its paint has its price.
-    const bool uncut = q.cut.kits.empty();
-    for (const std::int64_t kits : uncut ? std::vector<std::int64_t>{coat.kits} : q.cut.kits) {
-      coating.amounts.push_back(millilitres_up(system.kit.value * static_cast<double>(kits)));
-    }
-  }
-  // Kits beyond those planned are one row a coat: where they go, nobody knows yet.
-  const std::int64_t spare = q.order.ordered - q.order.expected;
-  for (std::size_t c = 0; c < q.coats.size() && spare > 0 && !coating.amounts.empty(); ++c) {
-    coating.amounts.push_back(millilitres_up(system.kit.value * static_cast<double>(spare)));
-    coating.spare += coating.amounts.back();
-  }
-  if (!coating.amounts.empty()) needs.push_back(std::move(coating));
-  if (!q.coats.empty()) volume("thinner", q.coats.front().thinner);
-  return needs;
 }
 
 }  // namespace basinwright::job

@@ -20,8 +20,8 @@ struct NeedsQuestion {
 /// reader's limits keep out
 [[nodiscard]] Quantities quantities_of(const NeedsQuestion& question, trace::Trace& trace);
 
-/// The needs as items of the rate book.
-[[nodiscard]] std::vector<quote::Need> needs_of(const Quantities& quantities,
-                                                const materials::CoatingSystem& system);
+/// The needs of a plan as items of the rate book: those of the shell, of the wash waters and of the
+/// new water.
+[[nodiscard]] std::vector<quote::Need> needs_of(const Plan& plan);
 
 }  // namespace basinwright::job

@@ -32,6 +32,7 @@ sequence::ProgrammeQuestion question_of(const Job& job,
   q.clean_up = rates.productivity.daily_set_up.value;
   q.water = plan.take_off.total.water_volume;
   q.tap = plan.tap;
+  q.water_visits = plan.water.visits;
   q.drain_pump = rates.productivity.drain_pump.value;
   for (std::size_t d = 0; d < q.weight_of_quarter.size(); ++d) {
     // Only the order of costs matters to the programme: hundredths of a percent of the wage.

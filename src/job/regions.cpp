@@ -25,6 +25,8 @@ preparation::Region region_of(const Surface& surface,
     region.age_of_cement = units::days(static_cast<double>(age));
   }
   region.painted_year = surface.painted_year;
+  // Paint is no older than what it is on.
+  if (!region.painted_year && surface.laid_on) region.painted_year = dates::year(*surface.laid_on);
   region.bare_share = surface.bare_share.value;
   region.loose_share = surface.loose_share.value;
   region.gloss = surface.gloss;

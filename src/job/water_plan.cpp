@@ -46,7 +46,6 @@ class Planner {
 
   WaterPlan plan() {
     fill();
-    dates();
     aim();
     additions();
     add_indices(out_, IndexQuestion{job_, water_, after_, t_});
@@ -69,13 +68,6 @@ class Planner {
                           billed_of(out_.water, out_.unit),
                           "water / unit",
                           {water, {"unit", one, {sources::Kind::given, "", "/refill/water_unit"}}});
-  }
-
-  void dates() {
-    if (!plan_.programme.feasible) return;
-    out_.full = plan_.programme.refill_done.date();
-    const double days = std::ceil(plan_.system.quiet_start.value.in(units::days)-1e-9);
-    out_.quiet_until = *out_.full + std::chrono::days{static_cast<int>(days)};
   }
 
   template <class T>
@@ -127,7 +119,7 @@ class Planner {
                                          : t_.use("refill.analysis.temperature", usual_warmth);
     question_.bicarbonate = c_.neutralise.purity;
     question_.acid = acid();
-    question_.chlorine = chlorine();
+    question_.chlorine = out_.chlorine = chlorine();
   }
 
   Concentration found(const char* name, const WaterFigures::Figure& figure, Concentration target) {
@@ -171,9 +163,7 @@ class Planner {
     made_ = chemistry::start_up(out_.water, water_, question_, t_);
     t_.use("refill.first_share", refill_.first_share);
     after_ = water_;
-    day_ = out_.full;
     first_chlorine();
-    day_ = out_.quiet_until;
     const chemistry::Water before = water_;
     take(StartUpAction::raise_alkalinity, "bicarbonate", "alkalinity");
     take(StartUpAction::lower_alkalinity, "alkalinity-acid", "alkalinity");
@@ -198,7 +188,6 @@ class Planner {
 
   [[nodiscard]] Addition of_dose(const chemistry::StartUpDose& dose, const char* figure) const {
     Addition one;
-    one.day = day_;
     one.mass = dose.mass;
     one.volume = dose.volume;
     one.figure = figure;
@@ -236,7 +225,7 @@ class Planner {
     two.from = one.to;
     out_.additions.push_back(std::move(one));
     if (!once) out_.additions.push_back(std::move(two));
-    if (day_) *day_ += std::chrono::days{1};
+    ++out_.visits;
   }
 
   void ph(const chemistry::Water& before) {
@@ -255,7 +244,6 @@ class Planner {
       return;
     }
     Addition one;
-    one.day = day_;
     one.figure = "ph";
     one.from = water.ph.value();
     one.to = question_.targets.ph.value.value();
@@ -279,14 +267,39 @@ class Planner {
   chemistry::StartUpPlan question_;
   chemistry::Water water_, after_;
   chemistry::StartUp made_;
-  std::optional<dates::Date> day_;
   WaterPlan out_;
 };
+
+dates::Date next_working_day(const dates::WorkCalendar& calendar, dates::Date day) {
+  while (!calendar.works_on(day)) day += std::chrono::days{1};
+  return day;
+}
 
 }  // namespace
 
 double billed_of(units::Volume water, WaterUnit unit) {
   return chemistry::billed_units(water, unit_of(unit), chemistry::Metering::exact);
+}
+
+void date_additions(const dates::WorkCalendar& calendar,
+                    const sequence::Programme& programme,
+                    WaterPlan& water) {
+  if (!programme.feasible) return;
+  water.full = programme.refill_done.date();
+  water.quiet_until = programme.quiet_until;
+  const bool in_hours = programme.refill_done.quarter() < calendar.hours.to;
+  const dates::Date chlorine =
+      next_working_day(calendar, *water.full + std::chrono::days{in_hours ? 0 : 1});
+  dates::Date free = *water.quiet_until;
+  for (Addition& one : water.additions) {
+    if (one.figure == "free_chlorine") {
+      one.day = chlorine;
+      continue;
+    }
+    if (one.part == 1) free = next_working_day(calendar, free);
+    one.day = free;
+    if (one.part == one.of) free += std::chrono::days{1};
+  }
 }
 
 WaterPlan water_plan_of(const Job& job, const RateBook& rates, Plan& plan) {

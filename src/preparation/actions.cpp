@@ -62,8 +62,8 @@ Codes etch_floor_of(const Question& q) {
   return walls ? Codes(etch_floor) : Codes(etch_alone);
 }
 
-std::vector<std::string> repair_actions(const Question& q) {
-  std::vector<std::string> out;
+std::vector<std::string_view> repair_actions(const Question& q) {
+  std::vector<std::string_view> out;
   const auto opened = [&](const Crack& c) { return c.width >= q.thresholds.crack_hairline.value; };
   const auto shallow = [&](const Divot& d) { return d.depth < q.thresholds.divot_filler.value; };
   const bool cracks = std::ranges::any_of(q.condition.cracks, opened);
@@ -80,7 +80,7 @@ std::vector<std::string> repair_actions(const Question& q) {
 }  // namespace
 
 std::vector<std::string> actions_of(std::string_view task, const Question& question) {
-  std::vector<std::string> out;
+  std::vector<std::string_view> out;
   const auto* at = std::ranges::find(usual, task, [](const auto& row) { return row.first; });
   Codes codes;
   if (at != usual.end()) codes = at->second;
@@ -90,8 +90,8 @@ std::vector<std::string> actions_of(std::string_view task, const Question& quest
     if (question.condition.efflorescence) out.emplace_back("salts-brushed-off");
     if (question.condition.rust) out.emplace_back("rust-opened");
   }
-  for (const std::string_view code : codes) out.emplace_back(code);
-  return out;
+  out.insert(out.end(), codes.begin(), codes.end());
+  return {out.begin(), out.end()};
 }
 
 }  // namespace basinwright::preparation

@@ -28,6 +28,11 @@ units::Fraction loose_of(const Region& region, const Question& question) {
   return units::fraction(std::min(1.0, region.loose_share.share() + blistered_share(question)));
 }
 
+bool may_hold_lead(const Region& region, const Thresholds& thresholds) {
+  if (region.coating == ExistingCoating::none) return false;
+  return !region.painted_year || *region.painted_year <= thresholds.lead_until.value;
+}
+
 bool is_stripped(const Region& region, const Question& question) {
   if (region.coating == ExistingCoating::none) return false;
   return loose_of(region, question) > question.thresholds.strip_share.value ||

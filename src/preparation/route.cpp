@@ -92,9 +92,13 @@ class Builder {
     if (route_.coating_untested) {
       route_.provisional.push_back({"coating-untested"});
     }
-    if (painted_ && q_.condition.lead_test == LeadTest::not_done) {
-      route_.provisional.push_back({"lead-untested"});
-    }
+    if (q_.condition.lead_test != LeadTest::not_done) return;
+    route_.lead_open = std::ranges::any_of(
+        q_.regions, [&](const Region& r) { return may_hold_lead(r, q_.thresholds); });
+    if (route_.lead_open) route_.provisional.push_back({"lead-untested"});
+    const bool by_year =
+        std::ranges::any_of(q_.regions, [](const Region& r) { return r.painted_year.has_value(); });
+    if (painted_ && by_year) trace_.use("thresholds.lead_until", q_.thresholds.lead_until);
   }
 
   [[nodiscard]] bool stops_at(std::string_view task) const {
@@ -162,7 +166,7 @@ class Builder {
 
   // The question belongs to the first step that would raise the dust.
   void ask_for_lead() {
-    if (q_.condition.lead_test != LeadTest::not_done) return;
+    if (!route_.lead_open) return;
     const auto raises_dust = [](const Step& s) {
       return s.task == "loose-paint" || s.task == "strip" || s.task == "abrade";
     };

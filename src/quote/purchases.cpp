@@ -1,5 +1,6 @@
 #include "basinwright/quote/purchases.hpp"
 
+#include <algorithm>
 #include <numeric>
 
 namespace basinwright::quote {
@@ -7,6 +8,7 @@ namespace basinwright::quote {
 Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs, money::Rounding rounding) {
   Purchase bought;
   bought.item = need.item;
+  bought.use = need.use;
   bought.measure = need.measure;
   bought.need =
       std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0}) - need.spare;
@@ -37,6 +39,19 @@ Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs, money::
     bought.left_over_value = money::scaled(bought.total, bought.left_over, basket->size, rounding);
   }
   return bought;
+}
+
+std::vector<purchase::Pack> left_of(std::vector<purchase::Pack> packs, const Purchase& bought) {
+  for (const Bought& taken : bought.packs) {
+    std::int64_t count = taken.count;
+    for (purchase::Pack& pack : packs) {
+      if (pack.size != taken.size || pack.price != taken.unit_price || !pack.stock) continue;
+      const std::int64_t from_here = std::min(count, *pack.stock);
+      *pack.stock -= from_here;
+      count -= from_here;
+    }
+  }
+  return packs;
 }
 
 }  // namespace basinwright::quote

@@ -134,7 +134,7 @@ job::Item read_item(const std::string& name,
 }
 
 // What each item is reckoned in.
-constexpr std::array<std::pair<std::string_view, Measure>, 9> items{
+constexpr std::array<std::pair<std::string_view, Measure>, 16> items{
     {{"coating", Measure::volume},
      {"primer", Measure::volume},
      {"thinner", Measure::volume},
@@ -143,7 +143,14 @@ constexpr std::array<std::pair<std::string_view, Measure>, 9> items{
      {"acid", Measure::volume},
      {"hypochlorite", Measure::volume},
      {"degreaser", Measure::volume},
-     {"bicarbonate", Measure::mass}}};
+     {"bicarbonate", Measure::mass},
+     {"thiosulfate", Measure::mass},
+     {"liquid chlorine", Measure::volume},
+     {"chlorine granules", Measure::mass},
+     {"soda ash", Measure::mass},
+     {"calcium chloride", Measure::mass},
+     {"stabiliser", Measure::mass},
+     {"salt", Measure::mass}}};
 constexpr std::array<std::string_view, 3> of_a_system{"", " primer", " thinner"};
 
 // Nothing when no step needs an item of that name. The products of a coating system are liquids.

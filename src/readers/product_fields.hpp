@@ -215,6 +215,36 @@ inline constexpr Field rinses(std::string_view fallback) {
           .high = 20,
           .fallback = fallback};
 }
+inline constexpr Field water_parts(std::string_view key,
+                                   std::string_view doc,
+                                   std::string_view fallback) {
+  return {.key = key, .type = Type::number, .doc = doc, .low = 0, .high = 30, .fallback = fallback};
+}
+inline constexpr std::array etch_ratios{
+    water_parts("painted", "On abraded epoxy, whatever is below it", "2"),
+    water_parts("new_render", "On cement render up to 90 days old", "2"),
+    water_parts("render", "On older cement render", "3"),
+    water_parts("concrete", "On concrete", "3, assumed"),
+    water_parts("plaster_soft", "On plaster that a nail scratches", "1 if the sheet asks, else 2"),
+    water_parts("plaster_hard", "On hard plaster", "0 if the sheet asks, else 2"),
+    water_parts("pebble", "On exposed aggregate", "3")};
+inline constexpr Field etch_rate(std::string_view key, std::string_view doc) {
+  return {.key = key,
+          .type = Type::application_rate,
+          .doc = doc,
+          .low = 0,
+          .high = 0.1,
+          .above_low = true,
+          .fallback = "as rate"};
+}
+inline constexpr std::array etch_rates{
+    etch_rate("painted", "On abraded epoxy, whatever is below it"),
+    etch_rate("new_render", "On cement render up to 90 days old"),
+    etch_rate("render", "On older cement render"),
+    etch_rate("concrete", "On concrete"),
+    etch_rate("plaster_soft", "On plaster that a nail scratches"),
+    etch_rate("plaster_hard", "On hard plaster"),
+    etch_rate("pebble", "On exposed aggregate, of its counted area")};
 inline constexpr std::array acid{
     rinses("1, assumed"),
     own_packs,
@@ -249,6 +279,18 @@ inline constexpr std::array acid{
           .high = 0.1,
           .above_low = true,
           .fallback = "1.05 L/m2, assumed"},
+    Field{.key = "ratio",
+          .type = Type::object,
+          .doc =
+              "Parts of water to one of acid, surface by surface; under 2 only where the coating "
+              "system asks for strong_etch",
+          .fallback = "usual",
+          .fields = etch_ratios},
+    Field{.key = "rates",
+          .type = Type::object,
+          .doc = "Solution an area, surface by surface",
+          .fallback = "as rate",
+          .fields = etch_rates},
     share("wall_share", "Share of the solution for the walls", "two thirds"),
     Field{.key = "pebble_factor",
           .type = Type::number,

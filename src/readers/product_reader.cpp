@@ -127,6 +127,27 @@ void read_acid_label(View& acid,
   }
 }
 
+// Surface by surface: parts of water, and solution an area.
+void read_etch_rules(View& acid, chemistry::EtchRules& rules) {
+  auto ratios = acid.object("ratio");
+  auto rates = acid.object("rates");
+  for (std::size_t row = 0; row < rules.size(); ++row) {
+    const std::string_view key = chemistry::name(static_cast<chemistry::EtchRow>(row));
+    if (ratios && ratios->has(key)) {
+      sources::Sourced<double> water{rules[row].parts.value.water, {}};
+      ratios->set_number(key, water);
+      rules[row].parts = {{1, water.value}, water.source};
+    }
+    if (rates && rates->has(key)) {
+      sources::Sourced<units::ApplicationRate> rate;
+      rates->set(key, rate);
+      rules[row].solution = rate;
+    }
+  }
+  if (ratios) ratios->finish();
+  if (rates) rates->finish();
+}
+
 void read_acid(View& acid, job::Chemicals& c) {
   acid.set("strength", c.acid);
   read_acid_label(
@@ -144,6 +165,7 @@ void read_acid(View& acid, job::Chemicals& c) {
         "degrees_baume", "mol_per_litre", "The strength is given twice", "Keep one of the two.");
   }
   acid.set("rate", c.etch.solution);
+  read_etch_rules(acid, c.etch.rules);
   acid.set("wall_share", c.etch.wall_share);
   acid.set_number("pebble_factor", c.etch.pebble_factor);
   acid.set_whole("rinses", c.rinses_of_acid);

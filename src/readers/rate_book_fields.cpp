@@ -190,6 +190,12 @@ constexpr std::array weather{
     reach("heavy_rain", "So much rain before the drain is said", "25 mm, assumed"),
     time("heavy_rain_within", "Looked back so long before the drain", "48 h, assumed")};
 constexpr std::array thresholds{
+    Field{.key = "lead_until",
+          .type = Type::whole,
+          .doc = "Paint of this year and before may hold lead",
+          .low = 1900,
+          .high = 2200,
+          .fallback = "1978"},
     reach("crack_hairline", "The coating bridges narrower ones", "1 mm"),
     reach("crack_widest", "Wider ones stop the job", "5 mm"),
     reach("divot_filler", "Deeper ones are filled with mortar", "10 mm"),

@@ -166,6 +166,7 @@ void read_weather_rules(View& top, sequence::WeatherRules& w) {
 void read_thresholds(View& top, preparation::Thresholds& t) {
   auto view = top.object("thresholds");
   if (!view) return;
+  view->set_whole("lead_until", t.lead_until);
   view->set("crack_hairline", t.crack_hairline);
   view->set("crack_widest", t.crack_widest);
   view->set("divot_filler", t.divot_filler);

@@ -53,7 +53,15 @@ inline constexpr std::array power{
 inline constexpr std::array sewer{words("gully", "Where the wash water goes"),
                                   flow("flow", "What the gully takes", "not said"),
                                   ph("ph_min", "Lowest pH the sewer takes", "6, assumed"),
-                                  ph("ph_max", "Highest pH the sewer takes", "9, assumed")};
+                                  ph("ph_max", "Highest pH the sewer takes", "9, assumed"),
+                                  ph("sump_ph", "What the collected etch water reads", "not read"),
+                                  Field{.key = "sump_volume",
+                                        .type = Type::volume,
+                                        .doc = "How much etch water is in the sump",
+                                        .low = 0,
+                                        .high = 1000,
+                                        .above_low = true,
+                                        .fallback = "all of it, with its flush"}};
 inline constexpr std::array permit{
     Field{.key = "what", .type = Type::text, .doc = "What must be allowed", .required = true},
     lead};

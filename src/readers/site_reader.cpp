@@ -36,6 +36,8 @@ void read_sewer(View& site, job::Site& out) {
   out.gully_flow = view->measure<units::Flow>("flow");
   out.ph_min = view->number("ph_min");
   out.ph_max = view->number("ph_max");
+  out.sump_ph = view->number("sump_ph");
+  out.sump_volume = view->measure<units::Volume>("sump_volume");
   if (out.ph_min && out.ph_max && *out.ph_min > *out.ph_max) {
     view->clash("ph_min", "ph_max", "The lowest pH is above the highest");
   }

@@ -20,7 +20,9 @@ inline constexpr std::array surface{
     day("laid_on", "When its cement was laid", "long ago"),
     Field{.key = "painted_on",
           .type = Type::year,
-          .doc = "Year it was painted last, or unknown",
+          .doc =
+              "Year of the oldest paint on it, or unknown: paint of 1978 or before, or of unknown "
+              "age, waits for a lead test",
           .low = 1900,
           .high = 2200,
           .fallback = "unknown"},

@@ -1,6 +1,9 @@
+#include <fmt/format.h>
 #include <array>
 #include <utility>
 
+#include "basinwright/units/show.hpp"
+#include "basinwright/units/unit.hpp"
 #include "word_table.hpp"
 #include "words.hpp"
 
@@ -19,16 +22,16 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 25> cautions{{
       "mil-hdbk-1110 5.14"}},
     {"acid-and-chlorine",
      {"Acid and chlorine never meet, in either order: different days, stored apart, rinsed to a "
-      "chlorine reading of zero between. A litre of the liquid used here gives about {:.0f} L of "
+      "chlorine reading of zero between. {amount} of the liquid used here gives about {figure} of "
       "chlorine gas.",
       "niosh-idlh 7782-50-5"}},
     {"acid-and-granules",
      {"Acid and chlorine never meet, in either order: different days, stored apart, rinsed to a "
-      "chlorine reading of zero between. A kilogram of the granules used here gives about {:.0f} L "
+      "chlorine reading of zero between. {amount} of the granules used here gives about {figure} "
       "of chlorine gas.",
       "niosh-idlh 7782-50-5"}},
     {"neat-acid",
-     {"This mix fills a deep end with acid fume: about {:.0f} ppm in still air over it, where 45 "
+     {"This mix fills a deep end with acid fume: about {figure} ppm in still air over it, where 45 "
       "ppm "
       "is dangerous to life. Forced air from the lowest point, acid-gas masks, nobody alone. "
       "Strong "
@@ -54,7 +57,7 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 25> cautions{{
       "mil-hdbk-1110 5.14"}},
     {"vapours-sink",
      {"Acid fume, solvent and carbon dioxide sink to the deep end: draw air from the lowest point, "
-      "two people, a ladder, a way to call help. Neutralising all the acid gives up to {:.0f} L of "
+      "two people, a ladder, a way to call help. Neutralising all the acid gives up to {figure} of "
       "carbon dioxide.",
       "mil-hdbk-1110 13.6.3"}},
     {"deep-shell",
@@ -75,11 +78,12 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 25> cautions{{
       "29 CFR 1926.404 and 1926.405"}},
     {"silica",
      {"Grinding cement or old coat frees silica: shrouded tool, extraction of 25 cfm an inch of "
-      "disc, "
-      "filter 99 %. The deep end counts as enclosed.",
+      "disc, {figure} for one of {amount}, filter 99 %. The deep end counts as enclosed: more than "
+      "4 h there ask for a dust mask too.",
       "29 CFR 1926.1153 table 1"}},
     {"lead",
-     {"Paint of unknown age may hold lead: no abrading or blasting before it has been tested.",
+     {"Old paint, or paint of unknown age, may hold lead: no abrading or blasting before it has "
+      "been tested.",
       "mil-hdbk-1110 6.3.2"}},
     {"empty-shell-floats",
      {"An empty shell can float or crack: measure the groundwater first, never drain soon after "
@@ -87,7 +91,7 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 25> cautions{{
       "rain, relief valve open while empty. A licensed engineer decides.",
       "em-1110-2-2100"}},
     {"rain-before-drain",
-     {"{:.0f} mm of rain in the two days before the drain may have raised the groundwater: read "
+     {"{figure} of rain in the two days before the drain may have raised the groundwater: read "
       "its level first, and put the drain off when it stands above the floor.",
       "common practice"}},
     {"falls",
@@ -149,6 +153,35 @@ constexpr std::array<Entry, 7> destinations{{
 
 CautionWords caution(std::string_view code) {
   return look_up(cautions, code);
+}
+std::string caution_text(const job::Caution& caution, units::System system) {
+  const bool us = system == units::System::us;
+  const auto gas = [&](units::Volume v) {
+    return us ? units::show_in(v, units::cubic_feet, 1) : units::show_in(v, units::litres, 0);
+  };
+  std::string_view amount;
+  std::string figure = units::fixed(caution.figure, 0);
+  const units::Volume volume = units::litres(caution.figure);
+  if (caution.code == "acid-and-chlorine") {
+    amount = us ? "A US gallon" : "A litre";
+    figure = gas(us ? volume * units::us_gallons(1).in(units::litres) : volume);
+  } else if (caution.code == "acid-and-granules") {
+    amount = us ? "A pound" : "A kilogram";
+    figure = gas(us ? volume * units::pounds(1).in(units::kilograms) : volume);
+  } else if (caution.code == "vapours-sink") {
+    figure = gas(volume);
+  } else if (caution.code == "silica") {
+    amount = us ? "5 in" : "125 mm";
+    const double cfm = units::litres(1000.0 * caution.figure).in(units::cubic_feet) / 60.0;
+    figure = us ? units::fixed(cfm, 0) + " cfm" : figure + " m3/h";
+  } else if (caution.code == "rain-before-drain") {
+    const units::Length rain = units::millimetres(caution.figure);
+    figure =
+        us ? units::show_in(rain, units::inches, 1) : units::show_in(rain, units::millimetres, 0);
+  }
+  return fmt::format(fmt::runtime(report::caution(caution.code).text),
+                     fmt::arg("amount", amount),
+                     fmt::arg("figure", figure));
 }
 std::string_view waste(std::string_view code) {
   return look_up(wastes, code);

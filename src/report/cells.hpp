@@ -8,6 +8,7 @@
 #include "basinwright/document/document.hpp"
 #include "basinwright/money/money.hpp"
 #include "basinwright/units/show.hpp"
+#include "basinwright/units/unit.hpp"
 
 namespace basinwright::report {
 
@@ -35,6 +36,31 @@ class Cells {
   }
   [[nodiscard]] Cell mass(units::Mass m, int decimals = 1) const {
     return quantity(units::show(m, system_, decimals), m.in(units::kilograms));
+  }
+  /// What is measured out by hand: millilitres, fluid ounces, grams or ounces where it is little.
+  [[nodiscard]] Cell small(units::Volume v) const {
+    const bool us = system_ == units::System::us;
+    constexpr double little = 1.0;
+    constexpr double little_gallons = 0.25;
+    if (us && v.in(units::us_gallons) < little_gallons)
+      return quantity(units::show_in(v, units::us_fluid_ounces, 1), v.in(units::litres));
+    if (!us && v.in(units::litres) < little)
+      return quantity(units::show_in(v, units::millilitres, 0), v.in(units::litres));
+    return litres(v, 2);
+  }
+  [[nodiscard]] Cell small(units::Mass m) const {
+    const bool us = system_ == units::System::us;
+    constexpr double little = 1.0;
+    if (us && m.in(units::pounds) < little)
+      return quantity(units::show_in(m, units::ounces, 1), m.in(units::kilograms));
+    if (!us && m.in(units::kilograms) < little)
+      return quantity(units::show_in(m, units::grams, 0), m.in(units::kilograms));
+    return mass(m, 2);
+  }
+  /// Nobody says gallons of gas.
+  [[nodiscard]] Cell gas(units::Volume v, int decimals = 0) const {
+    if (system_ != units::System::us) return litres(v, decimals);
+    return quantity(units::show_in(v, units::cubic_feet, 1), v.in(units::litres));
   }
   [[nodiscard]] Cell hours(units::Duration d, int decimals = 1) const {
     return quantity(units::fixed(d.in(units::hours), decimals) + " h", d.in(units::hours));

@@ -227,7 +227,7 @@ std::vector<std::string> caution_codes(const Subject& s, const std::vector<std::
 Paragraph caution_paragraph(const Subject& s, const std::string& code) {
   const auto it = std::ranges::find(s.plan.cautions, code, &job::Caution::code);
   if (it == s.plan.cautions.end()) return {"", "", {}, Role::caution, false};
-  return {"", fmt::format(fmt::runtime(caution(code).text), it->figure), {}, Role::caution, true};
+  return {"", caution_text(*it, s.units), {}, Role::caution, true};
 }
 
 Table readings_table(const Subject& s, const std::vector<std::string>& columns) {

@@ -115,6 +115,16 @@ std::string late_start(const Subject& s) {
                      dates::short_day(begins));
 }
 
+// An etch larger than a shift is done by sections, each to its last rinse.
+std::string etch_by_sections(const Subject& s) {
+  const int people = s.plan.people_for_one_etch;
+  if (s.plan.stopped() || people <= s.job.crew.people.value) return "";
+  return fmt::format(
+      "The etch is larger than a shift of this crew: by sections, each from the first acid to the "
+      "last rinse on one day. {} people would do it in one.",
+      people);
+}
+
 // Where the weather ends, the dates rest on less.
 std::string past_the_forecast(const job::Plan& plan) {
   const sequence::Programme& p = plan.programme;
@@ -164,6 +174,7 @@ std::vector<std::string> notices(const Subject& s) {
   for (const std::string& line : order_notices(s)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (const std::string late = late_start(s); !late.empty()) out.push_back(late);
+  if (const std::string etch = etch_by_sections(s); !etch.empty()) out.push_back(etch);
   if (const std::string past = past_the_forecast(s.plan); !past.empty()) out.push_back(past);
   if (!s.plan.stopped() && !s.job.coating.sections.empty() && s.plan.quantities.cut.names.empty()) {
     out.emplace_back(note("sections-too-large"));

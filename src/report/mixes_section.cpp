@@ -1,4 +1,6 @@
 #include <fmt/format.h>
+#include <algorithm>
+#include <cmath>
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
@@ -18,7 +20,7 @@ std::string name_of(const job::VesselMix& mix) {
 
 // What is added to the water: a volume of liquid or a mass of solid.
 Cell agent_cell(const Cells& c, units::Volume volume, units::Mass mass) {
-  return mass > units::Mass() ? c.mass(mass, 2) : c.litres(volume, 2);
+  return mass > units::Mass() ? c.small(mass) : c.small(volume);
 }
 
 Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
@@ -28,7 +30,7 @@ Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
                mix.where.empty() ? Cells::nothing("") : Cells::words(mix.where),
                Cells::words(mix.vessel),
                Cells::count(count),
-               c.litres(last ? mix.last_water : mix.water, 2),
+               c.small(last ? mix.last_water : mix.water),
                last ? agent_cell(c, mix.last_agent, mix.last_mass)
                     : agent_cell(c, mix.agent, mix.agent_mass)};
   const bool solid = mix.agent_mass > units::Mass();
@@ -51,7 +53,12 @@ std::string vapour_text(const chemistry::Vapour& vapour) {
   const char* bound = vapour.bound == chemistry::Bound::at_most    ? "at most "
                       : vapour.bound == chemistry::Bound::at_least ? "at least "
                                                                    : "about ";
-  const double ppm = vapour.by_volume.count();
+  // Two figures are what a table of partial pressures is good for.
+  constexpr double figures = 100.0;
+  double ppm = vapour.by_volume.count();
+  double step = 1.0;
+  while (ppm / step >= figures) step *= 10.0;
+  ppm = std::round(ppm / step) * step;
   return fmt::format("{}{} ppm", bound, units::fixed(ppm, 0));
 }
 
@@ -90,6 +97,25 @@ Table strengths_table(const Subject& s) {
   return table;
 }
 
+// Where a mix is above what is published, and where it is stronger than the trade's usual.
+void add_warnings(const Subject& s, document::Section& section) {
+  const auto warn = [&](const char* text) {
+    section.blocks.emplace_back(document::Paragraph{"", text, {}, Role::caution, true});
+  };
+  const auto& mixes = s.plan.quantities.etch->mixes;
+  const auto& strengths = s.plan.mixes.strengths;
+  if (std::ranges::any_of(mixes, &chemistry::EtchMix::above_published)) {
+    warn(
+        "Stronger than the published 5 to 10 % by weight: more fume and more lime taken off; the "
+        "columns 10 % and 5 % say how much water the same acid takes for those.");
+  }
+  if (std::ranges::any_of(strengths, &job::EtchStrength::strong)) {
+    warn(
+        "Neat and 1 : 1 only because the data sheet asks for them: heat and fume are at their "
+        "worst; forced air from the lowest point, acid-gas masks, nobody alone.");
+  }
+}
+
 }  // namespace
 
 document::Table mix_table(const Subject& s, std::string_view wash) {
@@ -122,18 +148,7 @@ document::Section mixes_section(const Subject& s) {
   Table strengths = strengths_table(s);
   strengths.shown = !strengths.rows.empty();
   section.blocks.emplace_back(std::move(strengths));
-  for (const job::EtchStrength& e : s.plan.mixes.strengths) {
-    if (!e.strong) continue;
-    section.blocks.emplace_back(
-        document::Paragraph{"",
-                            "Neat and 1 : 1 only because the data sheet asks for them: heat and "
-                            "fume are at their worst; "
-                            "forced air from the lowest point, acid-gas masks, nobody alone.",
-                            {},
-                            Role::caution,
-                            true});
-    break;
-  }
+  if (s.plan.quantities.etch) add_warnings(s, section);
   return section;
 }
 

@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <algorithm>
 #include <array>
 
 #include "basinwright/units/unit.hpp"
@@ -52,6 +53,11 @@ double in_key_unit(quote::Measure measure, std::int64_t n) {
 const char* unit_of(quote::Measure measure) {
   if (measure == quote::Measure::volume) return "L";
   return measure == quote::Measure::mass ? "kg" : "pieces";
+}
+
+// "bicarbonate, for the sump, at most".
+std::string item_text(const quote::Purchase& p) {
+  return p.use.empty() ? p.item : fmt::format("{}, {}", p.item, purchase_use(p.use));
 }
 
 namespace {
@@ -135,6 +141,7 @@ Section purchases_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.columns = {{"item", "Item"},
+                   {"use", "", Align::left, false},
                    {"need", "Need", Align::right},
                    {"unit", "", Align::left, false},
                    {"packs", "Packs"},
@@ -151,7 +158,8 @@ Section purchases_section(const Subject& s) {
     Cell order_by = Cells::nothing("");
     if (const auto& day = s.plan.order_by[i])
       order_by = {dates::short_day(*day), Value(dates::iso(*day)), Role::plain};
-    table.rows.push_back({{Cells::words(p.item),
+    table.rows.push_back({{Cells::coded(item_text(p), p.item),
+                           p.use.empty() ? Cells::nothing("") : Cells::words(p.use),
                            {amount(p.measure, p.need, s.units),
                             Value(in_key_unit(p.measure, p.need)),
                             Role::quantity},

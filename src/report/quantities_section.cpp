@@ -36,10 +36,7 @@ void add_washes(const job::Quantities& q, const Cells& c, Facts& facts) {
     add(facts, "chlorine_wash", "Chlorine wash", Cells::nothing("not needed: no algae"), false);
   }
   if (q.degrease) {
-    add(facts,
-        "degrease.concentrate_l",
-        "Degreaser concentrate",
-        c.litres(q.degrease->concentrate, 2));
+    add(facts, "degrease.concentrate_l", "Degreaser concentrate", c.small(q.degrease->concentrate));
     add(facts, "degrease.water_l", "Degreaser: warm water", c.litres(q.degrease->water));
   }
 }
@@ -104,12 +101,13 @@ void add_repairs(const Subject& s, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   const job::FillerNeed& filler = q.filler;
   if (filler.batches > 0) {
-    add(facts, "filler.litres", "Two-part filler", c.litres(filler.litres, 2));
+    add(facts, "filler.litres", "Two-part filler", c.small(filler.litres));
     Cell batches = Cells::count(filler.batches);
-    batches.text = fmt::format("{} of {}, equal volumes of A and B, used within {}",
-                               filler.batches,
-                               c.litres(filler.batch, 2).text,
-                               units::show(s.rates.thresholds.filler_work.value, 0));
+    batches.text =
+        fmt::format("{} of {}, equal volumes of A and B, used within {}",
+                    filler.batches,
+                    c.small(filler.batch).text,
+                    units::show_in(s.rates.thresholds.filler_work.value, units::minutes, 0));
     add(facts, "filler.batches", "Filler: batches", std::move(batches));
     add(facts, "filler.batch_l", "", c.litres(filler.batch, 2), false);
     add(facts,

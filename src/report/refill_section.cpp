@@ -38,12 +38,12 @@ document::Facts facts_of(const Subject& s, const Cells& c) {
   };
   facts.facts.push_back({"full", "Full", date(w.full), true});
   facts.facts.push_back(
-      {"quiet_until", "Nothing but salt or chlorine until", date(w.quiet_until), true});
+      {"quiet_until", "Nothing but salt or chlorine before", date(w.quiet_until), true});
   return facts;
 }
 
 Cell amount_cell(const job::Addition& a, const Cells& c) {
-  Cell cell = a.mass > units::Mass() ? c.mass(a.mass, 2) : c.litres(a.volume, 2);
+  Cell cell = a.mass > units::Mass() ? c.small(a.mass) : c.small(a.volume);
   if (a.part > 1) cell.text = "at most " + cell.text;
   return cell;
 }
@@ -61,7 +61,8 @@ std::string how_text(const job::Addition& a) {
 Table additions_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "additions";
-  table.caption = "One chemical a day, in this order, none of it in the price";
+  table.caption =
+      "One chemical a working day, in this order; bought with the materials, dosed by the reading";
   table.columns = {{"day", "Day"},
                    {"what", "What"},
                    {"part", "", Align::right, false},

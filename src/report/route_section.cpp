@@ -148,7 +148,7 @@ document::Section cautions_section(const Subject& s) {
                    {"source", "Source", document::Align::left, false}};
   for (const job::Caution& caution : s.plan.cautions) {
     const CautionWords words = report::caution(caution.code);
-    std::string text = fmt::format(fmt::runtime(words.text), caution.figure);
+    const std::string text = caution_text(caution, s.units);
     std::string name = caution.code;
     for (char& ch : name) ch = ch == '-' ? ' ' : ch;
     name[0] = static_cast<char>(name[0] - 'a' + 'A');

@@ -51,6 +51,9 @@ struct AdditionWords {
 [[nodiscard]] std::string_view index_method(std::string_view code);
 [[nodiscard]] std::string_view first_step(std::string_view code);
 [[nodiscard]] std::string_view verdict(std::string_view code);
+[[nodiscard]] std::string_view purchase_use(std::string_view code);
+/// A caution with its figure, in the units people read.
+[[nodiscard]] std::string caution_text(const job::Caution& caution, units::System system);
 
 /// "etch-walls" as a person says it: "Etch the walls".
 [[nodiscard]] std::string task(std::string_view name);

@@ -96,7 +96,9 @@ constexpr std::array<std::pair<std::string_view, AdditionWords>, 9> additions{{
      {"Stabiliser",
       "dissolved in warm water first, or in a sock before the return; never left on the floor"}},
     {"salt",
-     {"Salt", "spread and brushed until none lies on the floor; cell off until it is gone"}},
+     {"Salt",
+      "dissolved in a barrel of pool water first, poured round the deep end, none left lying on "
+      "the coat; cell off until it is gone"}},
 }};
 
 constexpr std::array<Entry, 3> advices{{
@@ -130,6 +132,12 @@ constexpr std::array<Entry, 4> first_steps{{
     {"lower-ph", "with leave only, or tanked away; never mixed with acid or chlorine"},
 }};
 
+constexpr std::array<Entry, 3> uses{{
+    {"chlorine-wash", "to take out its chlorine, at most"},
+    {"sump", "for the sump, at most"},
+    {"start-up", "for the new water"},
+}};
+
 constexpr std::array<Entry, 4> verdicts{{
     {"fits", "inside the limits"},
     {"treat", "outside the limits"},
@@ -156,6 +164,9 @@ std::string_view index_method(std::string_view code) {
 }
 std::string_view first_step(std::string_view code) {
   return look_up(first_steps, code);
+}
+std::string_view purchase_use(std::string_view code) {
+  return look_up(uses, code);
 }
 std::string_view verdict(std::string_view code) {
   return look_up(verdicts, code);

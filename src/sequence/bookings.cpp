@@ -239,9 +239,10 @@ class Teller {
         full.quarters() +
         quarters_up(std::max(q_.waits.start_up.value, q_.system.quiet_start.value)));
     start_up.held_by.push_back({By::task, "fill", {}});
-    const dates::Moment ready = start_up.end;
-    programme_.first_swim =
-        ready.date() + (ready.quarter() > 0 ? std::chrono::days{1} : std::chrono::days{0});
+    programme_.first_swim = day_from(start_up.end);
+    programme_.quiet_until = day_from(
+        dates::Moment::of_quarters(full.quarters() + quarters_up(q_.system.quiet_start.value)));
+    if (q_.water_visits > 0) balance_the_water(start_up);
     dates::Date day = programme_.first_swim;
     while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
     Booking& handover = add("handover", "", tail.fill_start, tail.fill_start);
@@ -252,6 +253,22 @@ class Teller {
     handover.people = 1;
     handover.worked.push_back({day, quarters});
     handover.held_by.push_back({By::task, "start-up", {}});
+  }
+
+  static dates::Date day_from(dates::Moment moment) {
+    return moment.date() + std::chrono::days{moment.quarter() > 0 ? 1 : 0};
+  }
+
+  // One addition a working day once the quiet time is over; nobody swims before the last is mixed.
+  void balance_the_water(Booking& start_up) {
+    dates::Date day = programme_.quiet_until;
+    for (int visit = 0; visit < q_.water_visits; ++visit) {
+      while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
+      day += std::chrono::days{1};
+    }
+    if (day <= programme_.first_swim) return;
+    programme_.first_swim = day;
+    start_up.end = dates::Moment(day, 0);
   }
 
   void count_days() {

@@ -19,21 +19,21 @@ inline constexpr PlainConstants plain_constants[] = {
      "atmosphere days_in_century grams_in_a_percent hours_in_day hundred_cubic_feet "
      "kilojoules kilolitres litres_in_cubic_metre microseconds_in_hour million seconds_in_hour "
      "seconds_in_quarter "
-     "minutes_in_day minutes_in_degree quarters_in_hour quarters_of_an_hour steps_in_hour "
+     "minutes_in_day minutes_in_degree quarters_in_hour quarters_of_an_hour steps_in_hour tenths "
      "thousand_us_gallons"},
     {"of a printed list", "decimals most_choices"},
     {"the middle of a range, and the days of a week", "half week"},
     {"bound of a search or a guard against absurd input",
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon most "
      "most_groups "
-     "most_hours most_kits most_listed most_painters most_parts most_tries most_years "
+     "most_hours most_kits most_listed most_painters most_people most_parts most_tries most_years "
      "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word", "digit_bits leading"},
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},
     {"forgives the last bits of a sum",
-     "chance_slack hair no_range rounding slack whole_kit_slack"},
+     "chance_slack hair no_range rounding slack splash whole_kit_slack"},
     {"of the published equations that its file names", "j2000 light_zenith rise_zenith"},
     {"a daily mean of fewer hours is none", "least_hours_of_a_day"},
     {"pH of pure water, the definition of neutral", "neutral"},

@@ -126,6 +126,34 @@ TEST_CASE("rates can be replaced") {
   CHECK(litres(job.solution) == Approx(80.0));
 }
 
+TEST_CASE("each row of the table can be replaced, but none made strong without a data sheet") {
+  const basinwright::sources::Source own{basinwright::sources::Kind::given, "", "own"};
+  chem::EtchRates rates;
+  const auto row = [&](chem::EtchRow at) -> chem::EtchRule& {
+    return rates.rules[static_cast<std::size_t>(at)];
+  };
+  row(chem::EtchRow::painted) = {{{1, 4}, own}, {{units::litres_per_square_metre(0.8), own}}};
+  row(chem::EtchRow::concrete).parts = {{1, 1}, own};
+  const auto of = [&](const chem::EtchSurface& surface) {
+    return std::get<chem::EtchRatio>(chem::etch_ratio(surface, rates));
+  };
+  CHECK(of({}).parts == chem::Parts{1, 4});
+  CHECK(of({}).source.kind == basinwright::sources::Kind::given);
+  CHECK(of(bare(chem::Substrate::render)).parts == chem::Parts{1, 3});
+  CHECK(of(bare(chem::Substrate::concrete)).parts == chem::Parts{1, 2});
+  CHECK(of(bare(chem::Substrate::concrete)).milder_than_rule);
+  CHECK(of(bare(chem::Substrate::concrete, true)).parts == chem::Parts{1, 1});
+  Trace off;
+  const auto job = std::get<chem::Etch>(
+      chem::etch({patch("all", 100.0, {}), patch("spa", 10.0, bare(chem::Substrate::render))},
+                 chem::ordinary_acid_as_sold(),
+                 rates,
+                 off));
+  // 100 x 0.8 = 80 L, a fifth of it acid; 10 x 1.05 = 10.5 L, a quarter of it.
+  CHECK(litres(job.solution) == Approx(80.0 + 10.5));
+  CHECK(litres(job.acid) == Approx(16.0 + 2.625));
+}
+
 TEST_CASE("every recorded step of the etch evaluates to its value and its origins exist") {
   Trace trace = Trace::recording();
   const auto job = etched({patch("walls", 61.3, bare(chem::Substrate::render)),
@@ -163,6 +191,12 @@ TEST_CASE("mix cards hold exactly the solution, bucket by bucket") {
   const auto exact = chem::mix_card({1.0, 3.0}, units::litres(0.1), units::litres(0.7));
   CHECK(exact.count() == 7);
   CHECK(chem::mix_card({1.0, 3.0}, units::litres(9.0), units::litres(0.0)).count() == 0);
+  // 90.05 L in buckets of 9 L: ten of 9.005 L, not an eleventh of half a wineglass.
+  const auto splash = chem::mix_card({1.0, 2.0}, units::litres(9.0), units::litres(90.05));
+  CHECK(splash.count() == 10);
+  CHECK(litres(splash.vessel) == Approx(9.005));
+  CHECK(litres(splash.acid + splash.water) * 10 == Approx(90.05));
+  CHECK(chem::mix_card({1.0, 2.0}, units::litres(9.0), units::litres(0.05)).count() == 1);
   CHECK(litres(chem::mix_card({1.0, 0.0}, units::litres(5.0), units::litres(5.0)).water) == 0.0);
 }
 

@@ -9,6 +9,7 @@
 #include "basinwright/chemistry/checks.hpp"
 #include "basinwright/chemistry/degrease.hpp"
 #include "basinwright/chemistry/dose.hpp"
+#include "basinwright/chemistry/dust.hpp"
 #include "basinwright/chemistry/etch.hpp"
 #include "basinwright/chemistry/gas.hpp"
 #include "basinwright/chemistry/heat.hpp"

@@ -6,6 +6,10 @@
 namespace chemistry_rows {
 
 inline json checks(const json& in) {
+  if (has(in, "disc_inches")) {
+    const auto drawn = chem::dust_extraction(units::inches(number(in, "disc_inches")));
+    return {{"extraction_cfm", drawn / units::Flow::from_si(units::cubic_feet.factor / 60.0)}};
+  }
   const auto area = has(in, "square_feet") ? units::square_feet(number(in, "square_feet"))
                                            : units::square_metres(number(in, "square_metres"));
   return {{"ph_readings", chem::ph_readings(area)}, {"dryness_sheets", chem::dryness_sheets(area)}};

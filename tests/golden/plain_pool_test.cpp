@@ -73,8 +73,10 @@ TEST_CASE("plain pool, washes and kits by hand") {
 TEST_CASE("plain pool, packs and price by hand") {
   const auto plan = plain_pool();
   // Acid 23 + 9 L = 68.20 (4 x 9 = 85.60, 2 x 23 = 93.60); bicarbonate 2 x 3 kg = 14.40 (13 kg
-  // 23.90); degreaser 15.60; 8 kits at 131.00.
-  CHECK(line(plan, "materials") == "1146.20");
+  // 23.90); degreaser 15.60; 8 kits at 131.00: 1146.20. The sump's 27.32 L x 0.8381 = 22.90 kg of
+  // bicarbonate in 2 x 13 kg = 47.80; 58.08 m3 at 3 mg/L from 125 g/L, 1.39 L of chlorine, 17.90;
+  // at 30 mg/L 1.74 kg of stabiliser, 18.60.
+  CHECK(line(plan, "materials") == "1230.50");
   // 25 discs (0.31 x 78.05 = 24.2), 6 covers, 2 trays, 4 brushes, 1 tape (0.66), and the rest.
   CHECK(line(plan, "consumables") == "247.20");
   CHECK(line(plan, "protection") == "325.80");

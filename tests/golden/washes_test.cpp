@@ -60,8 +60,9 @@ TEST_CASE("a card for each bucket and can") {
   const auto can = find("etch", "can");
   CHECK(can.full == 19);
   CHECK(can.agent.in(litres) == Approx(5.0 / 3));
-  // Half a litre in 20 L of water: 0.2439 L in a bucket of 10 L (common practice).
-  CHECK(find("degreasing-wash", "bucket").agent.in(litres) == Approx(10 * 0.5 / 20.5));
+  // 92 / 4.5 = 20.44 L in two buckets of 10.22 L, half a litre to 20 L of water (common practice).
+  CHECK(find("degreasing-wash", "bucket").full == 2);
+  CHECK(find("degreasing-wash", "bucket").agent.in(litres) == Approx(92 / 4.5 / 2 * 0.5 / 20.5));
   // 12.5 g/L from 125 g/L: a tenth (327 IAC 8-3.4-24, MIL-HDBK-1110 5.19.3).
   CHECK(find("chlorine-wash", "bucket").agent.in(litres) == Approx(1.0));
   CHECK(find("neutralising-wash", "bucket").agent_mass.in(units::kilograms) == Approx(1.0));
@@ -164,6 +165,94 @@ TEST_CASE("the sump is dosed by what is read, to the limit that was entered") {
         Approx(2 * row(assumed, 2.0).still.in(units::grams)));
 }
 
+// The same balance of charge at a higher limit: carbon dioxide that stays holds half the target
+// back.
+TEST_CASE("the sump is dosed to a limit above 7 too, and by what was read in it") {
+  const auto at = [&](const char* sewer) {
+    return plan(fmt::format(R"({}, "site": {{"sewer": {{{}}}}})", lead, sewer)).discharge;
+  };
+  const auto high = at(R"("ph_min": 7.5)");
+  CHECK(high.target == chemistry::ph(7.5));
+  // Under air 0.01 mol/L and 1.4e-5 x 10^(7.5 - 6.352) = 1.97e-4 mol/L of bicarbonate: 84.006 g.
+  CHECK(high.sump.at(2).measured == chemistry::ph(2.0));
+  CHECK(high.sump.at(2).aerated.in(units::grams) ==
+        Approx((0.01 + 1.97e-4) * 84.006 * 556.6).epsilon(2e-3));
+  CHECK_FALSE(high.beyond_bicarbonate);
+  const auto beyond = at(R"("ph_min": 8.6, "ph_max": 9.5)");
+  CHECK(beyond.beyond_bicarbonate);
+  CHECK(beyond.target == chemistry::ph(8.3));
+  // 400 L at pH 1.5: 0.03162 mol/L x 84.006 g x 400 L, blown with air to pH 6 (0.840 g a
+  // centimole).
+  const auto read = at(R"("sump_ph": 1.5, "sump_volume": "400 L")");
+  CHECK(read.reading == job::SumpReading::dosed);
+  CHECK(read.sump.front().measured == chemistry::ph(1.5));
+  CHECK(read.sump.front().aerated.in(units::grams) ==
+        Approx(0.031623 * 84.006 * 400).epsilon(2e-3));
+  CHECK(std::ranges::count(read.sump, chemistry::ph(1.5), &job::SumpRow::measured) == 1);
+  CHECK(at(R"("sump_ph": 5.2)").reading == job::SumpReading::little_by_little);
+  CHECK(at(R"("sump_ph": 6.4)").reading == job::SumpReading::inside);
+  CHECK(at(R"("sump_ph": 9.4)").reading == job::SumpReading::too_alkaline);
+  CHECK(at("").reading == job::SumpReading::none);
+}
+
+// Whole packs for each use of a chemical. Thiosulfate 1.9 and a fifth more (AWWA tables 7-2, 7-5);
+// 838.1 g of bicarbonate for a litre of acid; doses by stoichiometry (10 NYCRR 6-1.30).
+TEST_CASE("what the sump and the new water take is bought too, each for its use") {
+  const std::string packs = R"("packs": {
+    "acid": [{"size": "10 L", "price": "20.00"}],
+    "bicarbonate": [{"size": "25 kg", "price": "30.00", "stock": 2}],
+    "calcium chloride": [{"size": "10 kg", "price": "15.00"}],
+    "salt": [{"size": "25 kg", "price": "9.00"}],
+    "hypochlorite": [{"size": "5 L", "price": "8.00"}]})";
+  const Plan p = plan(std::string(lead) + ", " + water, packs);
+  const auto bought = [&](const char* item, const char* use) {
+    for (const auto& one : p.purchases) {
+      if (one.item == item && one.use == use) return one;
+    }
+    throw std::runtime_error(std::string("no ") + item);
+  };
+  CHECK(bought("bicarbonate", "").need == Approx(92 * 5000 / 90.0).margin(1));
+  CHECK(bought("bicarbonate", "sump").need == Approx(838.1 * 32.2).epsilon(1e-3));
+  CHECK(bought("bicarbonate", "start-up").need == Approx(16.79 * 4 * 65).epsilon(1e-3));
+  // Two bags are all there is: the surface and a part of the sump have them.
+  CHECK(bought("bicarbonate", "").packs.at(0).count == 1);
+  CHECK(bought("bicarbonate", "sump").short_stock);
+  CHECK(bought("bicarbonate", "start-up").packs.at(0).count == 1);
+  CHECK(bought("salt", "start-up").packs.at(0).count == 9);  // 3.15 kg/m3 x 65 m3 = 204.75 kg.
+  CHECK(bought("salt", "start-up").total.minor() == 8100);
+  CHECK(bought("calcium chloride", "start-up").need == Approx(14.69 * 8 * 65).epsilon(1e-3));
+  // 3 mg/L in 65 m3 from 125 g/L: 1.56 L of what the chlorine wash is mixed from too.
+  CHECK(bought("liquid chlorine", "start-up").need == Approx(1560));
+  CHECK(bought("liquid chlorine", "start-up").total.minor() == 800);
+  CHECK(bought("thiosulfate", "chlorine-wash").need == Approx(575 * 1.9 * 1.2).margin(1));
+  CHECK(bought("acid", "start-up").need > 0);
+  CHECK(p.unpriced == std::vector<std::string>{
+                          "degreaser", "coating", "thiosulfate", "bicarbonate", "stabiliser"});
+}
+
+// Common practice: somebody pours, waits and reads, so nothing goes in on a day off; the quiet days
+// are past first (data sheet), and nobody swims before the last of it.
+TEST_CASE("additions keep off the days off") {
+  const Plan p = plan(std::string(lead) + ", " + water +
+                      R"(, "calendar": {"closed": ["2027-07-05", "2027-07-06"]})");
+  const job::Job job = test::job_of(text(std::string(lead) + ", " + water));
+  dates::Date last = *p.water.full;
+  for (const auto& a : p.water.additions) {
+    INFO(a.what << " " << dates::iso(*a.day));
+    CHECK(job.calendar.works_on(*a.day));
+    CHECK(dates::iso(*a.day) != "2027-07-05");
+    CHECK(dates::iso(*a.day) != "2027-07-06");
+    last = std::max(last, *a.day);
+  }
+  CHECK(p.programme.first_swim > last);
+  const auto handover =
+      std::ranges::find(p.programme.bookings, "handover", &sequence::Booking::task);
+  CHECK(handover->start.date() >= p.programme.first_swim);
+  const auto full = p.programme.refill_done.quarters();
+  CHECK(dates::Moment(*p.water.quiet_until, 0).quarters() - full >=
+        static_cast<std::int64_t>(p.system.quiet_start.value.in(units::hours)*4));
+}
+
 // Granules of 65 %: 575 g of chlorine in 0.885 kg.
 TEST_CASE("the chlorine wash from granules") {
   const auto p = plan(lead, R"("chemicals": {"hypochlorite": {"kind": "calcium_hypochlorite"}})");
@@ -249,6 +338,12 @@ TEST_CASE("every number of washes and water is explained by its formula") {
                           "quantities.wash_water.thiosulfate_kg",
                           "quantities.sump.ph_2_0.still_kg",
                           "quantities.sump.carbon_dioxide_share",
+                          "quantities.sump.carbon_dioxide_worst_l",
+                          "quantities.sump.ph_2_0.carbon_dioxide_l",
+                          "quantities.wash_water.chlorine_gas_l",
+                          "quantities.etch.acid_content",
+                          "quantities.mixes.etch.all_mass_share",
+                          "quantities.mixes.etch.published_10_water_parts",
                           "quantities.refill.hours",
                           "quantities.refill.billed_units",
                           "quantities.start_up.bicarbonate_kg",
@@ -268,4 +363,35 @@ TEST_CASE("every number of washes and water is explained by its formula") {
       CHECK(p.trace.find(input.from)->value.si == Approx(input.value.si).epsilon(1e-9));
     }
   }
+}
+
+// 234 m2: etch 23.4 and neutralising 15.6 person-hours (10 and 15 m2/h, assumed) in a shift of
+// 8.5 h are 39 / 8.5 = 4.6: five people, in one shift; four need two days.
+TEST_CASE("an etch larger than a shift says how many people would do it in one") {
+  const auto with = [](int people) {
+    return test::plan_of(fmt::format(R"({{"job": {{"start": "2027-06-07"}},
+      "pool": {{"outline": {{"kind": "rectangle", "length": "16 m", "width": "9 m"}},
+               "floor": {{"kind": "constant", "depth": "1.8 m"}}}},
+      "surfaces": [{{"coating": "epoxy", "acetone_test": "untouched"}}],
+      "condition": {{"lead_test": "clear"}},
+      "crew": {{"people": {}, "painters": 4, "working_days":
+        ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday"]}}}})",
+                                     people),
+                         book());
+  };
+  const auto days = [](const Plan& p) {
+    std::vector<dates::Date> out;
+    for (const auto& b : p.programme.bookings) {
+      if (b.task.starts_with("etch-") || b.task == "neutralise") {
+        CHECK(b.start.date() == b.end.date());
+        out.push_back(b.start.date());
+      }
+    }
+    out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out.size();
+  };
+  const Plan four = with(4);
+  CHECK(four.people_for_one_etch == 5);
+  CHECK(days(four) == 2);
+  CHECK(days(with(5)) == 1);
 }

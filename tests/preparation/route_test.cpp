@@ -133,6 +133,35 @@ TEST_CASE("an unknown coat stays in doubt") {
 }
 
 // MIL-HDBK-1110 6.3.2: no abrading before the test.
+// 16 CFR 1303.4: paint made after 27 February 1978. Paint of unknown age may hold lead (common
+// practice): one part of it is enough.
+TEST_CASE("paint of a year after the lead ban lifts the lead question") {
+  auto q = sound();
+  q.condition.lead_test = prep::LeadTest::not_done;
+  const auto years = [&](std::optional<int> walls, std::optional<int> floor) {
+    q.regions[0].painted_year = walls;
+    q.regions[1].painted_year = floor;
+    return route(q);
+  };
+  REQUIRE(q.regions.size() == 2);
+  auto r = years(1979, 2015);
+  CHECK_FALSE(r.lead_open);
+  CHECK(r.provisional.empty());
+  CHECK(holds(r, "abrade") == Names{"no-gloss"});
+  for (const auto& [walls, floor] : std::vector<std::pair<std::optional<int>, std::optional<int>>>{
+           {1978, 2015}, {2015, {}}, {{}, {}}, {2015, 1960}}) {
+    r = years(walls, floor);
+    CHECK(r.lead_open);
+    CHECK(r.provisional == Names{"lead-untested"});
+    CHECK(holds(r, "abrade") == Names{"lead-test", "no-gloss"});
+  }
+  q.thresholds.lead_until.value = 2016;
+  CHECK(years(2015, 2015).lead_open);
+  // What was found goes before any year.
+  q.condition.lead_test = prep::LeadTest::found;
+  CHECK(years(2020, 2020).stop.has_value());
+}
+
 TEST_CASE("the lead question stands at the first step that raises dust") {
   auto q = sound();
   q.condition.lead_test = prep::LeadTest::not_done;

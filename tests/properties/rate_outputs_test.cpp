@@ -55,7 +55,12 @@ Names with(Names some, const Names& more) {
 
 std::vector<Rule> of_chemicals() {
   return {// Published ratios and heat go by the strength, and so does the acid in the spent etch.
-          {"/chemicals/acid/strength", {"quantities", "mixes", "wash_water"}, {"cautions"}},
+          // So does what the sump takes at worst, which is bought.
+          {"/chemicals/acid/strength",
+           {"quantities", "mixes", "wash_water", "purchases"},
+           {"cautions", "price"}},
+          {"/chemicals/acid/ratio/painted", {"quantities", "mixes", "wash_water"}, poured},
+          {"/chemicals/acid/ratio/render", {}, {}},  // All of it is painted or pebble.
           {"/chemicals/acid/bucket", {"mixes"}, {}},
           {"/chemicals/acid/can", {"mixes"}, {}},
           {"/chemicals/acid/rinses", {"wash_water"}, {}},
@@ -64,7 +69,10 @@ std::vector<Rule> of_chemicals() {
           {"/chemicals/bicarbonate/rinses", {"wash_water"}, {}},
           {"/chemicals/rinse", {"wash_water"}, {}},
           // What the sump takes; the surface goes by its own rule, and no water was analysed.
-          {"/chemicals/bicarbonate/strength", {"quantities", "wash_water"}, {}, 0.9},
+          {"/chemicals/bicarbonate/strength",
+           {"quantities", "wash_water", "purchases"},
+           {"price"},
+           0.9},
           {"/chemicals/acid/rate", {"quantities", "waste"}, poured},
           {"/chemicals/acid/wall_share", {}, {}},  // Walls and floor are told apart here.
           {"/chemicals/acid/pebble_factor",
@@ -97,6 +105,10 @@ const std::vector<Rule>& rules() {
       {"/packs/Quarry Two-Pack", {}, bought},
       {"/packs", {"purchases", "orders"}, bought},
       {"/packs/Quarry Two-Pack thinner", {}, {}},
+      // No water was analysed: only stabiliser is wanted.
+      {"/packs/soda ash", {}, {}},
+      {"/packs/calcium chloride", {}, {}},
+      {"/packs/salt", {}, {}},
       {"/suppliers", {"purchases", "orders"}, {}, 2.0},
       {"/productivity/strip", {}, {}},
       {"/productivity/coating_test", {}, {}},

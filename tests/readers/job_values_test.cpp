@@ -60,6 +60,8 @@ TEST_CASE("job values, heading and site") {
   CHECK(s.gully == "by the gate");
   CHECK(s.gully_flow->in(litres_per_minute) == Approx(60));
   CHECK(s.ph_min == 6.5);
+  CHECK(s.sump_ph == 1.5);
+  CHECK(s.sump_volume->in(units::litres) == Approx(400));
   CHECK(s.ph_max == 8.5);
   CHECK(s.permits.at(0).what == "discharge to the sewer");
   CHECK(s.permits[0].lead->in(days) == 10.0);

@@ -22,6 +22,23 @@ struct Effect {
   Get get;
 };
 
+// Parts of water, and solution an area, of each row of the etch.
+inline std::vector<Effect> of_etch_rows() {
+  const std::vector<std::string> rows{
+      "painted", "new_render", "render", "concrete", "plaster_soft", "plaster_hard", "pebble"};
+  std::vector<Effect> all;
+  for (std::size_t r = 0; r < rows.size(); ++r) {
+    all.push_back({"/chemicals/acid/ratio/" + rows[r], 7, 7, [r](const RateBook& b) {
+                     return b.chemicals.etch.rules[r].parts.value.water;
+                   }});
+    all.push_back({"/chemicals/acid/rates/" + rows[r], "0.8 L/m2", 0.8, [r](const RateBook& b) {
+                     return b.chemicals.etch.rules[r].solution->value.in(
+                         units::litres_per_square_metre);
+                   }});
+  }
+  return all;
+}
+
 inline const auto& sheet(const RateBook& b) {
   return b.systems.at("Two Part");
 }

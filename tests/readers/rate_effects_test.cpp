@@ -171,6 +171,7 @@ std::vector<Effect> of_waits_and_thresholds() {
        3,
        [](auto& b) { return b.weather.frost.value.in(units::celsius); }},
       time("/thresholds/cement_age", [](auto& b) { return b.thresholds.cement_age.value; }),
+      {"/thresholds/lead_until", 1986, 1986, [](auto& b) { return b.thresholds.lead_until.value; }},
       reach("crack_hairline", [](auto& b) { return b.thresholds.crack_hairline.value; }),
       reach("crack_widest", [](auto& b) { return b.thresholds.crack_widest.value; }),
       reach("divot_filler", [](auto& b) { return b.thresholds.divot_filler.value; }),
@@ -204,6 +205,7 @@ std::vector<Effect> all_effects() {
   std::vector<Effect> all;
   for (const auto& part_of : {of_systems(),
                               of_mixing(),
+                              of_etch_rows(),
                               of_limits(),
                               of_chemicals(),
                               of_wash_chemicals(),

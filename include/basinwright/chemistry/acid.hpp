@@ -69,6 +69,9 @@ struct Dilution {
   units::Mass mass;
 };
 
+/// Water's at 20 C.
+[[nodiscard]] const sources::Sourced<units::Concentration>& density_of_water();
+
 /// Mixes by balance of mass: strength = w1 V1 d1 / (V1 d1 + V2 d_water).
 /// @param acid,water volumes at 20 C, not negative, acid above 0
 [[nodiscard]] Dilution dilute(const Acid& stock, units::Volume acid, units::Volume water);

@@ -1,8 +1,11 @@
 // The acid etch: how strong on which surface, how much, and what goes into each bucket.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "basinwright/chemistry/acid.hpp"
@@ -24,22 +27,46 @@ struct EtchSurface {
   bool strong_asked = false;             ///< The data sheet asks for stronger than 1 : 2.
 };
 
+inline constexpr sources::Sourced<units::Duration> youngest_cement{
+    units::days(28.0), {sources::Kind::common_practice, "new-cement", "28 days"}};
+inline constexpr sources::Sourced<units::Duration> render_is_old{
+    units::days(90.0), {sources::Kind::common_practice, "etch-ratios", "new render"}};
+
+/// The rows of the table of mixes. Painted epoxy goes before its substrate.
+enum class EtchRow { painted, new_render, render, concrete, plaster_soft, plaster_hard, pebble };
+/// The row's key in the rate book ("new_render").
+[[nodiscard]] std::string_view name(EtchRow row);
+
+/// One row: acid to water, and how much of it an area takes where that is not as everywhere.
+struct EtchRule {
+  sources::Sourced<Parts> parts;
+  std::optional<sources::Sourced<units::ApplicationRate>> solution{};
+};
+using EtchRules = std::array<EtchRule, 7>;
+/// In the order of EtchRow.
+/// @source etch-ratios, one row a surface
+inline constexpr EtchRules etch_rules{
+    {{{{1, 2}, {sources::Kind::common_practice, "etch-ratios", "painted epoxy"}}},
+     {{{1, 2}, {sources::Kind::common_practice, "etch-ratios", "new render"}}},
+     {{{1, 3}, {sources::Kind::common_practice, "etch-ratios", "render"}}},
+     {{{1, 3}, {sources::Kind::assumed, "etch-ratios", "concrete"}}},
+     {{{1, 1}, {sources::Kind::common_practice, "etch-ratios", "plaster_soft"}}},
+     {{{1, 0}, {sources::Kind::common_practice, "etch-ratios", "plaster_hard"}}},
+     {{{1, 3}, {sources::Kind::common_practice, "etch-ratios", "pebble"}}}}};
+/// What a stronger row falls back to when no data sheet asks for it.
+inline constexpr sources::Sourced<Parts> strongest_unasked{
+    {1, 2}, {sources::Kind::common_practice, "etch-ratios", "strong mixes"}};
+/// Whether one mix holds more acid than another.
+[[nodiscard]] bool stronger(Parts one, Parts other);
+
 /// Acid : water for a surface, why, and where the rule comes from.
 struct EtchRatio {
   Parts parts;
   sources::Source source;
   std::string reason;
   bool milder_than_rule = false;  ///< The rule is stronger, but no data sheet asks for it.
+  EtchRow row = EtchRow::painted;
 };
-
-inline constexpr sources::Sourced<units::Duration> youngest_cement{
-    units::days(28.0), {sources::Kind::common_practice, "new-cement", "28 days"}};
-inline constexpr sources::Sourced<units::Duration> render_is_old{
-    units::days(90.0), {sources::Kind::common_practice, "etch-ratios", "new render"}};
-
-/// The mix for a surface. Unfit: fibreglass, and unpainted cement younger than 28 days.
-/// @source etch-ratios, one row a surface
-[[nodiscard]] Checked<EtchRatio> etch_ratio(const EtchSurface& surface);
 
 inline constexpr sources::Sourced<units::ApplicationRate> etch_solution_rate{
     units::litres_per_square_metre(1.05), {sources::Kind::assumed, "etch-solution-rate", "rate"}};
@@ -67,7 +94,21 @@ struct EtchRates {
   sources::Sourced<units::ApplicationRate> solution = etch_solution_rate;
   sources::Sourced<units::Fraction> wall_share = etch_wall_share;
   sources::Sourced<double> pebble_factor = pebble_area_factor;
+  EtchRules rules = etch_rules;
+
+  [[nodiscard]] const EtchRule& rule(EtchRow row) const {
+    return rules[static_cast<std::size_t>(row)];
+  }
+  /// Solution an area of that row takes.
+  [[nodiscard]] const sources::Sourced<units::ApplicationRate>& solution_on(EtchRow row) const {
+    const auto& own = rule(row).solution;
+    return own ? *own : solution;
+  }
 };
+
+/// The mix for a surface. Unfit: fibreglass, and unpainted cement younger than 28 days.
+[[nodiscard]] Checked<EtchRatio> etch_ratio(const EtchSurface& surface,
+                                            const EtchRates& rates = {});
 
 /// The mix for one patch.
 struct EtchMix {
@@ -96,7 +137,8 @@ struct Etch {
                                  const EtchRates& rates,
                                  trace::Trace& trace);
 
-/// What goes into each vessel: `full` alike, then one more with the rest when there is one.
+/// What goes into each vessel: `full` alike, then one more with the rest when there is one. A rest
+/// of a twentieth of a vessel or less is shared out over the full ones.
 struct MixCard {
   units::Volume vessel;  ///< How far it is filled.
   int full = 0;

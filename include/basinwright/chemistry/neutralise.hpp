@@ -64,11 +64,13 @@ enum class Air {
   aerated   ///< Stirred or blown until the water is in balance with the air.
 };
 
-/// Bicarbonate that brings strong acid to a pH: b = a - h + s x 10^(pH - pK1), s the carbon dioxide
-/// left dissolved. Salts lower pK1 a little: finish by meter.
+/// Bicarbonate that brings strong acid to a pH, by the balance of charge: b = u + s x r1 x (1 + 2
+/// r2) with u = a - h + oh, r1 = 10^(pH - pK1), r2 = 10^(pH - pK2) and s the carbon dioxide left
+/// dissolved: u / (1 - r1 r2) still, at most 0.0339 fizzing, at most 0.000014 under air. Salts
+/// lower pK1 a little: finish by meter.
 /// @param acid in the water, above 0
-/// @param target 4.5 to 7; Unfit outside, where the formula does not hold
-/// @source carbonate-constants, "Bicarbonate demand"
+/// @param target 4.5 to 8.3; Unfit outside: bicarbonate alone ends at 8.34
+/// @source carbonate-constants, "Bicarbonate demand" and "Plain bicarbonate"
 [[nodiscard]] Checked<Molarity> bicarbonate_for(Molarity acid, Ph target, Air air);
 
 /// Wash water in the sump and where its pH is to go.

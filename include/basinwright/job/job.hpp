@@ -54,6 +54,8 @@ struct Site {
   std::optional<units::Flow> tap_flow, gully_flow;
   std::string gully;
   std::optional<double> ph_min, ph_max;
+  std::optional<double> sump_ph;             ///< What the collected etch water reads.
+  std::optional<units::Volume> sump_volume;  ///< How much of it there is; nothing: all of it.
   std::vector<Permit> permits;
   std::optional<Groundwater> groundwater;
   std::vector<dates::ClockChange> clock_changes;

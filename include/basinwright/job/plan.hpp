@@ -181,6 +181,7 @@ struct Plan {
   std::vector<std::string> unpriced;     ///< Items the rate book has no pack of.
   units::Flow tap;
   std::int64_t painters_for_one_morning = 0;
+  int people_for_one_etch = 0;  ///< Who would bring the etch to its last rinse in one shift.
   trace::Trace trace;
 
   [[nodiscard]] bool stopped() const { return route.stop.has_value(); }

@@ -60,12 +60,23 @@ struct SumpRow {
   units::Fraction of_shell;  ///< Were all of it to stay in the shell.
 };
 
+/// What a reading that somebody took in the sump asks for.
+enum class SumpReading {
+  none,              ///< Nobody took one.
+  dosed,             ///< The first row of the doses.
+  little_by_little,  ///< Too high to tell how much acid is left: air, a little, measure again.
+  inside,            ///< Inside the sewer's limits.
+  too_alkaline       ///< Above them.
+};
+
 /// Where the wash waters go.
 struct Discharge {
   chemistry::SewerLimits limits;
   bool limits_refused = false;  ///< What was entered lets in what no sewer may take.
   std::vector<WashWaterOut> waters;
-  chemistry::Ph target;  ///< Of the sump's doses.
+  chemistry::Ph target;             ///< Of the sump's doses.
+  bool beyond_bicarbonate = false;  ///< The sewer asks for more than bicarbonate alone reaches.
+  SumpReading reading = SumpReading::none;
   std::vector<SumpRow> sump;
   units::Volume carbon_dioxide_worst;
   units::Fraction of_shell_worst;

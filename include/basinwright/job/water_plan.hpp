@@ -41,6 +41,8 @@ struct WaterPlan {
   std::optional<money::Money> cost;  ///< Where a price of the unit was given.
   std::optional<dates::Date> full, quiet_until;
   std::vector<Addition> additions;
+  chemistry::ChlorineStock chlorine;  ///< What the new water is chlorinated with.
+  int visits = 0;  ///< Days on which somebody adds something after the quiet time.
   std::vector<std::string> measure_first;  ///< Figures nobody measured: no dose for them.
   std::vector<std::string> advice;         ///< Codes: "aerate", "drain-part-hardness" ...
   std::vector<IndexLine> indices;

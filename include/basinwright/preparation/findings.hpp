@@ -29,7 +29,7 @@ struct Region {
   ExistingCoating coating = ExistingCoating::epoxy;
   AcetoneTest acetone_test = AcetoneTest::not_done;
   std::optional<units::Duration> age_of_cement;  ///< Since it was laid; nothing: old.
-  std::optional<int> painted_year;               ///< Nothing: unknown.
+  std::optional<int> painted_year;               ///< Of its oldest paint; nothing: unknown.
   units::Fraction bare_share;
   units::Fraction loose_share;
   bool gloss = true;

@@ -57,6 +57,7 @@ struct Route {
   std::vector<TreatedRegion> regions;    ///< As the question gave them.
   std::vector<std::string> provisional;  ///< Codes of what is missing.
   bool coating_untested = false;         ///< Both branches are to be priced.
+  bool lead_open = false;                ///< Nobody knows whether the old paint holds lead.
   units::Area stripped;                  ///< Area whose paint comes off whole.
   units::Area abraded;
   units::Area etched;
@@ -84,6 +85,8 @@ struct Question {
 [[nodiscard]] bool is_untested(const Region& region);
 /// Share of a part's paint that is loose, its share of the blisters with it.
 [[nodiscard]] units::Fraction loose_of(const Region& region, const Question& question);
+/// Whether a part's paint is old enough to hold lead, or of unknown age.
+[[nodiscard]] bool may_hold_lead(const Region& region, const Thresholds& thresholds);
 /// Whether all paint of a part comes off: too loose, or untested and taken as failed.
 [[nodiscard]] bool is_stripped(const Region& region, const Question& question);
 

@@ -28,6 +28,11 @@ struct Thresholds {
                                         {sources::Kind::assumed, "drummy-render", "stop above"}};
   Sourced<units::Duration> filler_cure{units::hours(12),
                                        {sources::Kind::common_practice, "filler", "overnight"}};
+  /// Paint of a later year counts as free of lead: sold in the United States after 27 February
+  /// 1978 it may hold none to speak of. Other countries came later, and industrial paint later
+  /// still.
+  Sourced<double> lead_until{1978,
+                             {sources::Kind::published, "16-cfr-1303", "1303.4, paint made after"}};
   /// Depth to which a crack is opened when its own depth was not measured.
   Sourced<units::Length> crack_opening{units::millimetres(10),
                                        {sources::Kind::assumed, "cracks", "opened to a V, depth"}};

@@ -19,6 +19,7 @@ struct Need {
   std::vector<std::int64_t> amounts;  ///< One, or one for each mixing session when `apart`.
   bool apart = false;                 ///< Mixed remainders cannot be kept.
   bool one_batch = false;
+  std::string use{};  ///< A code, where one item is bought for several things: "sump" ...
   std::int64_t spare = 0;  ///< Of `amounts`, what is bought in case and not planned to be used.
 };
 
@@ -30,6 +31,7 @@ struct Bought {
 
 struct Purchase {
   std::string item;
+  std::string use;  ///< As the need's.
   Measure measure = Measure::volume;
   std::int64_t need = 0;  ///< What is planned to be used.
   std::vector<Bought> packs;
@@ -39,6 +41,10 @@ struct Purchase {
   bool unpriced = false;     ///< The rate book has no pack of it: not in the price.
   bool short_stock = false;  ///< Its packs do not reach.
 };
+
+/// What stays of an item's packs once some of them are bought: packs of limited stock become fewer.
+[[nodiscard]] std::vector<purchase::Pack> left_of(std::vector<purchase::Pack> packs,
+                                                  const Purchase& bought);
 
 /// Buys one need from an item's packs.
 [[nodiscard]] Purchase buy(const Need& need,

@@ -38,6 +38,7 @@ struct ProgrammeQuestion {
   units::Volume water;
   units::Flow tap;
   units::Flow drain_pump;
+  int water_visits = 0;  ///< Working days of additions to the new water, after its quiet time.
   /// Labour of one worked quarter on a weekday (0 = Monday), and of a day's attendance, in whatever
   /// the caller weighs with.
   std::array<std::int64_t, 7> weight_of_quarter{};
@@ -67,7 +68,8 @@ struct Programme {
   dates::Moment start;
   dates::Moment fill_start;
   dates::Moment refill_done;
-  dates::Date first_swim;  ///< Not before; by readings, not by the calendar.
+  dates::Date quiet_until;  ///< The first day on which more than salt or chlorine goes in.
+  dates::Date first_swim;   ///< Not before; by readings, not by the calendar.
   int split_coats = 0;
   int days_on_site = 0;
   units::Duration cure;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "basinwright/coverage/coats.hpp"
+#include "basinwright/dates/calendar.hpp"
 #include "basinwright/preparation/route.hpp"
 #include "basinwright/sequence/productivity.hpp"
 #include "basinwright/trace/trace.hpp"
@@ -42,5 +43,12 @@ struct WorkQuestion {
 [[nodiscard]] std::vector<Work> work(const WorkQuestion& question,
                                      const Productivity& productivity,
                                      trace::Trace& trace);
+
+/// How many people would bring the etch from the first acid to the last rinse in one shift, each of
+/// its parts in whole quarter hours; 0 where nothing is etched or no number of them would.
+/// @param clean_up what the end of a day takes
+[[nodiscard]] int people_for_one_etch(const std::vector<Work>& work,
+                                      const dates::Hours& hours,
+                                      units::Duration clean_up);
 
 }  // namespace basinwright::sequence
