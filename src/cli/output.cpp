@@ -36,6 +36,8 @@ bool wants_colour(const Request& r) {
   return !refuses && !dumb && !r.output && ::isatty(STDOUT_FILENO) == 1;
 }
 
+}  // namespace
+
 std::string rendered(const Request& r, const document::Document& page) {
   switch (r.format) {
     case Format::markdown:
@@ -55,8 +57,6 @@ std::string rendered(const Request& r, const document::Document& page) {
   }
   return render::text(page, {columns(), wants_colour(r), false});
 }
-
-}  // namespace
 
 Status put(const Request& r, const document::Document& page) {
   if (!r.table.empty()) {

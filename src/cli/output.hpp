@@ -8,6 +8,9 @@
 
 namespace basinwright::cli {
 
+/// The page's bytes in the request's format, as wide and coloured as the terminal allows.
+[[nodiscard]] std::string rendered(const Request& request, const document::Document& page);
+
 /// Puts the page where the request wants it, in its format, as wide and coloured as the terminal
 /// allows; what goes wrong is said.
 [[nodiscard]] Status put(const Request& request, const document::Document& page);

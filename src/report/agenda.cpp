@@ -80,22 +80,19 @@ class Agenda {
   }
 
   void add_orders() {
-    std::map<std::string, std::pair<dates::Date, std::string>> orders;
-    for (std::size_t i = 0; i < s_.plan.purchases.size(); ++i) {
-      const auto& by = s_.plan.order_by[i];
-      const quote::Purchase& p = s_.plan.purchases[i];
-      if (!by || p.packs.empty()) continue;
-      const auto [at, fresh] = orders.try_emplace(p.supplier, *by, "");
-      at->second.first = std::min(at->second.first, *by);
-      at->second.second += (fresh ? "" : ", ") + p.item;
-    }
-    for (const auto& [supplier, order] : orders) {
+    for (const job::Order& order : s_.plan.orders) {
+      if (!order.by) continue;
+      std::string items;
+      for (const job::Ordered& one : order.packs) {
+        if (items.find(one.item) == std::string::npos)
+          items += (items.empty() ? "" : ", ") + one.item;
+      }
       add(EntryKind::to_do,
-          uid("order", supplier),
-          titled(supplier.empty() ? "Order" : "Order from " + supplier),
-          order.second,
+          uid("order", order.supplier),
+          titled(order.supplier.empty() ? "Order" : "Order from " + order.supplier),
+          std::move(items),
           "",
-          dates::iso(order.first));
+          dates::iso(*order.by));
     }
   }
 

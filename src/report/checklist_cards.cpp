@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "basinwright/units/unit.hpp"
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
@@ -116,42 +118,32 @@ std::string_view hindrance_words(coverage::Hindrance what) {
   return "";
 }
 
-Section coating_card(const Subject& s, const std::vector<job::MixingMorning>& mornings) {
+Section coating_card(const Subject& s,
+                     const std::vector<job::MixingMorning>& mornings,
+                     std::size_t index) {
   const Cells c(s.units, s.rates.currency);
   const materials::CoatingSystem& system = s.plan.system;
   Section section = card("Coating mix card");
   section.key = "checklist";
   section.blocks.emplace_back(caution_paragraph(s, "epoxy-on-skin"));
   section.blocks.emplace_back(caution_paragraph(s, "no-flame"));
-  Facts facts;
-  facts.facts = {{"",
-                  "System",
-                  Cells::words(system.name.empty() ? "none named; usual values" : system.name),
-                  true},
-                 {"", "Kit, A and B together", c.litres(system.kit.value), true},
-                 {"",
-                  "Stands",
-                  Cells::words(usual(system.induction_min.value, system.induction_max.value)),
-                  true},
-                 {"",
-                  "Pot life",
-                  Cells::words(fmt::format("{} at {}",
-                                           usual(system.pot_life.value, system.pot_life.value),
-                                           units::show(system.pot_life_at.value, s.units, 0))),
-                  true}};
-  section.blocks.emplace_back(std::move(facts));
-  const std::vector<std::string> steps =
-      kit_steps(usual(system.induction_min.value, system.induction_max.value),
-                usual(system.pot_life.value, system.pot_life.value));
+  const std::string stands = usual(system.induction_min.value, system.induction_max.value);
+  const std::string lasts = usual(system.pot_life.value, system.pot_life.value);
+  const std::string name = system.name.empty() ? "none named; usual values" : system.name;
+  const std::string at = units::show(system.pot_life_at.value, s.units, 0);
+  section.blocks.emplace_back(
+      Facts{{{"", "System", Cells::words(name), true},
+             {"", "Kit, A and B together", c.litres(system.kit.value), true},
+             {"", "Stands, pot life", Cells::words(stands + ", " + lasts + " at " + at), true}}});
   List list;
-  for (const std::string& step : steps) list.items.push_back(Cells::tick(step));
+  for (const std::string& step : kit_steps(stands, lasts)) list.items.push_back(Cells::tick(step));
   section.blocks.emplace_back(std::move(list));
-  for (std::size_t i = 0; i < mornings.size(); ++i) {
-    section.blocks.emplace_back(timetable(s, mornings[i], i + 1));
-    for (const coverage::Obstacle& obstacle : mornings[i].timetable.obstacles) {
-      section.blocks.emplace_back(document::Paragraph{
-          "", std::string(hindrance_words(obstacle.what)), {}, Role::caution, true});
-    }
+  if (index >= mornings.size()) return section;
+  section.title += fmt::format(" · {}", task(mornings[index].task));
+  section.blocks.emplace_back(timetable(s, mornings[index], index + 1));
+  for (const coverage::Obstacle& obstacle : mornings[index].timetable.obstacles) {
+    section.blocks.emplace_back(document::Paragraph{
+        "", std::string(hindrance_words(obstacle.what)), {}, Role::caution, true});
   }
   return section;
 }
@@ -163,7 +155,7 @@ Section round(const Subject& s, std::string title, std::span<const std::string_v
                                      {"", "Filled in by", Cells::blank(), true}}});
   section.blocks.emplace_back(readings_table(s, {"Read", "Read again"}));
   section.blocks.emplace_back(ticks(lines));
-  section.blocks.emplace_back(signatures("Signed"));
+  section.blocks.emplace_back(Facts{{{"", "Signed", Cells::blank(), true}}});
   return section;
 }
 
@@ -172,7 +164,8 @@ Section round(const Subject& s, std::string title, std::span<const std::string_v
 std::vector<Section> day_cards(const Subject& s, const std::vector<job::MixingMorning>& mornings) {
   std::vector<Section> cards;
   if (s.plan.quantities.etch) cards.push_back(acid_card(s));
-  cards.push_back(coating_card(s, mornings));
+  for (std::size_t i = 0; i < std::max<std::size_t>(mornings.size(), 1); ++i)
+    cards.push_back(coating_card(s, mornings, i));
   cards.push_back(round(s, "Morning card", morning_rounds()));
   cards.push_back(round(s, "Evening card", evening_rounds()));
   return cards;
