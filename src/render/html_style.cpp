@@ -112,7 +112,6 @@ table.short,dl{break-inside:avoid}
 .site section{break-inside:avoid}
 .sheets>h2,.sheets>h3{display:none}
 .sheets{margin:0}
-tbody tr:nth-child(-n+2){break-after:avoid}
 thead{display:table-header-group}
 th,td{padding-top:1.3mm;padding-bottom:1.3mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}

@@ -152,10 +152,9 @@ Section round(const Subject& s, std::string title, std::span<const std::string_v
   Section section = card(std::move(title));
   section.blocks.emplace_back(Facts{{{"", "Date", Cells::blank(), true},
                                      {"", "Coat and section", Cells::blank(), true},
-                                     {"", "Filled in by", Cells::blank(), true}}});
+                                     {"", "Filled in and signed by", Cells::blank(), true}}});
   section.blocks.emplace_back(readings_table(s, {"Read", "Read again"}));
   section.blocks.emplace_back(ticks(lines));
-  section.blocks.emplace_back(Facts{{{"", "Signed", Cells::blank(), true}}});
   return section;
 }
 

@@ -116,10 +116,19 @@ TEST_CASE("hostile names come back whole from a calendar") {
   const auto lines = read(render::icalendar(page_of(entries)));
   if (!lines) return;
   for (const std::string& name : sample::hostile()) {
+    // That library takes an escaped backslash before an n for a line end (RFC 5545, 3.3.11, says
+    // otherwise); the next test looks at our side of it.
+    if (has(name, "\\n")) continue;
     INFO(name);
     CHECK(among(*lines, "VEVENT SUMMARY", render::visible(name)));
     CHECK(among(*lines, "VEVENT LOCATION", render::visible(name)));
   }
+}
+
+TEST_CASE("backslashes are doubled, line ends become an n behind one") {
+  Entry one = entry(EntryKind::work);
+  one.summary = "back\\n \\\\ and\nnext";
+  CHECK(has(render::icalendar(page_of({one})), "SUMMARY:back\\\\n \\\\\\\\ and\\nnext\r\n"));
 }
 
 TEST_CASE("a page without an agenda, or with times that are none, is our mistake") {
