@@ -8,7 +8,7 @@
 
 namespace basinwright::cli {
 
-/// The page's bytes in the request's format.
+/// The page's bytes in the request's format, as wide and coloured as the terminal allows.
 [[nodiscard]] std::string rendered(const Request& request, const document::Document& page);
 
 /// Puts the page where the request wants it, in its format, as wide and coloured as the terminal

@@ -146,8 +146,9 @@ std::string section(const Part& part) {
   std::string classes = s.under ? "under" : "";
   if (is_sheets(part.blocks)) classes += classes.empty() ? "sheets" : " sheets";
   if (s.own_page) classes += classes.empty() ? "page-start" : " page-start";
-  const std::string label =
-      s.title.empty() ? "" : fmt::format(" aria-labelledby=\"{}-title\"", part.id);
+  // A part under another is no landmark of its own: the same step comes on many days.
+  const bool landmark = !s.title.empty() && !s.under;
+  const std::string label = landmark ? fmt::format(" aria-labelledby=\"{}-title\"", part.id) : "";
   const std::string inner =
       s.folded ? fmt::format(
                      "<details>\n<summary>{}</summary>\n{}</details>\n", heading(part), part.blocks)

@@ -48,7 +48,9 @@ tbody tr.group>*{font-weight:700;padding-top:1.1rem}
 tr.total>*{border-top:2px solid var(--strong)}
 tr.total+tr.total>*{border-top:0}
 td.n,th.n,dd.n{text-align:right;white-space:nowrap}
+.k{white-space:nowrap}
 dd.n{text-align:left}
+p.heading{font-weight:600;break-after:avoid}
 .caution,.stop{font-weight:600}
 p.caution,li.caution,p.stop,li.stop{border-left:4px solid var(--strong);padding:.15rem 0 .15rem .9rem;list-style:none;break-inside:avoid}
 p.stop,li.stop{border:3px solid var(--strong);padding:.75rem 1rem}
@@ -66,7 +68,7 @@ td.tick{white-space:nowrap}
 td.blank{min-width:5em}
 td.blank .line{width:calc(100% - 3.2em);min-width:2.5em}
 td.blank.bare .line{width:100%}
-.facts .blank .line{width:min(100%,22rem)}
+dd.blank .line{border-bottom:0;width:100%}
 figure svg{display:block;max-width:100%;height:auto}
 figcaption{color:var(--soft);margin-top:.5rem}
 summary{cursor:pointer;padding:.5rem 0}
@@ -106,9 +108,10 @@ section.under{margin-top:5mm}
 section.page-start{break-before:page;margin-top:0}
 tr,.facts>div{break-inside:avoid}
 table.short,dl{break-inside:avoid}
+.room{height:32mm;margin-bottom:-32mm;break-inside:avoid;break-after:avoid}
+.site section{break-inside:avoid}
 .sheets>h2,.sheets>h3{display:none}
 .sheets{margin:0}
-tbody tr:nth-child(-n+2){break-after:avoid}
 thead{display:table-header-group}
 th,td{padding-top:1.3mm;padding-bottom:1.3mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}

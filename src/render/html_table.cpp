@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "display_width.hpp"
 #include "markup_text.hpp"
 #include "table_rows.hpp"
 #include "visible.hpp"
@@ -20,12 +21,21 @@ using document::Table;
 constexpr std::size_t wide = 3;
 /// Up to so many rows, a table stays on one page.
 constexpr std::size_t few = 8;
+/// A column with nothing longer is not broken into lines.
+constexpr std::size_t whole = 20;
 
 struct Column {
   std::size_t index = 0;
   bool right = false;
+  bool whole = false;  ///< Short enough to stay on one line.
   std::string title;
 };
+
+bool stays_whole(const Table& table, std::size_t column) {
+  return std::ranges::all_of(table.rows, [column](const Row& row) {
+    return display_width(row.cells[column].text) <= whole;
+  });
+}
 
 std::string class_of(const std::string& classes) {
   return classes.empty() ? "" : " class=\"" + classes + '"';
@@ -55,6 +65,7 @@ std::string body_cell(const Row& row, const Column& column, const Table& table, 
   const Role role = shown_role(row, cell);
   std::string classes;
   if (column.right || stands_right(table.columns[column.index], cell)) add_class(classes, "n");
+  if (column.whole) add_class(classes, "k");
   if (role != row.role) add_class(classes, html_class(role));
   const bool bare = cell.text.empty();
   if (cell.role == Role::blank && bare) add_class(classes, "bare");
@@ -185,14 +196,17 @@ std::string html_table(const Table& table, std::string_view name) {
   std::vector<Column> columns;
   columns.reserve(shown.size());
   for (const std::size_t i : shown)
-    columns.push_back({i, column_stands_right(table, i), table.columns[i].title});
+    columns.push_back(
+        {i, column_stands_right(table, i), stays_whole(table, i), table.columns[i].title});
   const std::string caption =
       table.caption.empty()
           ? fmt::format("<caption class=\"unseen\">{}</caption>\n", markup_text(name))
           : fmt::format("<caption>{}</caption>\n", html_text(table.caption));
   std::string classes = columns.size() >= wide ? "wide" : "";
-  if (table.rows.size() <= few) add_class(classes, "short");
-  return fmt::format("<table{}>\n{}{}{}</table>\n",
+  const bool brief = table.rows.size() <= few;
+  if (brief) add_class(classes, "short");
+  return fmt::format("{}<table{}>\n{}{}{}</table>\n",
+                     brief ? "" : "<div class=\"room\"></div>\n",
                      class_of(classes),
                      caption,
                      head(columns),

@@ -79,6 +79,25 @@ void ChartSheet::write(std::string text, Spot at, double size, document::Anchor 
   words_.emplace_back(std::move(label));
 }
 
+void ChartSheet::write_over(std::string text, Spot at, double size, document::Anchor anchor) {
+  Label label;
+  label.text = std::move(text);
+  label.at = at;
+  label.size = size;
+  label.anchor = anchor;
+  if (label.text.empty()) return;
+  const Box behind = box_of(label);
+  Shape paper;
+  paper.name = "paper";
+  paper.trails = {polygon({{behind.left, behind.top},
+                           {behind.right, behind.top},
+                           {behind.right, behind.bottom},
+                           {behind.left, behind.bottom}})};
+  paper.fill = document::Fill::paper;
+  words_.emplace_back(std::move(paper));
+  words_.emplace_back(std::move(label));
+}
+
 document::Drawing ChartSheet::finished(std::string title, std::string description) const {
   document::Drawing drawing;
   drawing.title = std::move(title);

@@ -35,6 +35,8 @@ class ChartSheet {
              double size,
              document::Anchor anchor = document::Anchor::start,
              bool bold = false);
+  /// Over lines, with paper behind the words.
+  void write_over(std::string text, Spot at, double size, document::Anchor anchor);
 
   [[nodiscard]] document::Drawing finished(std::string title, std::string description) const;
 

@@ -83,13 +83,9 @@ Table day_table(const Day& day) {
   return table;
 }
 
-Section day_section(const Subject& s, const Day& day) {
+Section day_section(const Day& day) {
   Section section{"", day.title, {}, true};
   section.own_page = true;
-  std::vector<std::string> tasks;
-  for (const StepOnDay& at : day.steps) tasks.push_back(at.step->task);
-  for (const std::string& code : caution_codes(s, tasks))
-    section.blocks.emplace_back(caution_paragraph(s, code));
   if (day.steps.front().booking != nullptr) section.blocks.emplace_back(day_table(day));
   return section;
 }
@@ -126,6 +122,7 @@ Section site_section(const Subject& s) {
 
 Section emergency_section(const Subject& s) {
   Section section{"", "Emergency and first aid", {}, true};
+  section.own_page = true;
   const std::string& call = s.job.site.emergency;
   section.blocks.emplace_back(
       Facts{{{"", "Call", call.empty() ? Cells::blank() : Cells::words(call), true},
@@ -258,9 +255,8 @@ Table readings_table(const Subject& s, const std::vector<std::string>& columns) 
   return table;
 }
 
-Table signatures(const std::string& caption) {
+Table signatures() {
   Table table;
-  table.caption = caption;
   table.columns = {{"", "Name"}, {"", "Signature"}, {"", "Time"}};
   constexpr int lines = 2;
   for (int i = 0; i < lines; ++i)
@@ -295,9 +291,17 @@ document::Document checklist(const Subject& s) {
   const auto& mornings = s.plan.mixing.mornings;
   d.sections.push_back(machine_section(s, days));
   for (const Day& day : days) {
-    d.sections.push_back(day_section(s, day));
-    for (const StepOnDay& at : day.steps) d.sections.push_back(step_section(s, at, mornings));
-    Section signed_off{"", "End of the day", {signatures("Signed off")}, true};
+    d.sections.push_back(day_section(day));
+    std::set<std::string> said;
+    for (const StepOnDay& at : day.steps) {
+      // The gravest each time, the others once a day.
+      std::vector<std::string> codes;
+      for (const std::string& code : caution_codes(s, {at.step->task})) {
+        if (said.insert(code).second || codes.empty()) codes.push_back(code);
+      }
+      d.sections.push_back(step_section(s, at, codes, mornings));
+    }
+    Section signed_off{"", "End of the day", {signatures()}, true};
     signed_off.under = true;
     d.sections.push_back(std::move(signed_off));
   }

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "basinwright/units/unit.hpp"
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
@@ -112,44 +114,35 @@ List marks_list(const Subject& s) {
   return list;
 }
 
-Section coating_card(const Subject& s, const std::vector<job::PaintingMorning>& mornings) {
+Section coating_card(const Subject& s,
+                     const std::vector<job::PaintingMorning>& mornings,
+                     std::size_t index) {
   const Cells c(s.units, s.rates.currency);
   const materials::CoatingSystem& system = s.plan.system;
   Section section = card("Coating mix card");
   section.key = "checklist";
   section.blocks.emplace_back(caution_paragraph(s, "epoxy-on-skin"));
   section.blocks.emplace_back(caution_paragraph(s, "no-flame"));
-  Facts facts;
-  facts.facts = {{"",
-                  "System",
-                  Cells::words(system.name.empty() ? "none named; usual values" : system.name),
-                  true},
-                 {"", "Kit, A and B together", c.litres(system.kit.value), true},
-                 {"",
-                  "Stands",
-                  Cells::words(usual(system.induction_min.value, system.induction_max.value)),
-                  true},
-                 {"",
-                  "Pot life",
-                  Cells::words(fmt::format("{} at {}",
-                                           usual(system.pot_life.value, system.pot_life.value),
-                                           units::show(system.pot_life_at.value, s.units, 0))),
-                  true}};
-  section.blocks.emplace_back(std::move(facts));
-  const std::vector<std::string> steps =
-      kit_steps(usual(system.induction_min.value, system.induction_max.value),
-                usual(system.pot_life.value, system.pot_life.value));
+  const std::string stands = usual(system.induction_min.value, system.induction_max.value);
+  const std::string lasts = usual(system.pot_life.value, system.pot_life.value);
+  const std::string name = system.name.empty() ? "none named; usual values" : system.name;
+  const std::string at = units::show(system.pot_life_at.value, s.units, 0);
+  section.blocks.emplace_back(
+      Facts{{{"", "System", Cells::words(name), true},
+             {"", "Kit, A and B together", c.litres(system.kit.value), true},
+             {"", "Stands, pot life", Cells::words(stands + ", " + lasts + " at " + at), true}}});
   List list;
-  for (const std::string& step : steps) list.items.push_back(Cells::tick(step));
+  for (const std::string& step : kit_steps(stands, lasts)) list.items.push_back(Cells::tick(step));
   section.blocks.emplace_back(std::move(list));
-  if (!s.plan.mixing.marks.empty()) section.blocks.emplace_back(marks_list(s));
-  for (std::size_t i = 0; i < mornings.size(); ++i) {
-    section.blocks.emplace_back(timetable(s, mornings[i], i + 1));
-    std::vector<std::string> notes = hindrances(mornings[i], s.units);
-    const std::string evening = evening_before(mornings[i], s.plan, s.units);
-    if (!evening.empty()) notes.push_back(evening);
-    for (const std::string& note : notes)
-      section.blocks.emplace_back(document::Paragraph{"", note, {}, Role::caution, true});
+  if (!s.plan.mixing.marks.empty() && index == 0) section.blocks.emplace_back(marks_list(s));
+  if (index >= mornings.size()) return section;
+  section.title += fmt::format(" · {}", task(mornings[index].task));
+  section.blocks.emplace_back(timetable(s, mornings[index], index + 1));
+  std::vector<std::string> notes = hindrances(mornings[index], s.units);
+  const std::string evening = evening_before(mornings[index], s.plan, s.units);
+  if (!evening.empty()) notes.push_back(evening);
+  for (const std::string& note : notes) {
+    section.blocks.emplace_back(document::Paragraph{"", note, {}, Role::caution, true});
   }
   return section;
 }
@@ -158,10 +151,9 @@ Section round(const Subject& s, std::string title, std::span<const std::string_v
   Section section = card(std::move(title));
   section.blocks.emplace_back(Facts{{{"", "Date", Cells::blank(), true},
                                      {"", "Coat and section", Cells::blank(), true},
-                                     {"", "Filled in by", Cells::blank(), true}}});
+                                     {"", "Filled in and signed by", Cells::blank(), true}}});
   section.blocks.emplace_back(readings_table(s, {"Read", "Read again"}));
   section.blocks.emplace_back(ticks(lines));
-  section.blocks.emplace_back(signatures("Signed"));
   return section;
 }
 
@@ -171,7 +163,8 @@ std::vector<Section> day_cards(const Subject& s,
                                const std::vector<job::PaintingMorning>& mornings) {
   std::vector<Section> cards;
   if (s.plan.quantities.etch) cards.push_back(acid_card(s));
-  cards.push_back(coating_card(s, mornings));
+  for (std::size_t i = 0; i < std::max<std::size_t>(mornings.size(), 1); ++i)
+    cards.push_back(coating_card(s, mornings, i));
   cards.push_back(round(s, "Morning card", morning_rounds()));
   cards.push_back(round(s, "Evening card", evening_rounds()));
   return cards;

@@ -17,9 +17,10 @@ struct StepOnDay {
   bool last = true;                            ///< its last.
 };
 
-/// What is done, what is at hand, what is read, who signs.
+/// What is done, what is at hand, what is read, who signs; the cautions first.
 [[nodiscard]] document::Section step_section(const Subject& s,
                                              const StepOnDay& at,
+                                             const std::vector<std::string>& cautions,
                                              const std::vector<job::PaintingMorning>& mornings);
 
 /// The cautions of the plan that matter at these tasks, each once.
@@ -32,7 +33,7 @@ struct StepOnDay {
 [[nodiscard]] document::Table readings_table(const Subject& s,
                                              const std::vector<std::string>& columns);
 /// Who did it, who saw it, when.
-[[nodiscard]] document::Table signatures(const std::string& caption);
+[[nodiscard]] document::Table signatures();
 
 /// One page each: acid, coating, morning, evening.
 [[nodiscard]] std::vector<document::Section> day_cards(

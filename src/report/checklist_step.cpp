@@ -105,7 +105,8 @@ void add_at_hand(const Subject& s, const StepOnDay& at, Section& section) {
   if (task.starts_with("coat-")) {
     add_coat(s, at, c, facts);
   } else {
-    if (at.step->area > units::Area()) fact(facts, "Area", c.area(at.step->area));
+    const bool worked = !worn_for(task).empty() && task != "coating-test";
+    if (worked && at.step->area > units::Area()) fact(facts, "Area", c.area(at.step->area));
     add_washes(s, task, c, facts);
   }
   for (const quote::Hire& hire : s.rates.hire) {
@@ -219,6 +220,7 @@ void add_cure_days(const StepOnDay& at, Section& section) {
 
 Section step_section(const Subject& s,
                      const StepOnDay& at,
+                     const std::vector<std::string>& cautions,
                      const std::vector<job::PaintingMorning>& mornings) {
   const std::string& name = at.step->task;
   Section section{"", task(name), {}, true};
@@ -226,11 +228,13 @@ Section step_section(const Subject& s,
   if (!at.first) section.title += ", goes on";
   const std::string when = when_text(at);
   if (!when.empty()) section.blocks.emplace_back(Paragraph{"", when, {}, Role::heading, true});
+  for (const std::string& code : cautions) section.blocks.emplace_back(caution_paragraph(s, code));
   if (at.first) {
     section.blocks.emplace_back(
         Paragraph{"", std::string(reason(at.step->why)), {}, Role::plain, true});
     add_at_hand(s, at, section);
-    add_mix(s, name, section);
+    // The floor's acid is mixed with the walls'.
+    if (name != "etch-floor") add_mix(s, name, section);
     add_actions(*at.step, section);
   }
   if (name.starts_with("coat-") || name == "prime")

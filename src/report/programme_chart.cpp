@@ -60,26 +60,24 @@ class Chart {
     sheet_.write(fitted(rests, letters::text, c.width()), {c.left, c.top + 12.8}, letters::text);
   }
 
+  /// Mondays by name over a line of day numbers.
   void days(Extent down) {
-    constexpr double named = 11.0;
     constexpr double numbered = 3.4;
     for (std::size_t d = 0; d < s_.strip->size(); ++d) {
       const job::StripDay& day = (*s_.strip)[d];
       const double x = sheet_.at(d, 0.0);
       if (!day.works) sheet_.box({x, sheet_.at(d, 24.0)}, down, Fill::dots, "closed-day");
       const bool monday = dates::weekday(day.date) == 0;
-      sheet_.line({x, down.from - (monday ? 2.0 : 0.0)}, {x, down.to}, pens::fine, "day");
+      sheet_.line(
+          {x, down.from - (monday ? 6.0 : 0.0)}, {x, down.to}, {monday ? 0.18 : 0.05}, "day");
       const std::string words = dates::short_day(day.date);
-      if (sheet_.day_width() >= named || monday || d == 0) {
-        const bool crowded = d == 0 && sheet_.day_width() < named && s_.strip->size() > 1 &&
-                             !monday && text_width(words, letters::small) > until_monday(d);
-        if (!crowded)
-          sheet_.write(words, {x + 0.6, down.from - 0.9}, letters::small, Anchor::start, monday);
-      } else if (sheet_.day_width() >= numbered) {
-        sheet_.write(words.substr(words.find(' ') + 1, words.rfind(' ') - words.find(' ') - 1),
+      const std::size_t first = words.find(' ') + 1;
+      if (monday || (d == 0 && text_width(words, letters::small) < until_monday(d)))
+        sheet_.write(words, {x + 0.6, down.from - 4.0}, letters::small, Anchor::start, true);
+      if (sheet_.day_width() >= numbered)
+        sheet_.write(words.substr(first, words.rfind(' ') - first),
                      {x + 0.6, down.from - 0.9},
                      letters::small);
-      }
     }
   }
 
@@ -149,10 +147,10 @@ class Chart {
     const double left = bar.from - sheet_.left() - gap;
     const bool after = right >= left || text_width(words, small) <= right;
     const std::string said = fitted(words, small, after ? right : left);
-    sheet_.write(said,
-                 {after ? bar.to + gap : bar.from - gap, base},
-                 small,
-                 after ? Anchor::start : Anchor::end);
+    sheet_.write_over(said,
+                      {after ? bar.to + gap : bar.from - gap, base},
+                      small,
+                      after ? Anchor::start : Anchor::end);
   }
 
   ChartSheet& sheet_;

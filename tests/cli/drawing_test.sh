@@ -32,7 +32,9 @@ status 0 takeoff "$job" --today 2027-01-04
 grep -q '^Drawing' out || fail "the text page does not say what the drawing shows"
 status 0 takeoff "$job" --today 2027-01-04 --format json
 grep -qi 'drawing' out && fail "the drawing stands in the JSON"
-status 2 jobsheet "$job" --format svg
+status 0 jobsheet "$job" --today 2027-01-04 --format svg
+grep -q 'viewBox="0 0 297.000 210.000"' out || fail "the programme does not lie across A4"
+status 2 quote "$job" --format svg
 status 2 explain "$job" --format svg
 status 2 takeoff "$job" --format svg --paper A5
 if [ -x /usr/bin/xmllint ]; then

@@ -32,11 +32,18 @@ for example in examples/*.json; do
   fi
   check "$name.takeoff.txt" takeoff "$example" --units us "${rates[@]}"
   check "$name.quote.txt" quote "$example" --today 2027-01-04 "${rates[@]}"
+  check "$name.checklist.txt" checklist "$example" --today 2027-01-04 "${rates[@]}"
+  check "$name.handover.txt" handover "$example" --today 2027-01-04 "${rates[@]}"
+  check "$name.ics" jobsheet "$example" --today 2027-01-04 --format ics "${rates[@]}"
   coats=3
   [ "$name" = l-shape-us ] && coats=2 # it has three as it stands
   check "$name.compare.txt" compare "$example" --set "/coating/coats=$coats" --today 2027-01-04 "${rates[@]}"
   check "$name.explain.txt" explain "$example" quantities.kits --today 2027-01-04 "${rates[@]}"
 done
+# One page each as a browser gets it, and the programme's drawing over a weather file.
+plain=examples/plain-pool.json
+check plain-pool.quote.html quote "$plain" --today 2027-01-04 --format html
+check plain-pool.programme.svg jobsheet "$plain" --today 2027-01-04 --format svg --weather examples/plain-pool.weather.csv
 # What the README shows is what the program prints: every line of its excerpt stands in the golden.
 while IFS= read -r line; do
   [ "$line" = "..." ] && continue

@@ -13,10 +13,11 @@ import sys
 from html.parser import HTMLParser
 
 VOID = {"br", "meta"}
-TEXTS = {"title", "h1", "h2", "h3", "p", "li", "th", "td", "dt", "dd", "caption", "figcaption", "text"}
+TEXTS = {"title", "h1", "h2", "h3", "p", "li", "th", "td", "dt", "dd", "caption", "figcaption", "text",
+         "desc"}
 KNOWN = TEXTS | VOID | {"html", "head", "style", "body", "header", "main", "nav", "section", "div", "span", "a", "ul",
                         "ol", "dl", "table", "thead", "tbody", "tr", "figure", "details", "summary", "svg", "g",
-                        "path", "defs", "pattern", "clippath", "desc"}
+                        "path", "defs", "pattern", "clippath"}
 ATTRIBUTES = {"class", "id", "href", "lang", "scope", "colspan", "name", "content", "charset", "http-equiv",
               "aria-label", "aria-labelledby", "data-title"}
 
@@ -51,7 +52,7 @@ class Page(HTMLParser):
         self.hidden += hides
         self.drawn += tag == "svg"
         self.open.append((tag, hides))
-        if tag in TEXTS and not (self.drawn and tag != "text"):
+        if tag in TEXTS and not (self.drawn and tag not in ("text", "desc")):
             self.flush()
             self.current = (tag, [])
         if tag in ("h1", "h2", "h3"):
