@@ -56,26 +56,6 @@ const document::Entry* entry_of(const document::Agenda& agenda, const std::strin
 
 }  // namespace
 
-TEST_CASE("kits are mixed so that each stands its time before the one before it runs out") {
-  // By hand: two painters of 20 m2 an hour use a kit of 22.5 m2 in 33 min 45 s. The first is begun
-  // 5 min (stirring) and 10 min (standing) before painting opens, the last has 78.05 - 67.5 m2.
-  // Used up within 60 min of the start of mixing at 20 C (the usual data sheet).
-  const Made pool = plain_pool();
-  const auto mornings = job::mixing_mornings(pool.job, pool.rates, pool.plan);
-  REQUIRE(mornings.size() == 2);
-  const job::MixingMorning& first = mornings.front();
-  CHECK(first.task == "coat-1");
-  CHECK(first.paint_assumed);
-  REQUIRE(first.timetable.mixes.size() == 4);
-  const int opens = first.opens.quarter() * 15;
-  const auto at = [&](units::Duration d) { return first.minute_of_day(d) - opens; };
-  CHECK(at(first.timetable.mixes[0].start) == -15);
-  CHECK(at(first.timetable.mixes[0].ready) == 0);
-  CHECK(at(*first.timetable.mixes[0].use_by) == 45);
-  CHECK(at(first.timetable.mixes[1].start) == 19);  // 33.75 - 15, rounded
-  CHECK(first.timetable.mixes[3].area.in(units::square_metres) == Approx(10.55).margin(0.01));
-}
-
 TEST_CASE("the checklist holds every hold point with its limit, every day and every card") {
   const Made pool = plain_pool();
   const std::string words = words_of(report::checklist(pool.subject()));

@@ -81,9 +81,10 @@ TEST_CASE("the timetable of a morning at 20 C") {
   CHECK(plan.mixing.painters_needed() == 2);
   CHECK(morning.rests_on == job::PaintTemperature::month_mean);
   CHECK_FALSE(morning.parts_cold);
-  CHECK(report::minute_of(morning.opening, t.mixes[0].start) == "08:15");
-  CHECK(report::iso_minute(morning.opening, t.mixes[0].start) ==
-        dates::iso(morning.opening.date()) + "T08:15");
+  // The first is begun a quarter of an hour before painting opens.
+  const auto begun = dates::Moment::of_quarters(morning.opening.quarters() - 1);
+  CHECK(report::minute_of(morning.opening, t.mixes[0].start) == dates::clock(begun));
+  CHECK(report::iso_minute(morning.opening, t.mixes[0].start) == dates::iso(begun));
   CHECK(report::iso_minute(dates::parse_moment("2027-07-06T00:00").value(), units::minutes(-10)) ==
         "2027-07-05T23:50");
 }

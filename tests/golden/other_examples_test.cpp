@@ -43,10 +43,11 @@ double person_hours(const job::Plan& plan, const std::string& task) {
   return it == plan.labour.end() ? 0.0 : it->person_hours.in(units::hours);
 }
 
-std::int64_t packs(const job::Plan& plan, const std::string& item) {
+// Of one use: the shell's own where none is said.
+std::int64_t packs(const job::Plan& plan, const std::string& item, const std::string& use = "") {
   std::int64_t out = 0;
   for (const auto& p : plan.purchases) {
-    if (p.item != item) continue;
+    if (p.item != item || p.use != use) continue;
     for (const auto& pack : p.packs) out += pack.count;
   }
   return out;
@@ -122,17 +123,24 @@ TEST_CASE("L-shaped pool, packs, counts and the price ladder by hand") {
   CHECK(packs(plan, "filler") == 4);        // 3.64 pints
   CHECK(packs(plan, "acid") == 5);          // 10.0013 gal: 2 x 4 + 3 x 1 = 97.40; 3 x 4 = 102.00
   CHECK(packs(plan, "thinner") == 1);       // 0.195 gal in a quart
-  CHECK(count(plan.consumables, "abrasive disc") == 31);                // 0.026 x 1154 ft2 = 30.004
-  CHECK(count(plan.consumables, "tape, 180 ft") == 1);                  // 115 ft x 0.0056 = 0.64
-  CHECK(count(plan.consumables, "rags, pack") == 3);                    // 0.002 x 1154 = 2.31
-  CHECK(count(plan.protection, "coverall") == 9);                       // three painters
+  // 10.0013 gal x 3.785412 L x 0.8381 kg / 0.99 = 32.05 kg, 70.66 lb: six bags of 12 lb.
+  CHECK(packs(plan, "bicarbonate", "sump") == 6);
+  // 80.69 m3 from 62 to 100 mg/L: 1.6787 x 38 x 80.69 / 0.99 = 5.20 kg, 11.46 lb.
+  CHECK(packs(plan, "bicarbonate", "start-up") == 1);
+  // From 96 to 200 mg/L: 1.4688 x 104 x 80.69 g = 12.33 kg, 27.2 lb of flake in bags of 8 lb.
+  CHECK(packs(plan, "calcium chloride", "start-up") == 4);
+  CHECK(packs(plan, "stabiliser", "start-up") == 2);      // 30 mg/L: 2.42 kg, 5.34 lb, in 4 lb
+  CHECK(count(plan.consumables, "abrasive disc") == 31);  // 0.026 x 1154 ft2 = 30.004
+  CHECK(count(plan.consumables, "tape, 180 ft") == 1);    // 115 ft x 0.0056 = 0.64
+  CHECK(count(plan.consumables, "rags, pack") == 3);      // 0.002 x 1154 = 2.31
+  CHECK(count(plan.protection, "coverall") == 9);         // three painters
   CHECK(person_hours(plan, "abrade") == Approx(27.4761).margin(1e-3));  // 1154 / 42
   CHECK(person_hours(plan, "coat-2") == Approx(5.4952).margin(1e-3));   // / 210
   CHECK(person_hours(plan, "vacuum") ==
         Approx(3 * 2.7476).margin(1e-3));  // / 420, before each coat
   CHECK(person_hours(plan, "mask") == Approx(115.0 / 70).margin(1e-9));
-  // Water on the meter: 80.690 m3 at 3.10.
-  CHECK(minor(plan, "fill water") == 25014);
+  // Water on the meter: 80.690 m3 over 2.831685 are 28.495 HCF, at 4.90.
+  CHECK(minor(plan, "fill water") == 13963);
   std::int64_t cost = 0;
   for (const char* line : {"materials",
                            "consumables",

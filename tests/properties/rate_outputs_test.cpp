@@ -42,8 +42,15 @@ struct Rule {
 
 // What follows from time: dates move, and with them orders, hire and the days that are paid.
 // The first days of the new water move with the day it is in.
-const Names dated{
-    "programme", "purchases", "orders", "hire", "labour", "consumables", "price", "refill"};
+const Names dated{"mixing",
+                  "programme",
+                  "purchases",
+                  "orders",
+                  "hire",
+                  "labour",
+                  "consumables",
+                  "price",
+                  "refill"};
 const Names bought{"purchases", "orders", "price"};
 // More or other mix: other buckets, and other water to be got rid of.
 const Names poured{"purchases", "orders", "price", "waste", "cautions", "mixes", "wash_water"};

@@ -60,7 +60,8 @@ struct Change {
 };
 
 // Dates move, and with them orders, hire and the days that are paid; figures of the pool do not.
-const Names dated{"programme",
+const Names dated{"mixing",
+                  "programme",
                   "purchases",
                   "hire",
                   "labour",

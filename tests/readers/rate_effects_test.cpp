@@ -18,6 +18,9 @@ std::vector<Effect> of_weekdays() {
                      return static_cast<double>(b.labour.weekday[d].millionths);
                    }});
   }
+  all.push_back({"/labour/outside_hours", "125 %", 1.25e6, [](const RateBook& b) {
+                   return static_cast<double>(b.labour.outside_hours.millionths);
+                 }});
   return all;
 }
 
@@ -156,6 +159,7 @@ std::vector<Effect> of_waits_and_thresholds() {
       time("/waits/after_chlorine", [](auto& b) { return b.waits.after_chlorine.value; }),
       time("/waits/filler_cure", [](auto& b) { return b.waits.filler_cure.value; }),
       time("/waits/start_up", [](auto& b) { return b.waits.start_up.value; }),
+      time("/waits/delivered_before", [](auto& b) { return b.waits.delivered_before.value; }),
       time("/weather/shell_lag", [](auto& b) { return b.weather.shell_lag.value; }),
       time("/weather/heavy_rain_within", [](auto& b) { return b.weather.heavy_rain_within.value; }),
       {"/weather/least_rain",
