@@ -38,6 +38,11 @@ void complain(std::string_view text);
 /// opened or a change cannot be made (said).
 [[nodiscard]] std::variant<Inputs, Status> read_inputs(const Request& request);
 
+/// One problem in the request's form. @param text the whole of its file
+[[nodiscard]] std::string worded_problem(const Request& request,
+                                         const diagnostics::Diagnostic& problem,
+                                         std::string_view text);
+
 /// The problems in the request's form, in the order of their places.
 [[nodiscard]] std::string worded_problems(const Request& request, const Inputs& inputs);
 /// Whether they keep the request from being carried out.

@@ -12,6 +12,7 @@
 #include "files.hpp"
 #include "inputs.hpp"
 #include "output.hpp"
+#include "record.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -73,6 +74,10 @@ class Errand {
         return compare(subject);
       case Command::jobsheet:
       case Command::check:
+      case Command::record:
+      case Command::replan:
+      case Command::today:
+      case Command::coating_record:
         break;
     }
     return dated(put(r_, rendered(r_, report::jobsheet(subject))), plan);
@@ -138,6 +143,7 @@ Status carry_out(const Request& r) {
   }
   complain(worded_problems(r, inputs));
   if (refused(r, inputs)) return Status::problems;
+  if (r.command == Command::record) return record(r, inputs);
   return Errand(r, inputs).run();
 }
 
