@@ -51,6 +51,8 @@ struct Booking {
   std::vector<Held> held_by;  ///< What kept it from starting earlier.
   /// The worst weather looked at for it; `missing`: the calendar alone.
   weather::Quality rests_on = weather::Quality::missing;
+  bool done = false;     ///< A fact of the log, or work going on; not planned.
+  bool assumed = false;  ///< Done by what followed; nobody recorded it.
 };
 
 }  // namespace basinwright::sequence
