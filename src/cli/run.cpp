@@ -13,6 +13,7 @@
 #include "inputs.hpp"
 #include "output.hpp"
 #include "record.hpp"
+#include "site.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -144,6 +145,9 @@ Status carry_out(const Request& r) {
   complain(worded_problems(r, inputs));
   if (refused(r, inputs)) return Status::problems;
   if (r.command == Command::record) return record(r, inputs);
+  const bool running = r.command == Command::replan || r.command == Command::today ||
+                       r.command == Command::coating_record;
+  if (running) return running_job(r, inputs);
   return Errand(r, inputs).run();
 }
 

@@ -15,6 +15,10 @@ using document::Table;
 Cell held_cell(const sequence::Booking& booking, units::System system) {
   std::string text;
   document::Array values;
+  if (booking.done) {
+    text = booking.assumed ? "taken as done, not recorded" : "done";
+    return {text, Value(document::Array{Value(text)}), Role::good};
+  }
   for (const sequence::Held& h : booking.held_by) {
     const std::string words = held(h, system);
     if (words.empty()) continue;

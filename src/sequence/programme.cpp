@@ -1,6 +1,7 @@
 #include "basinwright/sequence/programme.hpp"
 
 #include "freeze.hpp"
+#include "look_ahead.hpp"
 #include "lost.hpp"
 #include "trial.hpp"
 #include "weather_facts.hpp"
@@ -40,6 +41,8 @@ Programme programme_of(const ProgrammeQuestion& question) {
     result.blocked_by = why_blocked(question, known, std::move(trial.blocked));
   }
   result.lost = std::move(lost);
+  if (question.past && question.past->look_ahead)
+    result.chances = look_ahead(question, known, result);
   add_weather_basis(question.weather, result);
   return result;
 }

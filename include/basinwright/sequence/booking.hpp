@@ -55,4 +55,12 @@ struct Booking {
   bool assumed = false;  ///< Done by what followed; nobody recorded it.
 };
 
+/// A task that may be begun next.
+struct Chance {
+  std::string task, section;
+  std::optional<dates::Moment> opens, until;  ///< The first stretch it fits; nothing in sight.
+  std::optional<Held> gate;                   ///< What fails first; nothing: it may begin.
+  std::optional<dates::Moment> latest = {};   ///< Last start of a recoat window.
+};
+
 }  // namespace basinwright::sequence

@@ -32,6 +32,7 @@ struct Past {
   dates::Moment now;
   std::vector<Done> done;
   std::vector<Before> before;  ///< The programme until now; may be empty.
+  bool look_ahead = false;     ///< Find out what may be begun next.
 };
 
 /// What a lost recoat window costs: abrading and cleaning a section, and how soon after it the next

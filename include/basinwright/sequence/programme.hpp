@@ -85,7 +85,8 @@ struct Programme {
   /// The last rain between the dryness test and the first coat: the sheets are laid again.
   std::optional<dates::Moment> rain_after_test;
   std::optional<Blocked> blocked_by;
-  Lost lost;  ///< Of a job that has begun.
+  Lost lost;                    ///< Of a job that has begun.
+  std::vector<Chance> chances;  ///< What may be begun next, where that was asked.
 };
 
 /// The earliest refill under every wait and window, proven by `schedule`. Of a job that has begun,
