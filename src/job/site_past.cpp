@@ -124,6 +124,9 @@ sequence::Past past_of(const sitelog::Log& log, dates::Minute now) {
   for (const sitelog::Progress& p : sitelog::progress(log)) {
     const dates::Moment start = p.start.up();
     const dates::Moment end = p.end ? std::max(start, p.end->up()) : start;
+    if (sitelog::is_coat(p.task) &&
+        (dates::Minute(start) != p.start || (p.end && dates::Minute(end) != *p.end)))
+      past.rounded = true;
     past.done.push_back({p.task, p.section, start, end, p.share, p.running(), false});
   }
   return past;

@@ -343,7 +343,8 @@ class Record {
       t.rows.push_back({{minute_cell(e.at),
                          Cells::words(where[static_cast<std::size_t>(e.where)]),
                          x.ph ? Cells::number(*x.ph, 1) : Cells::nothing(""),
-                         x.chlorine ? Cell{units::show(*x.chlorine, 1),
+                         x.chlorine ? Cell{fmt::format("{:.1f} mg/L",
+                                                       x.chlorine->in(units::milligrams_per_litre)),
                                            Value(x.chlorine->in(units::milligrams_per_litre)),
                                            Role::quantity}
                                     : Cells::nothing(""),

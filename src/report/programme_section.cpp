@@ -16,7 +16,8 @@ Cell held_cell(const sequence::Booking& booking, units::System system) {
   std::string text;
   document::Array values;
   if (booking.done) {
-    text = booking.assumed ? "taken as done, not recorded" : "done";
+    text = booking.going_on ? "going on, end as planned" : "done";
+    if (booking.assumed) text = "taken as done, not recorded";
     return {text, Value(document::Array{Value(text)}), Role::good};
   }
   for (const sequence::Held& h : booking.held_by) {

@@ -22,8 +22,12 @@ class Changes {
                       {"was", "Was"},
                       {"now", "Now"},
                       {"moved", "Moved"}};
-    for (const Booking& b : site_.subject.plan.programme.bookings) compare(b);
-    for (const sequence::Before& b : left_) cancelled(b);
+    for (const Booking& b : site_.subject.plan.programme.bookings) {
+      if (b.task != "vacuum") compare(b);  // It goes with its coat.
+    }
+    for (const sequence::Before& b : left_) {
+      if (b.task != "vacuum" && !is_done(b)) cancelled(b);
+    }
     bool cut = false;
     for (const document::Row& row : table_.rows) cut = cut || !row.cells[1].text.empty();
     table_.columns[1].shown = cut;
@@ -47,6 +51,7 @@ class Changes {
     const dates::Moment was = it->start;
     left_.erase(it);
     if (was == b.start || b.assumed) return;
+    if (b.done && was.date() == b.start.date()) return;
     row(b.task, b.section, Cells::moment(was), Cells::moment(b.start), moved(was, b));
   }
 
@@ -66,6 +71,13 @@ class Changes {
     }
     if (b.done) text = "done, " + text;
     return {text, Value(static_cast<double>(quarters) / 4.0), Role::plain};
+  }
+
+  // The rest of a task that was broken off is no task of its own once it is done.
+  [[nodiscard]] bool is_done(const sequence::Before& before) const {
+    return std::ranges::any_of(site_.subject.plan.programme.bookings, [&](const Booking& b) {
+      return b.done && b.task == before.task && (b.section == before.section || b.section.empty());
+    });
   }
 
   void cancelled(const sequence::Before& b) {
@@ -145,8 +157,8 @@ Section lost_section(const Site& site) {
     section.blocks.emplace_back(document::Paragraph{
         "",
         lost.together
-            ? where + "its recoat window and the others' cannot all be kept together."
-            : where + "the recoat window is lost; the next coat would not hold on this one.",
+            ? where + "Its recoat window and the others' cannot all be kept together."
+            : where + "The recoat window is lost; the next coat would not hold on this one.",
         {},
         Role::stop});
     codes.emplace_back(s);

@@ -101,6 +101,7 @@ class Teller {
       Booking& booking = add(done.task, cut ? done.section : "", start, end);
       booking.done = true;
       booking.assumed = done.assumed;
+      booking.going_on = done.running;
       const Work* work = in_.find(done.task);
       booking.people = work == nullptr || end == start ? 0 : work->people;
       if (done.task == "drain" || done.task == "dryness-test") booking.people = 0;
@@ -121,6 +122,7 @@ class Teller {
     const Done* done = in_.done(booking.task);
     if (done == nullptr) return;
     booking.done = true;
+    booking.going_on = done->running;
     booking.start = done->start;
     if (!done->running) booking.end = std::max(done->start, done->end);
     booking.held_by.clear();
@@ -294,8 +296,8 @@ class Teller {
     start_up.held_by.push_back({By::task, "fill", {}});
     settle(start_up);
     const dates::Moment ready = start_up.end;
-    programme_.first_swim =
-        ready.date() + (ready.quarter() > 0 ? std::chrono::days{1} : std::chrono::days{0});
+    const bool same_day = ready.quarter() == 0 || (start_up.done && !start_up.going_on);
+    programme_.first_swim = ready.date() + std::chrono::days{same_day ? 0 : 1};
     dates::Date day = programme_.first_swim;
     while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
     Booking& handover = add("handover", "", tail.fill_start, tail.fill_start);
@@ -314,7 +316,8 @@ class Teller {
     std::set<dates::Date> days;
     for (Booking& b : programme_.bookings) {
       for (const Worked& w : b.worked) days.insert(w.date);
-      if (!is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
+      if (b.done) b.rests_on = weather::Quality::observed;
+      if (!b.done && !is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
     }
     programme_.days_on_site = static_cast<int>(days.size());
     if (!programme_.bookings.empty()) programme_.start = programme_.bookings.front().start;

@@ -187,14 +187,17 @@ void Instance::build_units() {
     }
     units.slots.back().push_back(crew_quarters(work));
   }
-  const std::int32_t reserve = quarters_up(q_.waits.recoat_reserve.value);
+  const bool bare_window = setting_.offers.no_reserve;
+  const std::int32_t reserve = bare_window ? 0 : quarters_up(q_.waits.recoat_reserve.value);
+  // Starts that were rounded up would end their windows up to a quarter too late.
+  const std::int32_t rounding = q_.past && q_.past->rounded && reserve == 0 ? 1 : 0;
   for (std::size_t c = 0; c + 1 < units.coats.size(); ++c) {
     const bool primer = units.coats[c] == "prime";
     const auto least = primer ? q_.system.primer.window_min.value : q_.system.recoat_min.value;
     const auto most = primer ? q_.system.primer.window_max.value : q_.system.recoat_max.value;
     const std::int32_t latest = setting_.dropped.has(Constraint::recoat_window)
                                     ? problem_.horizon
-                                    : quarters_down(most) - reserve;
+                                    : quarters_down(most) - reserve - rounding;
     units.recoat.push_back({quarters_up(least) + reserve, latest});
   }
 }

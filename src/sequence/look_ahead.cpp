@@ -91,7 +91,8 @@ class Looker {
       c.base = in_.work_calendar();
       c.open = problem.calendars[task.calendar];
       c.gate = in_.outdoors().of_task(c.task);
-      c.slots = task.kind == schedule::Kind::one_shift ? task.slots : 1;
+      c.one_stretch = task.kind == schedule::Kind::one_shift;
+      c.slots = c.one_stretch ? task.slots : 1;
       c.earliest = std::max({now_, before + task.lag_min, task.release});
       if (before + task.lag_min > now_) c.wait = Held{By::wait, last_done(), in_.chain()[i].wait};
       judge(c);
@@ -154,6 +155,7 @@ class Looker {
   void rework(std::size_t s) {
     Candidate c;
     c.task = "rework";
+    c.one_stretch = false;
     if (in_.problem().units.sections.size() > 1) c.section = in_.problem().units.sections[s];
     c.base = in_.work_calendar();
     c.gate = in_.outdoors().of_task("abrade");
@@ -188,7 +190,7 @@ class Looker {
       if (first) wanted = s;
       if (fits(c.open, s, c.slots)) {
         chance.opens = in_.timeline().moment(s);
-        chance.until = in_.timeline().moment(s + c.slots);
+        if (c.one_stretch) chance.until = in_.timeline().moment(s + c.slots);
         if (wanted && *wanted < s) chance.gate = closed(c, *wanted);
       }
     }
@@ -241,7 +243,7 @@ std::vector<Chance> look_ahead(const ProgrammeQuestion& q,
                                const Programme& programme) {
   const auto past = (q.past->now.date() - q.start).count();
   const auto days = static_cast<int>(std::max<std::int64_t>(0, past)) + days_looked_at;
-  const Instance instance(q, {days, conditions, {}, {}});
+  const Instance instance(q, {days, conditions, {}, {{}, false, true}});
   return Looker(q, instance, programme).look();
 }
 

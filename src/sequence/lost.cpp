@@ -71,7 +71,7 @@ std::optional<Slot> etched(const Instance& instance) {
 Instance looked_at(const ProgrammeQuestion& q, const weather::Conditions* conditions) {
   const auto past = (q.past->now.date() - q.start).count();
   const auto days = static_cast<int>(std::max<std::int64_t>(0, past)) + days_looked_at;
-  return Instance(q, {days, conditions, {}, {}});
+  return Instance(q, {days, conditions, {}, {{}, false, true}});
 }
 
 }  // namespace
@@ -82,6 +82,7 @@ Again what_is_lost(const ProgrammeQuestion& q, const weather::Conditions* condit
   const schedule::Problem& problem = instance.problem();
   const schedule::Units& units = problem.units;
   const schedule::Calendar& open = problem.calendars[units.calendar];
+  again.offers.no_reserve = again.lost.reserve = true;
   again.offers.rework.assign(units.sections.size(), 0);
   bool bare = false;
   for (std::size_t s = 0; s < units.sections.size(); ++s) {
@@ -112,7 +113,7 @@ Again all_at_stake(const ProgrammeQuestion& q) {
     if (at_stake) again.lost.sections.push_back(units.sections[s]);
   }
   again.lost.etch = again.offers.clean_again = bare && etched(instance).has_value();
-  again.lost.together = true;
+  again.lost.together = again.lost.reserve = again.offers.no_reserve = true;
   return again;
 }
 

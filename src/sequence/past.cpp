@@ -1,6 +1,7 @@
 // What is done, as facts of the general problem; and what is offered to be done again.
 #include <algorithm>
 
+#include "add_fact.hpp"
 #include "instance.hpp"
 #include "tasks.hpp"
 
@@ -62,45 +63,10 @@ void Instance::build_past() {
 }
 
 void Instance::take_fact(const Done& done) {
-  schedule::Facts& facts = *problem_.facts;
-  const schedule::Units& units = problem_.units;
   const Slot start = timeline_.slot(done.start);
-  const auto section_it = std::ranges::find(units.sections, done.section);
-  const std::size_t section = section_it == units.sections.end()
-                                  ? 0
-                                  : static_cast<std::size_t>(section_it - units.sections.begin());
-  if (done.task == "clean-again") {
-    const Slot end = expected_end(done, start);
-    facts.recleans.push_back({start, end});
-    return;
-  }
-  const auto coat = std::ranges::find(units.coats, done.task);
-  if (coat != units.coats.end()) {
-    const auto c = static_cast<std::size_t>(coat - units.coats.begin());
-    Slot end =
-        done.running ? std::max(now_, start + units.slots[c][section]) : timeline_.slot(done.end);
-    end = std::max(end, start + 1);
-    facts.units.push_back({c, section, start, end});
-    painted_until_ = std::max(painted_until_, end);
-    return;
-  }
-  if (done.task == "rework") {
-    // After the last coat that was on when it began.
-    std::size_t below = 0;
-    for (const schedule::DoneUnit& unit : facts.units) {
-      if (unit.section == section && unit.start <= start) below = std::max(below, unit.coat);
-    }
-    if (units.rework && below + 1 < units.coats.size())
-      facts.reworks.push_back({below, section, start, std::max(start, expected_end(done, start))});
-    return;
-  }
-  for (std::size_t i = 0; i < chain_.size(); ++i) {
-    const bool taken =
-        std::ranges::any_of(facts.tasks, [&](const schedule::DoneTask& t) { return t.task == i; });
-    if (taken || chain_[i].task != done.task || chain_[i].section != done.section) continue;
-    facts.tasks.push_back({i, start, expected_end(done, start)});
-    return;
-  }
+  add_fact(problem_, {done.task, done.section, start, expected_end(done, start)});
+  if (is_paint(done.task))
+    painted_until_ = std::max({painted_until_, start + 1, problem_.facts->units.back().end});
 }
 
 void Instance::offer_again() {

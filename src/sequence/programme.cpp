@@ -14,8 +14,10 @@ namespace {
 Trial search_rest(const ProgrammeQuestion& q, const weather::Conditions* known, Lost& lost) {
   Trial trial = search(q, known, {});
   if (trial.programme || !q.past) return trial;
-  for (const Again& again : {what_is_lost(q, known), all_at_stake(q)}) {
-    if (!again.lost.anything()) continue;
+  Again bare;
+  bare.offers.no_reserve = bare.lost.reserve = true;
+  for (const Again& again : {bare, what_is_lost(q, known), all_at_stake(q)}) {
+    if (!again.lost.anything() && !again.lost.reserve) continue;
     Trial made_good = search(q, known, {}, again.offers);
     if (!made_good.programme) continue;
     lost = again.lost;

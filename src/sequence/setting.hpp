@@ -33,6 +33,7 @@ class Dropped {
 struct Offers {
   std::vector<char> rework;  ///< One a section, by its place before any was split; may be empty.
   bool clean_again = false;
+  bool no_reserve = false;  ///< Recoat windows to their true ends.
 };
 
 /// How far ahead, by what weather (none: the calendar alone), and what is left out.

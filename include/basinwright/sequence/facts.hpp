@@ -33,6 +33,7 @@ struct Past {
   std::vector<Done> done;
   std::vector<Before> before;  ///< The programme until now; may be empty.
   bool look_ahead = false;     ///< Find out what may be begun next.
+  bool rounded = false;        ///< Some time of a coat was no quarter hour and was rounded up.
 };
 
 /// What a lost recoat window costs: abrading and cleaning a section, and how soon after it the next
@@ -51,6 +52,7 @@ struct ReworkRules {
 struct Lost {
   std::vector<std::string> sections;  ///< Whose recoat window is lost: abraded and cleaned first.
   bool etch = false;                  ///< The etch holds no longer: cleaned again.
+  bool reserve = false;   ///< A window is only met without the half hour kept in hand at its ends.
   bool together = false;  ///< Each window could be kept alone, not all of them together.
   [[nodiscard]] bool anything() const { return etch || !sections.empty(); }
 };
