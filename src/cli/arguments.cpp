@@ -18,7 +18,7 @@ struct CommandRow {
   std::string_view help;
 };
 
-constexpr std::array<CommandRow, 10> commands{{
+constexpr std::array<CommandRow, 14> commands{{
     {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
     {"quote", Command::quote, "The client's quotation, or a variation to it"},
     {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
@@ -31,6 +31,12 @@ constexpr std::array<CommandRow, 10> commands{{
     {"check", Command::check, "Every problem in the files, and nothing else"},
     {"batch", Command::batch, "Many jobs, one result line each, in their order"},
     {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
+    {"record", Command::record, "Add an entry to the site log"},
+    {"replan", Command::replan, "The rest of the programme from what has really been done"},
+    {"today", Command::today, "Go or no-go for the next 48 hours, task by task"},
+    {"coating-record",
+     Command::coating_record,
+     "Conditions, batches, areas and readings against their limits"},
 }};
 
 /// In the order of `Format`.
@@ -64,12 +70,39 @@ struct Texts {
   std::string by;
   std::vector<std::string> weather, sets, years;
   int weeks = 0;
+  std::string log, now, was;
+  std::vector<std::string> entry;
   bool strict = false, no_color = false, quiet = false;
   std::vector<std::string> jobs;
   std::string folder, document = "jobsheet", document_format = "text";
   std::size_t threads = 1;
   bool fail_fast = false, resume = false;
 };
+
+bool has_log(Command command) {
+  return command == Command::record || command == Command::replan || command == Command::today ||
+         command == Command::coating_record;
+}
+
+void add_log_options(CLI::App& sub, Command command, Texts& t) {
+  sub.add_option("--log", t.log, "The site log, one JSON object a line")
+      ->required()
+      ->type_name("FILE");
+  sub.add_option("--now", t.now, "The time now, instead of the clock's, such as 2027-05-31T06:00")
+      ->type_name("TIME");
+  if (command == Command::record) {
+    sub.add_option("ENTRY",
+                   t.entry,
+                   "What happened (started, finished, stopped, reading, delivery, mix, "
+                   "hold_released, note) and its values as KEY=VALUE, such as task=coat-1; or - "
+                   "for entries as JSON lines from standard input")
+        ->required();
+  }
+  if (command == Command::replan) {
+    sub.add_option("--was", t.was, "The programme until now, as jobsheet or replan gave it in JSON")
+        ->type_name("FILE");
+  }
+}
 
 // Past years, for the pages that say how sure a date is.
 void add_years(CLI::App& sub, Command command, Texts& t) {
@@ -121,6 +154,7 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   } else {
     sub.add_option("JOB", t.job, "Job file (JSON), or - for standard input")->required();
   }
+  if (has_log(command)) add_log_options(sub, command, t);
   if (command == Command::explain)
     sub.add_option("QUANTITY", t.quantity, "What to explain, such as quantities.kits");
   if (command == Command::compare) {
@@ -153,7 +187,7 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   sub.add_option("--units", t.units, "Units of the output")
       ->check(CLI::IsMember(systems))
       ->type_name(CLI::detail::join(systems, "|"));
-  if (command != Command::check && command != Command::batch) {
+  if (command != Command::check && command != Command::batch && command != Command::record) {
     const std::vector<std::string> forms = formats_of(command);
     sub.add_option("--format", t.format, "Form of the output")
         ->check(CLI::IsMember(forms))
@@ -220,6 +254,13 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
     *day = dates::parse_date(*text);
     if (!*day)
       return misuse("\"" + *text + "\" is no day of the calendar; write it as 2027-05-31.");
+  }
+  r.log = t.log;
+  r.entry = t.entry;
+  if (!t.was.empty()) r.was = t.was;
+  if (!t.now.empty()) {
+    r.now = dates::parse_minute(t.now);
+    if (!r.now) return misuse("\"" + t.now + "\" is no time; write it as 2027-05-31T06:00.");
   }
   r.both_units = t.units == "both";
   if (!t.units.empty() && !r.both_units)

@@ -171,12 +171,18 @@ std::variant<Inputs, Status> read_inputs(const Request& request) {
   return inputs;
 }
 
+std::string worded_problem(const Request& request,
+                           const diagnostics::Diagnostic& d,
+                           std::string_view text) {
+  return request.json_diagnostics ? render::json_line(value_of(d)) + "\n"
+                                  : diagnostics::underlined(d, text);
+}
+
 std::string worded_problems(const Request& request, const Inputs& inputs) {
   std::string out;
   for (const diagnostics::Diagnostic& d : inputs.problems.sorted()) {
     if (request.quiet && d.severity != Severity::error) continue;
-    out += request.json_diagnostics ? render::json_line(value_of(d)) + "\n"
-                                    : diagnostics::underlined(d, text_of(inputs, d.at.file));
+    out += worded_problem(request, d, text_of(inputs, d.at.file));
   }
   return out;
 }

@@ -49,6 +49,10 @@ void add_mismatches(const JobFile& file,
                     diagnostics::Problems& problems);
 /// What a proper quotation lacks, as warnings.
 void add_gaps(const JobFile& file, diagnostics::Problems& problems);
+/// One problem in the request's form. @param text the whole of its file
+[[nodiscard]] std::string worded_problem(const Request& request,
+                                         const diagnostics::Diagnostic& problem,
+                                         std::string_view text);
 
 /// The problems in the request's form, in the order of their places.
 [[nodiscard]] std::string worded_problems(const Request& request, const Inputs& inputs);

@@ -74,7 +74,12 @@ Status put(const Request& r, const document::Document& page) {
 Status put(const Request& r, const std::string& bytes) {
   if (r.output && *r.output != "-") {
     std::vector<std::string> inputs = r.weather;
-    inputs.insert(inputs.end(), {r.job, r.rates.value_or(r.job), r.other.value_or(r.job)});
+    inputs.insert(inputs.end(),
+                  {r.job,
+                   r.rates.value_or(r.job),
+                   r.other.value_or(r.job),
+                   r.was.value_or(r.job),
+                   r.log.empty() ? r.job : r.log});
     for (const std::string& input : inputs) {
       if (input == *r.output) {
         complain("basinwright: " + *r.output +

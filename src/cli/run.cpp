@@ -14,6 +14,8 @@
 #include "files.hpp"
 #include "inputs.hpp"
 #include "output.hpp"
+#include "record.hpp"
+#include "site.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -69,7 +71,8 @@ class Errand {
     const std::optional<job::Odds> odds = odds_of(plan);
     if (odds) subject.odds = &*odds;
     const std::vector<job::StripDay> strip =
-        draws_programme() ? job::weather_strip(job(), *inputs_.rates, plan, now_) : std::vector<job::StripDay>();
+        draws_programme() ? job::weather_strip(job(), *inputs_.rates, plan, now_)
+                          : std::vector<job::StripDay>();
     subject.strip = &strip;
     switch (r_.command) {
       case Command::explain:
@@ -89,6 +92,10 @@ class Errand {
       case Command::jobsheet:
       case Command::check:
       case Command::batch:
+      case Command::record:
+      case Command::replan:
+      case Command::today:
+      case Command::coating_record:
         break;
     }
     return dated(put(r_, sheet(subject)), plan);
@@ -182,6 +189,10 @@ Status carry_out(const Request& r) {
   }
   complain(worded_problems(r, inputs));
   if (refused(r, inputs)) return Status::problems;
+  if (r.command == Command::record) return record(r, inputs);
+  const bool running = r.command == Command::replan || r.command == Command::today ||
+                       r.command == Command::coating_record;
+  if (running) return running_job(r, inputs);
   return Errand(r, inputs).run();
 }
 

@@ -210,6 +210,7 @@ class Planner {
   // Acid and chlorine not on one day, however short the wait and however long the hours.
   [[nodiscard]] static sequence::Programme programme_apart(sequence::ProgrammeQuestion& q) {
     sequence::Programme found = sequence::programme(q);
+    if (q.past) return found;  // What is done on one day is done.
     if (!acid_on_the_day_of_chlorine(found)) return found;
     q.waits.after_chlorine.value = std::max(q.waits.after_chlorine.value, units::days(1));
     return sequence::programme(q);
@@ -266,7 +267,7 @@ Branch branch_of(std::string code, const Plan& plan) {
 Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
   if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");
   Plan plan = Planner(job, rates, now).plan(false);
-  if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only) {
+  if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only && !now.past) {
     plan.either.push_back(branch_of("test-passes", plan));
     Circumstances briefly = now;
     briefly.reasons = false;

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "basinwright/units/unit.hpp"
+#include "rework.hpp"
 #include "site_weather.hpp"
 
 namespace basinwright::job {
@@ -40,6 +41,8 @@ sequence::ProgrammeQuestion question_of(const Job& job,
   }
   q.weight_of_attendance = rates.overheads.travel_a_day.minor() * 40'000;
   q.weather = site_weather(job, rates, now);
+  q.past = now.past;
+  if (q.past) q.rework = rework_rules(rates, plan);
   return q;
 }
 

@@ -7,12 +7,13 @@
 #include <vector>
 
 #include "basinwright/readers/field.hpp"
+#include "basinwright/readers/site_log.hpp"
 #include "measures.hpp"
 
 namespace basinwright::readers {
 namespace {
 
-constexpr std::string_view opening = R"(# The job file and the rate book, key by key
+constexpr std::string_view opening = R"(# The job file, the rate book and the site log, key by key
 
 This page is made from the table that the program reads with; a test holds the two together.
 
@@ -149,6 +150,7 @@ std::string key_page() {
   Page page;
   page.table("Job file", job_fields(), 2);
   page.table("Rate book", rate_book_fields(), 2);
+  page.table("Site log, one entry a line", site_log_fields(), 2);
   return std::string(opening) + std::move(page).text();
 }
 

@@ -43,6 +43,11 @@ std::string_view rests_on_less(weather::Quality quality) {
 Cell held_cell(const Subject& s, const sequence::Booking& booking) {
   std::string text;
   document::Array values;
+  if (booking.done) {
+    text = booking.going_on ? "going on, end as planned" : "done";
+    if (booking.assumed) text = "taken as done, not recorded";
+    return {text, Value(document::Array{Value(text)}), Role::good};
+  }
   for (const sequence::Held& h : booking.held_by) {
     const std::string words = held(h, s.units);
     if (words.empty()) continue;

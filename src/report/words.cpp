@@ -53,10 +53,13 @@ constexpr std::array<Entry, 32> reasons{{
     {"as-built", "What was done, and how to care for it."},
 }};
 
-constexpr std::array<std::pair<std::string_view, HoldWords>, 19> holds{{
+constexpr std::array<std::pair<std::string_view, HoldWords>, 20> holds{{
     {"acetone-test",
      {"acetone on a rag, half a minute of rubbing, then a fingernail, in several places",
       "untouched everywhere, and the history agrees"}},
+    {"makers-advice",
+     {"the coating maker's advice in writing on the lost recoat window",
+      "what to abrade and clean, and that the next coat may follow"}},
     {"no-chlorine", {"chlorine strip in the rinse water", "no chlorine left"}},
     {"water-break", {"rinse water on the surface", "runs off as a film, no beads"}},
     {"no-gloss", {"the surface against the light", "no gloss left anywhere"}},
@@ -174,7 +177,7 @@ constexpr std::array<Entry, 5> notes{{
     {"no-handbook", "No handbook short cut fits this outline."},
 }};
 
-constexpr std::array<Entry, 25> tasks{{
+constexpr std::array<Entry, 27> tasks{{
     {"set-out", "Set out, isolate"},
     {"drain", "Drain"},
     {"coating-test", "Test the old coat"},
@@ -200,6 +203,8 @@ constexpr std::array<Entry, 25> tasks{{
     {"fill", "Fill"},
     {"start-up", "Start up the water"},
     {"handover", "Hand over"},
+    {"rework", "Abrade and clean"},
+    {"clean-again", "Clean again"},
 }};
 
 }  // namespace

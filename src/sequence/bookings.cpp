@@ -24,11 +24,14 @@ class Teller {
   Programme tell() {
     programme_.feasible = true;
     programme_.split_coats = answer_.objective.splits;
+    tell_past();
     for (const schedule::Booking& b : answer_.bookings) {
       if (b.what == schedule::Booking::What::task) {
         tell_task(b);
       } else if (b.what == schedule::Booking::What::unit) {
         tell_unit(b);
+      } else {
+        tell_again(b);
       }
     }
     tell_tail();
@@ -83,6 +86,59 @@ class Teller {
     booking.held_by.push_back({closed ? By::closed_day : By::working_hours});
   }
 
+  // What is done stands where it was done; the rest goes on from its end.
+  void tell_past() {
+    if (!q_.past) return;
+    const auto& units = in_.problem().units;
+    before_ = in_.now();
+    before_task_ = "now";
+    for (const Done& done : q_.past->done) {
+      if (is_tail(done.task)) continue;
+      const bool paint = is_paint(done.task);
+      const Slot start = in_.timeline().slot(done.start);
+      const Slot end = in_.expected_end(done, start);
+      const bool cut = units.sections.size() > 1 || !paint;
+      Booking& booking = add(done.task, cut ? done.section : "", start, end);
+      booking.done = true;
+      booking.assumed = done.assumed;
+      booking.going_on = done.running;
+      const Work* work = in_.find(done.task);
+      booking.people = work == nullptr || end == start ? 0 : work->people;
+      if (done.task == "drain" || done.task == "dryness-test") booking.people = 0;
+      if (booking.people > 0) work_in(booking, start, end, true);
+      before_ = std::max(before_, end);
+      if (!paint) continue;
+      last_end_ = std::max(last_end_, end);
+      last_painted_ = std::max(last_painted_, at(start).date());
+    }
+  }
+
+  [[nodiscard]] static bool is_tail(const std::string& task) {
+    return is_outside_chain(task) && !is_paint(task);
+  }
+
+  // A fact of the tail takes the place of what would be planned.
+  void settle(Booking& booking) const {
+    const Done* done = in_.done(booking.task);
+    if (done == nullptr) return;
+    booking.done = true;
+    booking.going_on = done->running;
+    booking.start = done->start;
+    if (!done->running) booking.end = std::max(done->start, done->end);
+    booking.held_by.clear();
+  }
+
+  // Abrading a section whose window is lost, or cleaning the etched shell again.
+  void tell_again(const schedule::Booking& b) {
+    const auto [task, section] = in_.named(b);
+    Booking& booking = add(task, section, b.start, b.end);
+    booking.people = q_.rework.people;
+    work_in(booking, b.start, b.end, true);
+    explain(booking, before_, b.start, {By::task, before_task_, {}});
+    before_ = b.end;
+    before_task_ = task;
+  }
+
   // The first task starts with the job unless the weather or a shorter empty pool says otherwise.
   void hold_first(Booking& booking, Slot start, Held otherwise) {
     if (before_emptied_)
@@ -125,7 +181,7 @@ class Teller {
     const std::string section = units.sections.size() > 1 ? units.sections[b.section] : "";
     book_vacuum(b, coat, section);
     Booking& booking = add(coat, section, b.start, b.end);
-    booking.people = in_.find(coat)->people;
+    booking.people = in_.find(coat) == nullptr ? 0 : in_.find(coat)->people;
     work_in(booking, b.start, b.end, false);
     if (in_.outdoors().known()) {
       booking.rests_on = weather::Quality::observed;
@@ -210,6 +266,7 @@ class Teller {
       b.people = unmask->people;
       work_in(b, tail->unmask_start, tail->unmask_end, true);
       explain(b, last_end_, tail->unmask_start, {By::task, last, {}});
+      settle(b);
     }
     const units::Duration cure = units::hours((tail->cure_end - last_end_) / quarters_in_hour);
     programme_.cure = cure;
@@ -221,6 +278,7 @@ class Teller {
       b.people = refit->people;
       work_in(b, tail->refit_start, tail->refit_end, true);
       explain(b, tail->cure_end, tail->refit_start, {By::task, "cure", {}});
+      settle(b);
     }
     tell_fill(*tail);
   }
@@ -230,6 +288,7 @@ class Teller {
     explain(fill, tail.refit_end, tail.fill_start, {By::task, "refit", {}});
     fill.end = dates::Moment::of_quarters(fill.start.quarters() +
                                           std::max(1, quarters_up(q_.water / q_.tap)));
+    settle(fill);
     programme_.fill_start = fill.start;
     programme_.refill_done = fill.end;
     const dates::Moment full = fill.end;
@@ -243,6 +302,8 @@ class Teller {
     programme_.quiet_until = day_from(
         dates::Moment::of_quarters(full.quarters() + quarters_up(q_.system.quiet_start.value)));
     if (q_.water_visits > 0) balance_the_water(start_up);
+    settle(start_up);
+    if (start_up.done && !start_up.going_on) programme_.first_swim = start_up.end.date();
     dates::Date day = programme_.first_swim;
     while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
     Booking& handover = add("handover", "", tail.fill_start, tail.fill_start);
@@ -253,6 +314,7 @@ class Teller {
     handover.people = 1;
     handover.worked.push_back({day, quarters});
     handover.held_by.push_back({By::task, "start-up", {}});
+    settle(handover);
   }
 
   static dates::Date day_from(dates::Moment moment) {
@@ -276,7 +338,8 @@ class Teller {
     std::set<dates::Date> days;
     for (Booking& b : programme_.bookings) {
       for (const Worked& w : b.worked) days.insert(w.date);
-      if (!is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
+      if (b.done) b.rests_on = weather::Quality::observed;
+      if (!b.done && !is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
     }
     programme_.days_on_site = static_cast<int>(days.size());
     if (!programme_.bookings.empty()) programme_.start = programme_.bookings.front().start;

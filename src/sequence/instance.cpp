@@ -44,6 +44,7 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
   if (outdoors_.known()) problem_.anchor.rain_free = quarters_up(q_.waits.dry.value);
   build_units();
   weigh();
+  build_past();
   build_finish();
 }
 
@@ -94,6 +95,9 @@ std::int32_t Instance::vacuum_beside(std::size_t section) const {
 }
 
 void Instance::add_task(const Work& work, schedule::Task task) {
+  // The rest of a task that was broken off waits for nothing between.
+  if (!chain_.empty() && chain_.back().task == work.task && chain_.back().section == work.section)
+    lag_ = 0;
   task.name = work.task;
   task.calendar = calendar_of(work.task);
   if (!task.lag_max) task.lag_min = lag_;
@@ -184,14 +188,17 @@ void Instance::build_units() {
     }
     units.slots.back().push_back(crew_quarters(work));
   }
-  const std::int32_t reserve = quarters_up(q_.waits.recoat_reserve.value);
+  const bool bare_window = setting_.offers.no_reserve;
+  const std::int32_t reserve = bare_window ? 0 : quarters_up(q_.waits.recoat_reserve.value);
+  // Starts that were rounded up would end their windows up to a quarter too late.
+  const std::int32_t rounding = q_.past && q_.past->rounded && reserve == 0 ? 1 : 0;
   for (std::size_t c = 0; c + 1 < units.coats.size(); ++c) {
     const bool primer = units.coats[c] == "prime";
     const auto least = primer ? q_.system.primer.window_min.value : q_.system.recoat_min.value;
     const auto most = primer ? q_.system.primer.window_max.value : q_.system.recoat_max.value;
     const std::int32_t latest = setting_.dropped.has(Constraint::recoat_window)
                                     ? schedule::endless
-                                    : quarters_down(most) - reserve;
+                                    : quarters_down(most) - reserve - rounding;
     units.recoat.push_back({quarters_up(least) + reserve, latest});
   }
 }
@@ -207,15 +214,25 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
   Tail t;
   const Work* unmask = find("unmask");
   const Work* refit = find("refit");
-  t.unmask_start = unmask == nullptr ? end : open_work_.next(end);
-  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(end, crew_quarters(*unmask));
+  const std::int32_t from = std::max(end, now_);
+  t.unmask_start = unmask == nullptr ? end : open_work_.next(from);
+  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, crew_quarters(*unmask));
+  if (const Done* d = done("unmask")) {
+    t.unmask_start = timeline_.slot(d->start);
+    t.unmask_end = expected_end(*d, t.unmask_start);
+  }
   t.cure_end = cure_.done(end);
   if (t.unmask_start < 0 || t.unmask_end < 0 || t.cure_end < 0) return {};
-  t.refit_start = open_work_.next(t.cure_end);
-  t.refit_end =
-      refit == nullptr ? t.refit_start : open_work_.end_of(t.cure_end, crew_quarters(*refit));
+  const std::int32_t cured = std::max(t.cure_end, now_);
+  t.refit_start = open_work_.next(cured);
+  t.refit_end = refit == nullptr ? t.refit_start : open_work_.end_of(cured, crew_quarters(*refit));
+  if (const Done* d = done("refit")) {
+    t.refit_start = timeline_.slot(d->start);
+    t.refit_end = expected_end(*d, t.refit_start);
+  }
   if (t.refit_start < 0 || t.refit_end < 0) return {};
-  t.fill_start = open_work_.next(t.refit_end);
+  t.fill_start = open_work_.next(std::max(t.refit_end, now_));
+  if (const Done* d = done("fill")) t.fill_start = timeline_.slot(d->start);
   if (t.fill_start < 0) return {};
   return t;
 }
@@ -224,7 +241,7 @@ void Instance::build_finish() {
   problem_.finish.resize(static_cast<std::size_t>(problem_.horizon) + 1);
   const auto& paint = problem_.calendars[on_paint];
   for (Slot e = 1; e <= problem_.horizon; ++e) {
-    if (paint[static_cast<std::size_t>(e) - 1] == 0) continue;
+    if (paint[static_cast<std::size_t>(e) - 1] == 0 && e != painted_until_) continue;
     const auto after = tail(e);
     if (!after) continue;
     std::int64_t cost = 0;

@@ -53,6 +53,13 @@ class Instance {
   /// Quarters the spare hands take to vacuum a section while another is painted; 0 without any.
   [[nodiscard]] std::int32_t vacuum_beside(std::size_t section) const;
   [[nodiscard]] int unmask_people() const { return unmask_people_; }
+  /// Task and section of a booking, as the programme calls them.
+  [[nodiscard]] std::pair<std::string, std::string> named(const schedule::Booking& b) const;
+  /// What is done of a task of the tail; nothing when it is still to come.
+  [[nodiscard]] const Done* done(std::string_view task) const;
+  [[nodiscard]] std::int32_t now() const { return now_; }
+  /// When something done ended; of work going on, when it will as planned, but not before now.
+  [[nodiscard]] std::int32_t expected_end(const Done& done, std::int32_t start) const;
   /// Person-hours of a task's first entry; none when the route has no such task.
   [[nodiscard]] const Work* find(std::string_view task) const;
 
@@ -65,6 +72,9 @@ class Instance {
   void build_units();
   void build_finish();
   void weigh();
+  void build_past();
+  void offer_again();
+  void take_fact(const Done& done);
 
   const ProgrammeQuestion& q_;
   Setting setting_;
@@ -79,6 +89,8 @@ class Instance {
   std::vector<ChainEntry> chain_;
   std::int32_t lag_ = 0;  ///< Before the next task of the chain.
   int unmask_people_ = 0;
+  std::int32_t now_ = 0;
+  std::int32_t painted_until_ = 0;  ///< End of the last unit that is done.
 };
 
 }  // namespace basinwright::sequence

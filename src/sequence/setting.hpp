@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <vector>
 
 #include "basinwright/sequence/blocked.hpp"
 #include "basinwright/weather/conditions.hpp"
@@ -28,11 +29,19 @@ class Dropped {
   std::uint32_t bits_ = 0;
 };
 
+/// What is done again where there is no programme without it.
+struct Offers {
+  std::vector<char> rework;  ///< One a section, by its place before any was split; may be empty.
+  bool clean_again = false;
+  bool no_reserve = false;  ///< Recoat windows to their true ends.
+};
+
 /// How far ahead, by what weather (none: the calendar alone), and what is left out.
 struct Setting {
   int days = 0;
   const weather::Conditions* conditions = nullptr;
   Dropped dropped = {};
+  Offers offers = {};
 };
 
 }  // namespace basinwright::sequence

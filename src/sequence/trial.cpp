@@ -1,11 +1,13 @@
 #include "trial.hpp"
 
+#include <algorithm>
 #include <array>
 #include <variant>
 #include <vector>
 
 #include "basinwright/schedule/solve.hpp"
 #include "bookings.hpp"
+#include "closest.hpp"
 #include "instance.hpp"
 
 namespace basinwright::sequence {
@@ -44,28 +46,48 @@ std::vector<int> horizons(const ProgrammeQuestion& q) {
 // Which start the weather is blamed from.
 UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
   if (setting.conditions == nullptr) return {};
-  const Instance instance(q, {setting.days, nullptr, setting.dropped});
+  const Instance instance(q, {setting.days, nullptr, setting.dropped, setting.offers});
   const auto solved = schedule::solve(instance.problem());
   const auto* answer = std::get_if<schedule::Answer>(&solved);
   return answer == nullptr ? UnitStarts() : unit_starts(instance.problem(), *answer);
+}
+
+// The same good of a programme, near to the one until now.
+schedule::Answer settled(const ProgrammeQuestion& q,
+                         const Instance& instance,
+                         const schedule::Answer& answer) {
+  if (!q.past || q.past->before.empty()) return answer;
+  OldStarts old;
+  for (const schedule::Booking& b : answer.bookings) {
+    const auto [task, section] = instance.named(b);
+    const auto it = std::ranges::find_if(q.past->before, [&](const Before& before) {
+      return before.task == task && before.section == section && before.start >= q.past->now;
+    });
+    old.emplace_back();
+    if (it != q.past->before.end()) old.back() = instance.timeline().slot(it->start);
+  }
+  return closest(instance.problem(), answer, old);
 }
 
 }  // namespace
 
 Trial search(const ProgrammeQuestion& question,
              const weather::Conditions* conditions,
-             const Dropped& dropped) {
+             const Dropped& dropped,
+             const Offers& offers) {
   Trial trial;
   bool conflict = false;
   for (const int days : horizons(question)) {
     // What no start in a short time meets, none in a little longer will; months may change it.
     if (conflict && days != question.most_days) continue;
-    const Setting setting{days, conditions, dropped};
+    const Setting setting{days, conditions, dropped, offers};
     const Instance instance(question, setting);
     const auto solved = schedule::solve(instance.problem());
     if (const auto* answer = std::get_if<schedule::Answer>(&solved)) {
-      trial.programme =
-          bookings_of(question, instance, *answer, starts_by_calendar(question, setting));
+      trial.programme = bookings_of(question,
+                                    instance,
+                                    settled(question, instance, *answer),
+                                    starts_by_calendar(question, setting));
       return trial;
     }
     const auto& reason = std::get<schedule::Infeasible>(solved);

@@ -17,7 +17,8 @@ struct Trial {
 /// The earliest programme with something left out.
 [[nodiscard]] Trial search(const ProgrammeQuestion& question,
                            const weather::Conditions* conditions,
-                           const Dropped& dropped);
+                           const Dropped& dropped,
+                           const Offers& offers = {});
 
 /// Whether there is any programme in the longest horizon.
 [[nodiscard]] bool fits(const ProgrammeQuestion& question,

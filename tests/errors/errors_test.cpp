@@ -6,6 +6,7 @@
 #include <set>
 
 #include "basinwright/job/offer.hpp"
+#include "basinwright/readers/site_log.hpp"
 #include "basinwright/readers/weather_file.hpp"
 #include "readers/reading.hpp"
 #include "support/places.hpp"
@@ -83,7 +84,8 @@ struct File {
 
 /// What follows the code in a file's name says what kind of file it is.
 std::string tail_of(const std::string& name) {
-  for (const std::string tail : {".rates.json", ".weather.json", ".weather.csv", ".json"}) {
+  for (const std::string tail :
+       {".rates.json", ".weather.json", ".weather.csv", ".site.log", ".json"}) {
     if (name.ends_with(tail)) return tail;
   }
   return "";
@@ -109,6 +111,8 @@ Names named(const std::vector<File>& all) {
 
 bool reads(const File& file, const std::string& text, Problems& problems) {
   if (file.tail == ".json") return job(text, problems).has_value();
+  if (file.tail == ".site.log")
+    return readers::read_site_log({file.path, text}, problems).has_value();
   if (file.tail == ".rates.json") return rates(text, problems).has_value();
   return readers::read_weather({file.path, text}, problems).has_value();
 }

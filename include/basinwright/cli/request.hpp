@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "basinwright/dates/date.hpp"
+#include "basinwright/dates/minute.hpp"
 #include "basinwright/document/drawing.hpp"
 #include "basinwright/readers/change.hpp"
 #include "basinwright/units/parse.hpp"
@@ -17,7 +18,22 @@ namespace basinwright::cli {
 /// Exit statuses, as the manual lists them.
 enum class Status { done = 0, problems = 1, misuse = 2, stop = 3, file = 4, ours = 70 };
 
-enum class Command { jobsheet, quote, takeoff, checklist, handover, compare, odds, check, explain, batch };
+enum class Command {
+  jobsheet,
+  quote,
+  takeoff,
+  checklist,
+  handover,
+  compare,
+  odds,
+  check,
+  batch,
+  explain,
+  record,
+  replan,
+  today,
+  coating_record
+};
 enum class Format { text, markdown, json, csv, svg, html, ics };
 
 /// What only a batch asks for.
@@ -45,6 +61,10 @@ struct Request {
   std::optional<std::string> output;  ///< Path; nothing or `-` is standard output.
   std::optional<dates::Date> start;
   std::optional<dates::Date> today;
+  std::optional<dates::Minute> now;
+  std::string log;                 ///< The site log's path, for the commands that have one.
+  std::vector<std::string> entry;  ///< What is recorded: an event and KEY=VALUE, or `-`.
+  std::optional<std::string> was;  ///< A programme as JSON that a re-plan is compared with.
   std::optional<units::System> units;
   Format format = Format::text;
   std::string table;  ///< The one table of a page that CSV is to hold; empty: all.

@@ -197,7 +197,9 @@ struct Circumstances {
   /// What the local clock is ahead of universal time on the first day, where a weather file says
   /// it; the job's own word goes before.
   std::optional<units::Duration> clock_offset;
-  bool reasons = true;         ///< Find out why, when there are no dates: dear.
+  bool reasons = true;  ///< Find out why, when there are no dates: dear.
+  /// What is done, of a job that has begun.
+  std::optional<sequence::Past> past = {};
   bool take_off_only = false;  ///< Areas, sections and kits; no dates, purchases and price.
 };
 

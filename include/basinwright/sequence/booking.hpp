@@ -52,6 +52,17 @@ struct Booking {
   std::vector<Held> held_by;  ///< What kept it from starting earlier.
   /// The worst weather looked at for it; `missing`: the calendar alone.
   weather::Quality rests_on = weather::Quality::missing;
+  bool done = false;      ///< A fact of the log, or work going on; not planned.
+  bool going_on = false;  ///< Done in part, and taken to end as planned.
+  bool assumed = false;   ///< Done by what followed; nobody recorded it.
+};
+
+/// A task that may be begun next.
+struct Chance {
+  std::string task, section;
+  std::optional<dates::Moment> opens, until;  ///< The first stretch it fits; nothing in sight.
+  std::optional<Held> gate;                   ///< What fails first; nothing: it may begin.
+  std::optional<dates::Moment> latest = {};   ///< Last start of a recoat window.
 };
 
 }  // namespace basinwright::sequence

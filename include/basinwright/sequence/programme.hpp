@@ -14,6 +14,7 @@
 #include "basinwright/materials/coating_system.hpp"
 #include "basinwright/sequence/blocked.hpp"
 #include "basinwright/sequence/booking.hpp"
+#include "basinwright/sequence/facts.hpp"
 #include "basinwright/sequence/site_weather.hpp"
 #include "basinwright/sequence/waits.hpp"
 #include "basinwright/sequence/work.hpp"
@@ -46,6 +47,8 @@ struct ProgrammeQuestion {
   SiteWeather weather;  ///< Without a record: the calendar alone.
   int most_days = 500;  ///< How far ahead is looked, at most.
   bool reasons = true;  ///< Whether to find out what excludes what when there are no dates.
+  std::optional<Past> past = {};  ///< For the rest of a job that has begun.
+  ReworkRules rework = {};
 };
 
 /// What the weather read comes to.
@@ -84,9 +87,14 @@ struct Programme {
   /// The last rain between the dryness test and the first coat: the sheets are laid again.
   std::optional<dates::Moment> rain_after_test;
   std::optional<Blocked> blocked_by;
+  Lost lost;                    ///< Of a job that has begun.
+  std::vector<Chance> chances;  ///< What may be begun next, where that was asked.
 };
 
-/// The earliest refill under every wait and window, proven by `schedule`.
+/// The earliest refill under every wait and window, proven by `schedule`. Of a job that has begun,
+/// what is done is never moved, even where it broke a rule; the rest is placed anew, and of equally
+/// good programmes one near to the programme until now. Work that only makes good what was lost is
+/// planned when there is no programme without it.
 [[nodiscard]] Programme programme(const ProgrammeQuestion& question);
 
 }  // namespace basinwright::sequence
