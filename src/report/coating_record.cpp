@@ -106,19 +106,22 @@ class Record {
 
   // What the log says of one coat on one section, from its start to its end.
   void use(Unit& unit) const {
-    std::optional<dates::Minute> started;
+    // g++ 12 takes an optional of the moment for unset.
+    bool begun = false;
+    std::int64_t started = 0;
     int people = 0;
     for (const Entry& e : entries_) {
       const bool of_it = e.task == unit.task && e.section == unit.section;
       if (of_it && e.event == Event::mix) unit.kits += e.kits.value_or(1);
       if (of_it && e.event == Event::started) {
-        started = e.at;
+        begun = true;
+        started = e.at.minutes();
         people = e.people.value_or(painters());
       }
-      if (of_it && started && (e.event == Event::finished || e.event == Event::stopped)) {
-        unit.hours += units::minutes(static_cast<double>(e.at.minutes() - started->minutes()))
+      if (of_it && begun && (e.event == Event::finished || e.event == Event::stopped)) {
+        unit.hours += units::minutes(static_cast<double>(e.at.minutes() - started))
                           .in(units::hours)*e.people.value_or(people);
-        started.reset();
+        begun = false;
       }
       if (e.event != Event::reading || !unit.done) continue;
       const bool during = e.at.minutes() >= unit.done->start.minutes() - minutes_before() &&

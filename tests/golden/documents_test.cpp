@@ -1,7 +1,6 @@
 // The crew's and the client's papers of a whole plan.
 #include <algorithm>
 
-#include "basinwright/job/mixing.hpp"
 #include "basinwright/render/json.hpp"
 #include "basinwright/render/text.hpp"
 #include "basinwright/report/pages.hpp"
@@ -154,7 +153,7 @@ TEST_CASE("the programme's chart has a bar for each task, and says why there are
   const Made pool = plain_pool();
   job::Circumstances now;
   now.today = test::day("2027-01-04");
-  const auto strip = job::weather_strip(pool.job, pool.plan, now);
+  const auto strip = job::weather_strip(pool.job, pool.rates, pool.plan, now);
   report::Subject subject = pool.subject();
   subject.strip = &strip;
   const document::Document page = report::programme_chart(subject);
