@@ -102,10 +102,10 @@ class Windows {
   }
 
   void add(Deadline deadline, bool lost) {
-    constexpr std::int64_t minutes_in_hand = 240;
     const std::int64_t in_hand = deadline.by.minutes() - dates::Minute(*deadline.planned).minutes();
     deadline.state = Deadline::State::clear;
-    if (in_hand <= minutes_in_hand) deadline.state = Deadline::State::shorter;
+    if (static_cast<double>(in_hand) <= short_window.value.in(units::minutes))
+      deadline.state = Deadline::State::shorter;
     if (lost || in_hand < 0) deadline.state = Deadline::State::lost;
     found_.push_back(std::move(deadline));
   }

@@ -3,48 +3,9 @@
 
 #include <array>
 
-#include "field_parts.hpp"
+#include "product_field_parts.hpp"
 
 namespace basinwright::readers::tables {
-
-inline constexpr std::string_view usual = "the usual data sheet, assumed";
-
-inline constexpr Field time(std::string_view key, std::string_view doc, std::string_view fallback) {
-  return {.key = key,
-          .type = Type::duration,
-          .doc = doc,
-          .low = 0,
-          .high = 86400.0 * 400,
-          .fallback = fallback};
-}
-inline constexpr Field volume(std::string_view key,
-                              std::string_view doc,
-                              std::string_view fallback) {
-  return {.key = key,
-          .type = Type::volume,
-          .doc = doc,
-          .low = 0,
-          .high = 10,
-          .above_low = true,
-          .fallback = fallback};
-}
-inline constexpr Field area(std::string_view key, std::string_view doc, std::string_view fallback) {
-  return {.key = key,
-          .type = Type::area,
-          .doc = doc,
-          .low = 0,
-          .high = largest_area,
-          .above_low = true,
-          .fallback = fallback};
-}
-inline constexpr Field heat(std::string_view key, std::string_view doc) {
-  return {.key = key,
-          .type = Type::temperature,
-          .doc = doc,
-          .low = coldest,
-          .high = hottest,
-          .fallback = usual};
-}
 
 inline constexpr std::array cover_range{Field{.key = "least",
                                               .type = Type::area,
@@ -88,13 +49,14 @@ inline constexpr std::array pot_life_line{Field{.key = "at",
                                                 .high = 86400.0 * 400,
                                                 .above_low = true,
                                                 .required = true}};
-inline constexpr std::array pot_life{Field{.key = "time",
-                                           .type = Type::duration,
-                                           .doc = "From the start of mixing",
-                                           .low = 0,
-                                           .high = 86400.0 * 400,
-                                           .above_low = true,
-                                           .fallback = usual},
+inline constexpr Field lasts{.key = "time",
+                             .type = Type::duration,
+                             .doc = "From the start of mixing",
+                             .low = 0,
+                             .high = 86400.0 * 400,
+                             .above_low = true,
+                             .fallback = usual};
+inline constexpr std::array pot_life{lasts,
                                      heat("at", "Temperature of that time"),
                                      Field{.key = "table",
                                            .type = Type::list,

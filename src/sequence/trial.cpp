@@ -59,9 +59,10 @@ schedule::Answer settled(const ProgrammeQuestion& q,
   if (!q.past || q.past->before.empty()) return answer;
   OldStarts old;
   for (const schedule::Booking& b : answer.bookings) {
-    const auto [task, section] = instance.named(b);
+    const auto named = instance.named(b);
     const auto it = std::ranges::find_if(q.past->before, [&](const Before& before) {
-      return before.task == task && before.section == section && before.start >= q.past->now;
+      return before.task == named.first && before.section == named.second &&
+             before.start >= q.past->now;
     });
     old.emplace_back();
     if (it != q.past->before.end()) old.back() = instance.timeline().slot(it->start);

@@ -31,7 +31,8 @@ def plain_pool():
     sides = 3 * 1.05 + 4 * 1.45 + 2 * 1.85
     ends = 4.5 * (1.05 + 1.85)
     cove = QUARTER_ROUND * 0.1 * 27
-    return {"walls": 2 * sides + ends + cove / 2, "floor": floor + cove / 2, "edge": 27.0}
+    return {"walls": 2 * sides + ends + cove / 2, "floor": floor + cove / 2, "edge": 27.0,
+            "water": 4.5 * 14 - 0.12 * 40.5 - (1 - math.pi / 4) * 0.01 * 27}
 
 
 def pool_and_spa():
@@ -41,7 +42,8 @@ def pool_and_spa():
     cove = QUARTER_ROUND * 0.08 * edge
     spa = math.pi * 1.21, math.pi * 2.2
     return {"walls": edge * 1.25 + cove / 2 + spa[1] * 0.85, "floor": plan + cove / 2 + spa[0],
-            "edge": edge + spa[1], "loose": 0.06}
+            "edge": edge + spa[1], "loose": 0.06,
+            "water": plan * 1.3 - (1 - math.pi / 4) * 0.0064 * edge + spa[0] * 0.85}
 
 
 def l_shape():
@@ -74,13 +76,28 @@ def needs(area, book, kits, coats, shape):
         out = {"hypochlorite": area * 0.012 * GALLON * 12.5 / 125,
                "degreaser": area / 180 * GALLON * 16 / (16 + 640),
                "filler": shape["filler"],
+               # Of the wash's chlorine: 1.9 g a gram (AWWA), and a fifth more to carry.
+               "thiosulfate": area * 0.012 * GALLON * 0.0125 * 1.9 * 1.2,
                "acid": area * 0.026 * GALLON / 3,
                "bicarbonate": area / 190,
                "thinner": 5 * GALLON / 128 * kits}
     else:
         out = {"degreaser": area / 4.5 * 0.5 / 20.5, "acid": area * 1.05 / 3, "bicarbonate": area * 5 / 90}
     out["coating"] = kits * coats
-    return out
+    return list(out.items()) + new_water(shape["water"], book) + [
+        # No acid spent: 363.7 g HCl a litre of 31.45 % (CRC), 84.007 / 36.461 of bicarbonate for each gram.
+        ("bicarbonate", out["acid"] * 0.3637 * 84.007 / 36.461 / (0.99 if book["currency"] == "USD" else 1))]
+
+
+def new_water(water, book):
+    """Doses of `water` cubic metres: 3 mg/L of chlorine from 125 g/L, 30 mg/L of stabiliser; in the US job
+    also alkalinity from 62 to 100 and hardness from 96 to 200 mg/L by equivalents, 77 % flake, and acid to bring pH 8.1
+    down, which is less than the smallest can."""
+    doses = [("liquid chlorine", water * 3 / 125), ("stabiliser", water * 0.03)]
+    if book["currency"] == "USD":
+        doses += [("bicarbonate", water * 38 * 84.007 / 50.044 / 0.99 / 1000),
+                  ("calcium chloride", water * 104 * 147.01 / 100.09 / 1000), ("acid", 0.5)]
+    return doses
 
 
 def litres(text):
@@ -100,10 +117,10 @@ def cheapest(need, packs):
 
 def materials(wanted, book, system):
     total = Decimal(0)
-    for item, need in wanted.items():
+    for item, need in wanted:
         name = item if item not in ("coating", "thinner") or not system else (
             system if item == "coating" else system + " thinner")
-        packs = book["packs"][name]
+        packs = book["packs"].get(name) or book["packs"]["hypochlorite"]  # liquid chlorine is the same liquid
         if item == "coating":  # whole kits of one batch, the cheapest that has enough
             total += min(need * Decimal(p["price"]) for p in packs if p.get("stock", need) >= need)
         else:
@@ -148,9 +165,8 @@ def price(name, shape, data):
     kits = math.ceil(area / (255 if own else 22.5))  # the middle of 230..280 ft2, of 20..25 m2
     people = job.get("crew", {}).get("people", 3)
     painters = job.get("crew", {}).get("painters", 2)
-    metric = FOOT ** 2 if own else 1
-    basis = {"job": 1, "day": data["days"], "person": people, "painter": painters, "painted_area": area * metric,
-             "abraded_area": area * metric, "etched_area": area * metric, "edge": shape["edge"] * math.sqrt(metric),
+    basis = {"job": 1, "day": data["days"], "person": people, "painter": painters, "painted_area": area,
+             "abraded_area": area, "etched_area": area, "edge": shape["edge"],
              "coat_session": coats, "kit": kits * coats}
 
     def counted(rules):
@@ -163,8 +179,8 @@ def price(name, shape, data):
              "hire": sum(Decimal(h["day"]) * data.get(h.get("task", "days"), 0) for h in book["hire"]),
              "disposal": Decimal(book["disposal"]),
              "travel": Decimal(book["overheads"]["travel"]) * data["days"]}
-    if "water" in shape:
-        lines["fill water"] = cents(Decimal(repr(shape["water"])) * Decimal(job["refill"]["water_price"]))
+    if own:  # by the hundred cubic feet
+        lines["fill water"] = cents(Decimal(repr(shape["water"] / (100 * FOOT ** 3))) * Decimal(job["refill"]["water_price"]))
     over = {k: Decimal(v.split()[0]) / 100 for k, v in book["overheads"].items() if "%" in v}
     lines["contingency"] = cents(sum(lines.values()) * over["contingency"])
     cost = sum(lines.values())

@@ -149,7 +149,7 @@ TEST_CASE("the agenda has work, orders, hold points and the close of the recoat 
   CHECK(static_cast<std::size_t>(holds) >= wanted);
 }
 
-TEST_CASE("the programme's chart has a bar for each task, and says why there are no dates") {
+TEST_CASE("the chart of the programme has a bar for each task, and says why there are no dates") {
   const Made pool = plain_pool();
   job::Circumstances now;
   now.today = test::day("2027-01-04");

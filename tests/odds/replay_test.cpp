@@ -37,7 +37,7 @@ struct Replayed {
 
 TEST_CASE("in fine weather foresight is worth nothing") {
   const Replayed r({});
-  CHECK(iso(r.foresight.first_coat) == "2027-05-13T08:30");
+  CHECK(iso(r.foresight.first_coat) == "2027-05-13T09:00");
   CHECK(iso(r.foresight.refill_done) == "2027-05-22T10:00");
   CHECK(iso(r.foreman.refill_done) == "2027-05-22T10:00");
   CHECK(iso(r.foreman.start) == "2027-05-10T07:00");
@@ -58,10 +58,10 @@ TEST_CASE("a foreman who did not foresee the rain etches again") {
   // etches a little later than Monday 07:00; the foreman's etch of Monday 08:00 is too old on
   // Monday 08:30. He etches again, lays the sheets on Monday and coats on Tuesday and Wednesday.
   const Replayed r({"2027-05-13T14:00"});
-  CHECK(iso(r.foresight.first_coat) == "2027-05-17T08:30");
+  CHECK(iso(r.foresight.first_coat) == "2027-05-17T09:00");
   CHECK(iso(r.foresight.refill_done) == "2027-05-26T10:00");
   CHECK(r.foreman.etched_again == 1);
-  CHECK(iso(r.foreman.first_coat) == "2027-05-18T08:30");
+  CHECK(iso(r.foreman.first_coat) == "2027-05-18T09:00");
   CHECK(iso(r.foreman.refill_done) == "2027-05-27T10:00");
 }
 
@@ -69,7 +69,7 @@ TEST_CASE("a recoat window that goes by ends the year unfinished") {
   // Forty hours of forecast know all about today and nothing of tomorrow: the first coat goes on,
   // and the rain of Friday afternoon closes the only morning for the second.
   const Replayed short_sighted({"2027-05-14T14:00"}, 40);
-  CHECK(iso(short_sighted.foreman.first_coat) == "2027-05-13T08:30");
+  CHECK(iso(short_sighted.foreman.first_coat) == "2027-05-13T09:00");
   CHECK(short_sighted.foreman.window_missed);
   CHECK_FALSE(short_sighted.foreman.refill_done.has_value());
   // Three days of forecast see it coming.

@@ -91,9 +91,8 @@ std::vector<Rule> of_chemicals() {
           {"/chemicals/bicarbonate/mix", {"quantities"}, poured, 0.9}};
 }
 
-const std::vector<Rule>& rules() {
-  static const std::vector<Rule> all{
-      {"/tax", {"price"}},
+std::vector<Rule> of_coating() {
+  return {
       {"/coating_systems/Quarry Two-Pack/kit", {"quantities", "purchases"}, with(dated, {"waste"})},
       {"/coating_systems/Quarry Two-Pack/cover",
        {"quantities"},
@@ -107,8 +106,15 @@ const std::vector<Rule>& rules() {
       {"/coating_systems/Quarry Two-Pack/primer/window", {}, dated},
       {"/coating_systems/Quarry Two-Pack/cure", {"programme"}, dated},
       {"/coating_systems/Quarry Two-Pack/quiet_start", {"programme"}, dated},
+      {"/coating_systems/Quarry Two-Pack/induction", {}, {"mixing"}},
+      {"/coating_systems/Quarry Two-Pack/pot_life", {}, {"mixing"}},
       // A thinned coat, other temperatures and a strong etch are not in this job.
-      {"/coating_systems/Quarry Two-Pack/", {}, {}},
+      {"/coating_systems/Quarry Two-Pack/", {}, {}}};
+}
+
+const std::vector<Rule>& rules() {
+  static const std::vector<Rule> all{
+      {"/tax", {"price"}},
       {"/packs/Quarry Two-Pack", {}, bought},
       {"/packs", {"purchases", "orders"}, bought},
       {"/packs/Quarry Two-Pack thinner", {}, {}},
@@ -158,6 +164,7 @@ const std::vector<Rule>& all_rules() {
   static const std::vector<Rule> all = [] {
     std::vector<Rule> joined = rules();
     for (Rule& rule : of_chemicals()) joined.push_back(std::move(rule));
+    for (Rule& rule : of_coating()) joined.push_back(std::move(rule));
     return joined;
   }();
   return all;

@@ -63,6 +63,7 @@ struct Change {
 const Names dated{"mixing",
                   "programme",
                   "purchases",
+                  "orders",
                   "hire",
                   "labour",
                   "consumables",
@@ -104,7 +105,7 @@ TEST_CASE("each value that weather is held against changes the dates and nothing
 }
 
 // Two kinds of Part B: above the border the standard kind, below it that for cool weather.
-TEST_CASE("the border between the kinds of Part B is the sheet's own") {
+TEST_CASE("the border between the kinds of Part B is that of the sheet") {
   json book = with(of_system("/hardeners"), {"standard", "cool weather"});
   CHECK(listed(sheet_of(book), "coating.cool_hardener_to"));
   const auto kind = [&](const char* border) {

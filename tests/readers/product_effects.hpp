@@ -87,10 +87,26 @@ inline std::vector<Effect> of_systems() {
        "27 h",
        27,
        [](auto& b) { return sheet(b).primer.window_max.value.in(hours); }},
-      {s + "thinner",
-       "160 mL",
-       160,
-       [](auto& b) { return sheet(b).thinner_per_kit.value.in(millilitres); }},
+      {s + "thinner", "160 mL", 160, [](auto& b) {
+         return sheet(b).thinner_per_kit.value.in(millilitres);
+       }}};
+}
+
+// The lines of a sheet's own table of pot lives.
+inline std::vector<Effect> of_pot_lives() {
+  const std::string t = "/coating_systems/Two Part/pot_life/table/";
+  using namespace units;
+  return {
+      {t + "0/0", "16 C", 16, [](auto& b) { return sheet(b).pot_lives[0].at.in(celsius); }},
+      {t + "0/1", "80 min", 80, [](auto& b) { return sheet(b).pot_lives[0].time.in(minutes); }},
+      {t + "1/0", "28 C", 28, [](auto& b) { return sheet(b).pot_lives[1].at.in(celsius); }},
+      {t + "1/1", "25 min", 25, [](auto& b) { return sheet(b).pot_lives[1].time.in(minutes); }}};
+}
+
+inline std::vector<Effect> of_use() {
+  const std::string s = "/coating_systems/Two Part/";
+  using namespace units;
+  return {
       {s + "cure/warm", "9 d", 9, [](auto& b) { return sheet(b).cure_warm.value.in(days); }},
       {s + "cure/cold", "16 d", 16, [](auto& b) { return sheet(b).cure_cold.value.in(days); }},
       {s + "quiet_start", "6 d", 6, [](auto& b) { return sheet(b).quiet_start.value.in(days); }},

@@ -208,6 +208,8 @@ std::vector<Effect> of_waits_and_thresholds() {
 std::vector<Effect> all_effects() {
   std::vector<Effect> all;
   for (const auto& part_of : {of_systems(),
+                              of_pot_lives(),
+                              of_use(),
                               of_mixing(),
                               of_etch_rows(),
                               of_limits(),

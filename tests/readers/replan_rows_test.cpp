@@ -63,7 +63,8 @@ schedule::Slot slot_of(const json& row, dates::Minute at) {
 
 TEST_CASE("the re-plan rows of the reference from real log files") {
   int read = 0;
-  for (const json& row : json::parse(contents("tests/reference/schedules.json")).at("rows")) {
+  const json file = json::parse(contents("tests/reference/schedules.json"));
+  for (const json& row : file.at("rows")) {
     if (!row.contains("actual")) continue;
     INFO(row.at("name").get<std::string>());
     schedule::reference::Row wanted = schedule::reference::read_row(row);

@@ -47,7 +47,7 @@ TEST_CASE("readings are read with their units") {
   CHECK(r.ph == 7.2);
 }
 
-TEST_CASE("problems of any line have that line's place") {
+TEST_CASE("problems of any line have the place of that line") {
   Problems problems;
   CHECK_FALSE(log(start + "\n{\"at\": \"2027-05-31T12:00\", \"event\": \"ended\"}\nnonsense\n" +
                       R"({"at": "noon", "event": "note", "text": "x", "weather": 3})" + "\n",
@@ -95,7 +95,7 @@ TEST_CASE("an entry that cannot be shows what it contradicts") {
   CHECK(problems.all()[0].also[0].line == 1);
 }
 
-TEST_CASE("words that are none of the job's are refused with the nearest one") {
+TEST_CASE("words that the job does not have are refused with the nearest one") {
   const readers::KnownWords known{{"abrade", "coat-1"}, {"deep", "shallow"}, {"no-gloss"}};
   Problems problems;
   CHECK_FALSE(readers::read_entry(
@@ -107,7 +107,7 @@ TEST_CASE("words that are none of the job's are refused with the nearest one") {
   CHECK(problems.all()[0].hint == "Did you mean \"coat-1\"?");
 }
 
-TEST_CASE("an entry's line says what was given and reads back") {
+TEST_CASE("the line of an entry says what was given and reads back") {
   const std::string line = readers::entry_line({{"at", "2027-05-31T08:00"},
                                                 {"event", "reading"},
                                                 {"ph", "7.2"},

@@ -101,7 +101,7 @@ TEST_CASE("a first coat eight days after the etch comes too late") {
   CHECK(broken(cleaned).empty());
 }
 
-TEST_CASE("a kit past its pot life and water outside the sewer's limits are told") {
+TEST_CASE("a kit past its pot life and water outside the limits of the sewer are told") {
   Entry late = mix("0T08:00", "A7");
   late.emptied = at("0T09:01");
   CHECK(broken({late}) == Found{Broken::pot_life});

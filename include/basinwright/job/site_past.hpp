@@ -9,6 +9,8 @@
 #include "basinwright/job/plan.hpp"
 #include "basinwright/money/money.hpp"
 #include "basinwright/sitelog/entry.hpp"
+#include "basinwright/sources/source.hpp"
+#include "basinwright/units/unit.hpp"
 
 namespace basinwright::job {
 
@@ -25,10 +27,14 @@ struct Promised {
 };
 [[nodiscard]] Promised promised(const sequence::Programme& programme);
 
+/// A window that ends this soon after the planned start is called short.
+inline constexpr sources::Sourced<units::Duration> short_window{
+    units::hours(4), {sources::Kind::assumed, "short-window", "half a working day"}};
+
 /// By when the next coat of a section must begin.
 struct Deadline {
   enum class State {
-    clear,  ///< Planned over 4 h before it ends.
+    clear,  ///< Planned over `short_window` before it ends.
     shorter,
     lost  ///< It ends before the next open painting hours.
   };
