@@ -46,8 +46,8 @@ void buy_all(const RateBook& rates, Plan& plan) {
   for (const quote::Need& need : needs_of(plan)) {
     const Item* item = item_for(rates, plan, need.item);
     if (item != nullptr) left.try_emplace(item, item->packs);
-    quote::Purchase bought =
-        quote::buy(need, item == nullptr ? std::vector<purchase::Pack>() : left[item], rates.rounding);
+    quote::Purchase bought = quote::buy(
+        need, item == nullptr ? std::vector<purchase::Pack>() : left[item], rates.rounding);
     if (item != nullptr) left[item] = quote::left_of(std::move(left[item]), bought);
     const bool told = std::ranges::count(plan.unpriced, need.item) > 0;
     if (bought.unpriced && !told) plan.unpriced.push_back(need.item);

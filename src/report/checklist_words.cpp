@@ -85,7 +85,8 @@ constexpr std::array<Aid, 7> aids{{
     {"In the eyes", "Water, at once, for at least 15 minutes, eyelids held open. Then a doctor."},
     {"Acid or chlorine on the skin", "Clothes off, water, at once, for a long time."},
     {"Epoxy or hardener on the skin",
-     "Wiped off, then soapy water, never solvent. Skin that itches or reddens: off this work, and a "
+     "Wiped off, then soapy water, never solvent. Skin that itches or reddens: off this work, and "
+     "a "
      "doctor."},
     {"Breathed in", "Fresh air, at rest, half sitting. Nobody goes down after them without air."},
     {"Swallowed", "Mouth rinsed. They are not made to vomit. Call for help, label in hand."},

@@ -19,7 +19,7 @@ struct Need {
   std::vector<std::int64_t> amounts;  ///< One, or one for each mixing session when `apart`.
   bool apart = false;                 ///< Mixed remainders cannot be kept.
   bool one_batch = false;
-  std::string use{};  ///< A code, where one item is bought for several things: "sump" ...
+  std::string use{};       ///< A code, where one item is bought for several things: "sump" ...
   std::int64_t spare = 0;  ///< Of `amounts`, what is bought in case and not planned to be used.
 };
 
