@@ -44,7 +44,7 @@ class Body {
     name_ = section.title;
     std::string out;
     for (const document::Block& block : section.blocks)
-      out += std::visit([this](const auto& b) { return of(b); }, block);
+      out += std::visit([this](const auto& b) { return this->of(b); }, block);
     return out;
   }
 
