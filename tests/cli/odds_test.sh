@@ -9,12 +9,15 @@ folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
 failed=0
 python3 tests/cli/forty_years.py tests/odds/seattle.days.csv >"$folder/forty.csv" || failed=1
-python3 tests/cli/start_weeks.py "$program" "$source" "$folder/forty.csv" || failed=1
+# Hundreds of replays of forty years: the plain build's test, not the sanitizers'.
+if [ -z "${BASINWRIGHT_SLOW_BUILD:-}" ]; then
+  python3 tests/cli/start_weeks.py "$program" "$source" "$folder/forty.csv" || failed=1
+fi
 
 expect() { # status, words that must be printed, arguments...
   local status=$1 words=$2 got
   shift 2
-  got=$(timeout 60 "$program" "$@" 2>&1)
+  got=$(timeout 300 "$program" "$@" 2>&1)
   local was=$?
   [ "$was" = "$status" ] || { echo "status $was, not $status: basinwright $*" >&2; failed=1; }
   case $got in *"$words"*) ;; *) echo "no \"$words\": basinwright $*" >&2; failed=1 ;; esac
