@@ -41,6 +41,8 @@ TEST_CASE("libraries from outside stay in their rooms") {
 }
 
 TEST_CASE("every public header compiles alone") {
+  // Nothing of ours runs here: once, in the plain build, is enough.
+  if (places::some_of(5) < 5) return;
   require_none(dependent_headers(project, places::compiler()));
 }
 

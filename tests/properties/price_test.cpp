@@ -12,6 +12,7 @@
 #include "basinwright/render/text.hpp"
 #include "basinwright/report/pages.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 #include "support/plans.hpp"
 
 namespace {
@@ -184,7 +185,7 @@ void check_formats(const job::Job& job, const job::RateBook& rates, const job::P
 TEST_CASE("lines sum to the subtotal and stages to the total in every format") {
   Cases cases(20270601);
   for (const char* code : {"JPY", "EUR", "KWD", "CLF"}) {
-    for (int i = 0; i < 5; ++i) {
+    for (int i = 0; i < places::some_of(5); ++i) {
       const json j = cases.job();
       const json b = cases.book(code);
       INFO(j.dump() << b.dump());
@@ -202,7 +203,7 @@ TEST_CASE("lines sum to the subtotal and stages to the total in every format") {
 // paid by the day is priced at nothing here.
 TEST_CASE("more area never costs less") {
   Cases cases(20270602);
-  for (int i = 0; i < 10; ++i) {
+  for (int i = 0; i < places::some_of(10); ++i) {
     json j = cases.job();
     json b = cases.book("EUR");
     b["overheads"]["travel"] = "0.00";
@@ -226,7 +227,7 @@ TEST_CASE("more area never costs less") {
 
 TEST_CASE("more coats never need fewer kits nor cost less") {
   Cases cases(20270603);
-  for (int i = 0; i < 10; ++i) {
+  for (int i = 0; i < places::some_of(10); ++i) {
     json j = cases.job();
     const json b = cases.book("EUR");
     std::int64_t kits = 0;
@@ -247,7 +248,7 @@ TEST_CASE("more coats never need fewer kits nor cost less") {
 
 TEST_CASE("a price rise never lowers the total") {
   Cases cases(20270604);
-  for (int i = 0; i < 4; ++i) {
+  for (int i = 0; i < places::some_of(4); ++i) {
     json j = cases.job();
     if (cases.coin()) j["terms"]["rounding"] = cases.coin() ? "5.00" : "10.00";
     const json b = cases.book("EUR");

@@ -10,4 +10,7 @@ std::string binary() {
 std::string compiler() {
   return BASINWRIGHT_CXX;
 }
+int some_of(int all) {
+  return BASINWRIGHT_SLOW_BUILD != 0 ? (all + 4) / 5 : all;
+}
 }  // namespace places
