@@ -44,6 +44,7 @@ void add_working_sections(const Subject& s, document::Document& d) {
                            consumables_section,
                            protection_section,
                            hire_section,
+                           instruments_section,
                            waste_section,
                            labour_section}) {
     all.push_back(make(s));

@@ -21,6 +21,7 @@ namespace basinwright::report {
 [[nodiscard]] document::Section consumables_section(const Subject& s);
 [[nodiscard]] document::Section protection_section(const Subject& s);
 [[nodiscard]] document::Section hire_section(const Subject& s);
+[[nodiscard]] document::Section instruments_section(const Subject& s);
 [[nodiscard]] document::Section waste_section(const Subject& s);
 [[nodiscard]] document::Section labour_section(const Subject& s);
 [[nodiscard]] document::Section price_section(const Subject& s);

@@ -1,4 +1,6 @@
 // The crew's and the client's papers of a whole plan.
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "basinwright/render/json.hpp"
@@ -79,6 +81,28 @@ TEST_CASE("the checklist holds every hold point with its limit, every day and ev
   CHECK(has(words, "10 °C to 32 °C"));
   CHECK(has(words, "at most 85 %"));
   CHECK(has(words, "at least 3.0 °C"));
+}
+
+TEST_CASE("instruments are listed, each with its rule") {
+  // Common practice: surface and air thermometer, hygrometer, a comb for each painter, a gas meter
+  // in a deep shell.
+  const auto words = [](double depth) {
+    const Made pool = made(fmt::format(
+        R"({{"pool": {{"outline": {{"kind": "rectangle", "length": 8, "width": 4}},
+            "floor": {{"kind": "constant", "depth": {}}}}}, "crew": {{"painters": 3, "people": 4}}}})",
+        depth));
+    return words_of(report::jobsheet(pool.subject()));
+  };
+  const std::string shallow = words(1.2);
+  for (const char* part : {"thermometer for the air 1 1 a job",
+                           "surface thermometer 1 1 a job",
+                           "hygrometer 1 1 a job",
+                           "wet-film comb 3 1 a painter"}) {
+    INFO(part);
+    CHECK(has(shallow, part));
+  }
+  CHECK_FALSE(has(shallow, "gas meter"));
+  CHECK(has(words(2.6), "gas meter"));
 }
 
 TEST_CASE("a caution stands in the step it matters on, before anything is done") {
