@@ -50,6 +50,7 @@ tbody tr.group>*{font-weight:700;padding-top:1.1rem}
 tr.total>*{border-top:2px solid var(--strong)}
 tr.total+tr.total>*{border-top:0}
 td.n,th.n,dd.n{text-align:right;white-space:nowrap}
+td.n:not(:last-child),th.n:not(:last-child){padding-right:1.75rem}
 .k{white-space:nowrap}
 dd.n{text-align:left}
 p.heading{font-weight:600;break-after:avoid}
@@ -83,11 +84,13 @@ details h2{display:inline}
 .site thead th,.site thead td{font-size:1rem;vertical-align:bottom}
 .site .box{width:7mm;height:7mm;vertical-align:-1.4mm}
 .site .line{height:1.7em}
+.site table.narrow{width:100%}
 @media screen and (max-width:40rem){
 .page{padding:1.25rem 1rem 3rem}
 h1{font-size:1.75rem}
 .facts>div{grid-template-columns:1fr}
 dd{grid-column:1}
+dl.sums dd{grid-column:2}
 table.wide,table.wide tbody,table.wide tr,table.wide th,table.wide td{display:block;width:auto;text-align:left;white-space:normal;border:0;padding:.1rem 0}
 table.wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 table.wide caption{display:block}
@@ -116,6 +119,7 @@ table.short,dl{break-inside:avoid}
 .sheets{margin:0}
 thead{display:table-header-group}
 th,td{padding-top:1.3mm;padding-bottom:1.3mm}
+.room+table th,.room+table td{padding-top:.9mm;padding-bottom:.9mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
 dl.sums>div{grid-template-columns:1fr auto}
 p{orphans:3;widows:3}
