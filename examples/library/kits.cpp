@@ -13,8 +13,11 @@ int main(int count, char** words) {
   diagnostics::Problems problems;
   const auto job = readers::read_job({"pool.json", text}, problems);
   const auto rates = readers::read_rate_book(readers::demonstration_rates(), problems);
-  for (const auto& problem : problems.sorted()) std::fputs(diagnostics::underlined(problem, text).c_str(), stderr);
+  for (const auto& problem : problems.sorted())
+    std::fputs(diagnostics::underlined(problem, text).c_str(), stderr);
   if (!job || !rates || !job::mismatches(*job, *rates).empty()) return 1;
   const job::Plan plan = job::make_plan(*job, *rates, {.today = *dates::parse_date("2027-01-04")});
-  std::printf("%.1f m2, %lld kits\n", plan.take_off.painted.in(units::square_metres), static_cast<long long>(plan.quantities.kits));
+  std::printf("%.1f m2, %lld kits\n",
+              plan.take_off.painted.in(units::square_metres),
+              static_cast<long long>(plan.quantities.kits));
 }

@@ -78,6 +78,7 @@ quote::Basis basis_of(const Job& job, const Plan& plan) {
   basis.coat_sessions =
       static_cast<double>(plan.quantities.coats.size() * plan.quantities.cut.sections.size());
   basis.kits = static_cast<double>(plan.quantities.kits);
+  basis.step_edge = plan.take_off.total.step_edge.in(units::metres);
   basis.treads = plan.take_off.total.tread_area.in(units::square_metres);
   return basis;
 }

@@ -127,7 +127,7 @@ constexpr std::array rule{
           .doc = "What the count goes by",
           .choices =
               "job day person painter painted_area abraded_area etched_area edge coat_session kit "
-              "tread_area",
+              "tread_area step_edge",
           .required = true},
     Field{.key = "rate",
           .type = Type::number,

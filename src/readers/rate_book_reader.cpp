@@ -77,6 +77,7 @@ double per_metric(quote::Per per, units::System system) {
     case quote::Per::tread_area:
       return 1.0 / units::square_feet.factor;
     case quote::Per::edge:
+    case quote::Per::step_edge:
       return 1.0 / units::feet.factor;
     default:
       return 1.0;

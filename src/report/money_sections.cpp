@@ -104,7 +104,8 @@ std::string rule_words(const quote::Rule& rule, units::System system) {
                            Basis{"length", " of edge"},
                            Basis{"", "coat session"},
                            Basis{"", "kit"},
-                           Basis{"area", " of tread"}};
+                           Basis{"area", " of tread"},
+                           Basis{"length", " of step edge"}};
   const bool us = system == units::System::us;
   const Basis& basis = per.at(static_cast<std::size_t>(rule.per));
   if (basis.dimension == "area") {
