@@ -56,6 +56,7 @@ dd.n{text-align:left}
 p.heading{font-weight:600;break-after:avoid}
 .caution,.stop{font-weight:600}
 p.caution,li.caution,p.stop,li.stop{border-left:4px solid var(--strong);padding:.15rem 0 .15rem .9rem;list-style:none;break-inside:avoid}
+li.caution,li.stop{margin-left:-1.3rem}
 p.stop,li.stop{border:3px solid var(--strong);padding:.75rem 1rem}
 .mark{font-weight:800}
 .assumed{font-style:italic}
