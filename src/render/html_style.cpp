@@ -37,6 +37,7 @@ section.under{margin-top:2rem}
 dt{color:var(--soft)}
 dd{margin:0;grid-column:2}
 dl.sums>div{grid-template-columns:1fr auto}
+dl.sums{max-width:32rem}
 dl.sums dd{text-align:right;font-variant-numeric:tabular-nums}
 .total dt,.total dd,tr.total>*{font-weight:700;color:var(--ink)}
 table{width:100%;border-collapse:collapse;font-variant-numeric:tabular-nums lining-nums}
@@ -145,7 +146,7 @@ a{color:inherit;text-decoration:none}
 .site .page-start:not(:has(+.under)) tbody>tr>*{padding-top:1.1mm;padding-bottom:1.1mm}
 .site .page-start:not(:has(+.under)) .box{height:6mm;width:6mm}
 .site .under>:has(~.ticks){break-after:avoid}
-.site .under:has(+.page-start),.site .under:last-child{break-inside:avoid}
+.site .under:has(+.page-start)>table:last-child{break-before:avoid}
 figure.sheet{margin:0;overflow:hidden;break-after:page;break-before:page}
 figure.sheet svg{max-width:none}
 figure.sheet figcaption{display:none}

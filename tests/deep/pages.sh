@@ -28,8 +28,8 @@ for example in "$source"/examples/*.json; do
   [ -f "$source/examples/$name.weather.csv" ] && weather=(--weather "$source/examples/$name.weather.csv")
   log=$name.log
   rm -f "$log"
-  "$program" record "$example" --log "$log" --now 2027-12-30T18:00 started task=drain at=2027-05-03T08:30 --quiet >/dev/null
-  "$program" record "$example" --log "$log" --now 2027-12-30T18:00 finished task=drain at=2027-05-03T15:00 --quiet >/dev/null
+  "$program" record "$example" "${given[@]}" --log "$log" --now 2027-12-30T18:00 started task=drain at=2027-05-03T08:30 --quiet >/dev/null
+  "$program" record "$example" "${given[@]}" --log "$log" --now 2027-12-30T18:00 finished task=drain at=2027-05-03T15:00 --quiet >/dev/null
   for paper in A4 letter; do
     for command in jobsheet quote takeoff checklist handover explain; do
       page "$name" $paper $command $command "$example" "${given[@]}" "${weather[@]}"
