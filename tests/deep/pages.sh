@@ -56,8 +56,10 @@ done
 for drawing in takeoff jobsheet; do
   for example in "$source"/examples/*.json; do
     grep -q '"basinwright_rates"' "$example" && continue
-    svg=$(basename "$example" .json).$drawing.svg
-    "$program" $drawing "$example" --today 2027-01-04 --format svg --quiet --output "$svg" || [ $? = 3 ]
+    name=$(basename "$example" .json) svg=$(basename "$example" .json).$drawing.svg
+    given=(--today 2027-01-04)
+    [ -f "$source/examples/$name.rates.json" ] && given+=(--rates "$source/examples/$name.rates.json")
+    "$program" $drawing "$example" "${given[@]}" --format svg --quiet --output "$svg" || [ $? = 3 ]
     xmllint --noout --nonet "$svg" || { echo "wrong $svg" >&2; status=1; }
   done
 done
