@@ -78,6 +78,8 @@ figure svg{display:block;max-width:100%;height:auto}
 figcaption{color:var(--soft);margin-top:.5rem}
 summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
+.beside,.beside details{margin:0}
+.beside summary{padding:0;font-size:.875rem;color:var(--soft)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
