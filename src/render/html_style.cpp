@@ -89,6 +89,7 @@ details h2{display:inline}
 .site .box{width:7mm;height:7mm;vertical-align:-1.4mm}
 .site .line{height:1.7em}
 .site table.narrow{width:100%}
+.site tr:has(td.blank)>*{vertical-align:bottom}
 @media screen and (max-width:40rem){
 .page{padding:1.25rem 1rem 3rem}
 h1{font-size:1.75rem}
@@ -126,6 +127,7 @@ th,td{padding-top:1.3mm;padding-bottom:1.3mm}
 .room+table th,.room+table td{padding-top:.9mm;padding-bottom:.9mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
 dl.sums>div{grid-template-columns:1fr auto}
+.facts>div:has(dd.blank){padding-top:3.2mm}
 p{orphans:3;widows:3}
 a{color:inherit;text-decoration:none}
 .site{font-size:13pt;line-height:1.35}
@@ -146,7 +148,7 @@ a{color:inherit;text-decoration:none}
 .site .page-start:not(:has(+.under)){font-size:12pt;line-height:1.3}
 .site .page-start:not(:has(+.under)) li{margin-bottom:.8mm}
 .site .page-start:not(:has(+.under)) tbody>tr>*{padding-top:1.1mm;padding-bottom:1.1mm}
-.site .page-start:not(:has(+.under)) .box{height:6mm;width:6mm}
+.site .page-start:not(:has(+.under)) .box{height:5mm;width:5mm;vertical-align:-.9mm}
 .site .under>:has(~.ticks){break-after:avoid}
 .site .under:has(+.page-start)>table:last-child{break-before:avoid}
 figure.sheet{margin:0;overflow:hidden;break-after:page;break-before:page}
