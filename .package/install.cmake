@@ -40,6 +40,7 @@ if(fmt_is_installed)
     target_link_libraries(basinwright_library INTERFACE basinwright_${room})
     set_target_properties(basinwright_${room} PROPERTIES EXPORT_NAME ${room})
     list(APPEND libraries basinwright_${room})
+    add_dependencies(basinwright_says basinwright_${room})
   endforeach()
   set_target_properties(basinwright_options PROPERTIES EXPORT_NAME options)
   set(package_dir ${CMAKE_INSTALL_LIBDIR}/cmake/basinwright)
@@ -61,6 +62,7 @@ endif()
 set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_NAME basinwright)
 set(CPACK_PACKAGE_CONTACT "Basinwright <team@basinwright.invalid>")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "job planner for people who repaint swimming pools")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_COMPONENTS_ALL program)
 if(fmt_is_installed)
@@ -73,15 +75,13 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_NAME basinwright)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_SHLIBDEPS ON)
-set(CPACK_COMPONENT_PROGRAM_DESCRIPTION "planner for repainting swimming pools with epoxy
-From the tape measurements and the state of the surface it works out areas,
+set(CPACK_COMPONENT_PROGRAM_DESCRIPTION "From the tape measurements and the state of the surface it works out areas,
 washes, etch, primer and kits, prices the job, and lays out a programme from
 drain to refill with the cautions of each step.")
 set(CPACK_DEBIAN_LIBRARY_PACKAGE_NAME libbasinwright-dev)
 set(CPACK_DEBIAN_LIBRARY_PACKAGE_SECTION libdevel)
 set(CPACK_DEBIAN_LIBRARY_PACKAGE_DEPENDS "libfmt-dev")
-set(CPACK_COMPONENT_LIBRARY_DESCRIPTION "planner for repainting swimming pools, C++ library
-Headers, static libraries and a CMake package for programs that take off,
+set(CPACK_COMPONENT_LIBRARY_DESCRIPTION "Headers, static libraries and a CMake package for programs that take off,
 prepare, price and schedule the repainting of a swimming pool.")
 foreach(package IN ITEMS basinwright:program libbasinwright-dev:library)
   string(REPLACE ":" ";" package ${package})

@@ -28,7 +28,8 @@ Section explanation(const Subject& s,
       const auto* table = std::get_if<document::Table>(&block);
       if (table == nullptr) continue;
       section.blocks.emplace_back(*table);
-      std::get<document::Table>(section.blocks.back()).caption = page->title;
+      if (section.blocks.size() == 1)
+        std::get<document::Table>(section.blocks.front()).caption = page->title;
     }
   }
   return section;
