@@ -114,7 +114,10 @@ h1{font-size:21pt}
 h2{font-size:13pt}
 h3{font-size:10.5pt}
 h2,h3,caption,thead{break-after:avoid}
-section{margin-top:7mm}
+p,ul,ol,dl,table{margin-bottom:4mm}
+h2{margin-bottom:3mm}
+li{margin-bottom:.9mm}
+section{margin-top:6.5mm}
 section.under{margin-top:5mm}
 section.page-start{break-before:page;margin-top:0}
 tr,.facts>div{break-inside:avoid}
@@ -127,7 +130,7 @@ th,td{padding-top:1.3mm;padding-bottom:1.3mm}
 .room+table th,.room+table td{padding-top:.9mm;padding-bottom:.9mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
 dl.sums>div{grid-template-columns:1fr auto}
-.facts>div:has(dd.blank){padding-top:3.2mm}
+.facts>div:has(dd.blank){padding-top:2.6mm}
 p{orphans:3;widows:3}
 a{color:inherit;text-decoration:none}
 .site{font-size:13pt;line-height:1.35}
@@ -141,7 +144,8 @@ a{color:inherit;text-decoration:none}
 .site thead th,.site thead td{font-size:12pt}
 .site .facts>div{padding:1.4mm 0;grid-template-columns:62mm 1fr}
 .site li{margin-bottom:1.4mm}
-.site section:not(.under),.site .ticks{break-inside:avoid}
+.site section:not(.under),.site .ticks,.site table{break-inside:avoid}
+.site .room{display:none}
 .site p{break-inside:avoid}
 .site p:not(:last-child){break-after:avoid}
 .site .page-start:has(+.under){break-after:avoid}

@@ -20,7 +20,7 @@ using document::Table;
 /// From so many columns on, a narrow screen shows each row as a list.
 constexpr std::size_t wide = 3;
 /// Up to so many rows, a table stays on one page.
-constexpr std::size_t few = 8;
+constexpr std::size_t few = 5;
 /// A column with nothing longer is not broken into lines.
 constexpr std::size_t whole = 20;
 

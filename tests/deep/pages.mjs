@@ -75,10 +75,10 @@ async function paper(page, file) {
     const found = await page.evaluate(least);
     if (found < points - 0.1) wrong(file, `letters of ${found} pt, wanted ${points.toFixed(1)} pt`);
   }
-  await page.pdf({ path: pdf, preferCSSPageSize: true });
+  await page.pdf({ path: pdf, preferCSSPageSize: true, timeout: 0 });
   const rows = await page.evaluate(mark);
   const marked = file.replace(/\.html$/, ".marked.pdf");
-  await page.pdf({ path: marked, preferCSSPageSize: true });
+  await page.pdf({ path: marked, preferCSSPageSize: true, timeout: 0 });
   const on = new Map();
   const sheets = execFileSync("pdftotext", [marked, "-"], { encoding: "utf8", maxBuffer: 1 << 28 }).split("\f").slice(0, -1);
   sheets.forEach((text, i) => {
@@ -93,12 +93,13 @@ async function paper(page, file) {
   console.log("sheets", sheets.length, file);
 }
 
-const browser = await puppeteer.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox"] });
+const browser = await puppeteer.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox"], protocolTimeout: 600000 });
 for (const file of files) {
   const report = await validator.validateFile(file);
   for (const result of report.results)
     for (const m of result.messages) wrong(file, `${m.line}:${m.column}`, m.ruleId, m.message);
   const page = await browser.newPage();
+  page.setDefaultTimeout(0);
   await page.setBypassCSP(true);
   const asked = [];
   page.on("request", (request) => asked.push(request.url()));
