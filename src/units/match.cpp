@@ -1,4 +1,5 @@
 #include <array>
+#include <vector>
 
 #include "names.hpp"
 
@@ -65,27 +66,59 @@ bool ends_as_word(std::string_view name, std::string_view rest) {
   return !mark && !letter(next);
 }
 
+struct Spelling {
+  std::string_view text;
+  bool strict = false;
+  const UnitName* name = nullptr;
+  Kind kind = Kind::none;
+};
+
+std::size_t first_byte(std::string_view text) {
+  return static_cast<unsigned char>(lower(text.front()));
+}
+
+/// All spellings by the byte they begin with, small letters for capitals; each list in the order of
+/// kinds and names. None begins with a blank or a digit.
+class Spellings {
+ public:
+  Spellings() {
+    for (const Kind kind : kinds) {
+      for (const UnitName& name : names_of(kind)) add(name, kind);
+    }
+  }
+  [[nodiscard]] const std::vector<Spelling>& beginning(std::string_view text) const {
+    return lists_[first_byte(text)];
+  }
+
+ private:
+  void add(const UnitName& name, Kind kind) {
+    std::string_view rest = name.spellings;
+    while (!rest.empty()) {
+      const std::size_t bar = rest.find('|');
+      std::string_view one = rest.substr(0, bar);
+      const bool strict = one.starts_with('=');
+      if (strict) one.remove_prefix(1);
+      lists_[first_byte(one)].push_back({one, strict, &name, kind});
+      rest.remove_prefix(bar == std::string_view::npos ? rest.size() : bar + 1);
+    }
+  }
+
+  std::array<std::vector<Spelling>, 256> lists_;
+};
+
 }  // namespace
 
 NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
+  static const Spellings spellings;
   NameMatch best;
-  const auto consider = [&](const UnitName& name, Kind kind, std::string_view spelling) {
-    const bool strict = spelling.starts_with('=');
-    if (strict) spelling.remove_prefix(1);
-    const std::size_t length = spelled_length(text, spelling, strict && letters == Case::as_listed);
-    const bool nearer = length == best.length && kind == wanted && best.kind != wanted;
-    if (length == 0 || (length <= best.length && !nearer)) return;
-    if (ends_as_word(text.substr(0, length), text.substr(length))) best = {&name, kind, length};
-  };
-  for (const Kind kind : kinds) {
-    for (const UnitName& name : names_of(kind)) {
-      std::string_view rest = name.spellings;
-      while (!rest.empty()) {
-        const std::size_t bar = rest.find('|');
-        consider(name, kind, rest.substr(0, bar));
-        rest.remove_prefix(bar == std::string_view::npos ? rest.size() : bar + 1);
-      }
-    }
+  if (text.empty()) return best;
+  for (const Spelling& one : spellings.beginning(text)) {
+    const bool exact = one.strict && letters == Case::as_listed;
+    const std::size_t length = spelled_length(text, one.text, exact);
+    const bool nearer = length == best.length && one.kind == wanted && best.kind != wanted;
+    if (length == 0 || (length <= best.length && !nearer)) continue;
+    if (ends_as_word(text.substr(0, length), text.substr(length)))
+      best = {one.name, one.kind, length};
   }
   return best;
 }
