@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <array>
 #include <vector>
 
+#include "basinwright/units/spellings.hpp"
 #include "names.hpp"
 
 namespace basinwright::units {
@@ -66,6 +68,16 @@ bool ends_as_word(std::string_view name, std::string_view rest) {
   return !mark && !letter(next);
 }
 
+template <class F>
+void each_spelling(const UnitName& name, F&& use) {
+  std::string_view rest = name.spellings;
+  while (!rest.empty()) {
+    const std::size_t bar = std::min(rest.find('|'), rest.size());
+    use(rest.substr(0, bar));
+    rest.remove_prefix(std::min(bar + 1, rest.size()));
+  }
+}
+
 struct Spelling {
   std::string_view text;
   bool strict = false;
@@ -92,15 +104,11 @@ class Spellings {
 
  private:
   void add(const UnitName& name, Kind kind) {
-    std::string_view rest = name.spellings;
-    while (!rest.empty()) {
-      const std::size_t bar = rest.find('|');
-      std::string_view one = rest.substr(0, bar);
+    each_spelling(name, [&](std::string_view one) {
       const bool strict = one.starts_with('=');
       if (strict) one.remove_prefix(1);
       lists_[first_byte(one)].push_back({one, strict, &name, kind});
-      rest.remove_prefix(bar == std::string_view::npos ? rest.size() : bar + 1);
-    }
+    });
   }
 
   std::array<std::vector<Spelling>, 256> lists_;
@@ -121,6 +129,20 @@ NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
       best = {one.name, one.kind, length};
   }
   return best;
+}
+
+std::vector<std::string_view> unit_spellings() {
+  std::vector<std::string_view> out;
+  for (const Kind kind : kinds) {
+    for (const UnitName& name : names_of(kind)) {
+      if (!name.instead.empty()) continue;
+      each_spelling(name, [&out](std::string_view spelling) {
+        if (spelling.starts_with('=')) spelling.remove_prefix(1);
+        out.push_back(spelling);
+      });
+    }
+  }
+  return out;
 }
 
 std::size_t blank_length(std::string_view text) {
