@@ -1,5 +1,6 @@
 // How long the lines of a file take a general JSON library to read into its tree, and nothing else:
-// what a batch is measured against. Usage: bench_parse FILE THREADS; whoever runs it takes the time.
+// what a batch is measured against. Usage: bench_parse FILE THREADS; whoever runs it takes the
+// time.
 #include <fmt/format.h>
 #include <algorithm>
 #include <atomic>
