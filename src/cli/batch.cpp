@@ -5,6 +5,7 @@
 #include <array>
 #include <charconv>
 #include <chrono>
+#include <cmath>
 #include <filesystem>
 #include <map>
 #include <optional>
@@ -52,21 +53,27 @@ bool ends_with_digest(std::string_view line, const std::string& digest, bool csv
 // How far it is, on a terminal only.
 class Progress {
  public:
-  Progress(bool wanted, std::optional<std::size_t> total)
-      : wanted_(wanted && ::isatty(STDERR_FILENO) == 1), total_(total) {}
-  void tell(std::size_t done) {
+  explicit Progress(bool wanted) : wanted_(wanted && ::isatty(STDERR_FILENO) == 1) {}
+  // What an earlier run has done counts neither for the rate nor for the time left.
+  void begin(std::size_t done, std::optional<double> share) {
+    done_before_ = done;
+    share_before_ = share.value_or(0.0);
+    begin_ = last_ = Clock::now();
+  }
+  void tell(std::size_t done, std::optional<std::size_t> total, std::optional<double> share) {
     if (!wanted_) return;
     const auto now = Clock::now();
     if (now - last_ < std::chrono::milliseconds(200)) return;
     last_ = now;
     const double seconds = std::chrono::duration<double>(now - begin_).count();
-    const double rate = static_cast<double>(done) / std::max(seconds, 1e-3);
+    const double rate = static_cast<double>(done - done_before_) / seconds;
     std::string line = "\r\033[K" + std::to_string(done);
-    if (total_) line += " of " + std::to_string(*total_);
-    line += " jobs, " + std::to_string(static_cast<long>(rate)) + " a second";
-    if (total_ && rate > 0)
-      line += ", " + std::to_string(static_cast<long>(static_cast<double>(*total_ - done) / rate)) +
-              " s left";
+    if (total) line += " of " + std::to_string(*total);
+    line += " jobs, " + std::to_string(std::lround(rate)) + " a second";
+    if (share && *share > share_before_) {
+      const double left = seconds * (1.0 - *share) / (*share - share_before_);
+      line += ", " + std::to_string(std::lround(left)) + " s left";
+    }
     complain(line);
     told_ = true;
   }
@@ -77,8 +84,9 @@ class Progress {
  private:
   using Clock = std::chrono::steady_clock;
   bool wanted_;
-  std::optional<std::size_t> total_;
-  Clock::time_point begin_ = Clock::now(), last_ = begin_;
+  std::size_t done_before_ = 0;
+  double share_before_ = 0.0;
+  Clock::time_point begin_, last_;
   bool told_ = false;
 };
 
@@ -89,7 +97,8 @@ class Run {
         work_(r, shared),
         stream_(r.batch.jobs),
         results_(results_for(r)),
-        progress_(!r.quiet, stream_.total()) {}
+        total_(stream_.total()),
+        progress_(!r.quiet) {}
 
   Status run() {
     if (!results_.fault().empty()) return results_failed();
@@ -111,6 +120,7 @@ class Run {
       return work_.carry_out(item.second, item.first);
     };
     const auto deliver = [&](Done done) { return take(done); };
+    progress_.begin(count_, share());
     if (first) in_order(r_.batch.threads, next, work, deliver);
     progress_.over();
     if (results_.reader_left()) return Status::done;
@@ -141,9 +151,14 @@ class Run {
     worst_ = worse(worst_, status);
   }
 
+  [[nodiscard]] std::optional<double> share() const {
+    if (!total_) return stream_.share_read();
+    return *total_ == 0 ? 1.0 : static_cast<double>(count_) / static_cast<double>(*total_);
+  }
+
   bool take(const Done& done) {
     count(done.status);
-    progress_.tell(count_);
+    progress_.tell(count_, total_, share());
     if (!results_.write(done.line)) return false;
     return !r_.batch.fail_fast || done.status == Status::done || done.status == Status::stop;
   }
@@ -191,6 +206,7 @@ class Run {
   BatchWork work_;
   JobStream stream_;
   ResultsFile results_;
+  std::optional<std::size_t> total_;
   Progress progress_;
   std::size_t count_ = 0, kept_ = 0;
   std::map<Status, std::size_t> counts_;

@@ -127,12 +127,23 @@ std::string BatchWork::digest(const BatchItem& item) const {
   return digest_of(*item.bytes, fnv(item.name, shared_digest_));
 }
 
-std::shared_ptr<const weather::Record> BatchWork::weather_near(dates::Date day) {
-  constexpr std::size_t most = 64;
+std::shared_ptr<const BatchWork::Near> BatchWork::weather_near(const job::Job& job,
+                                                               dates::Date day) {
+  // A record of years takes megabytes.
+  constexpr std::size_t most = 16;
+  // Where no typical year is laid round a start, one record serves every start.
+  std::string key;
+  if (std::ranges::any_of(shared_.hours, &readers::WeatherFile::is_typical_year)) {
+    key = dates::iso(day);
+    if (job.site.utc_offset) key += ' ' + std::to_string(*job.site.utc_offset);
+    for (const dates::ClockChange& change : job.site.clock_changes)
+      key += ' ' + dates::iso(change.at) + ' ' + std::to_string(change.minutes);
+  }
   const std::scoped_lock hold(lock_);
-  if (const auto it = near_.find(day); it != near_.end()) return it->second;
+  if (const auto it = near_.find(key); it != near_.end()) return it->second;
   if (near_.size() == most) near_.clear();
-  return near_[day] = std::make_shared<const weather::Record>(weather_record(shared_, day));
+  return near_[key] =
+             std::make_shared<const Near>(Near{weather_record(shared_, job, day), ++records_made_});
 }
 
 std::string BatchWork::path_of(const BatchItem& item, std::size_t index) const {
@@ -199,12 +210,14 @@ void BatchWork::plan(const BatchItem& item,
   now.today = today_;
   now.start = r_.start;
   now.reasons = r_.batch.folder.has_value();
-  std::shared_ptr<const weather::Record> hours;
+  job::Among others{memory_, 0, !r_.batch.folder};
+  std::shared_ptr<const Near> hours;
   if (!shared_.hours.empty()) {
-    hours = weather_near(r_.start.value_or(job.heading.start.value_or(today_)));
-    now.weather = hours.get();
+    hours = weather_near(job, r_.start.value_or(job.heading.start.value_or(today_)));
+    now.weather = &hours->record;
+    others.weather_number = hours->number;
   }
-  const job::Plan plan = job::make_plan(job, *shared_.rates, now);
+  const job::Plan plan = job::make_plan(job, *shared_.rates, now, others);
   const report::Subject subject{
       job, *shared_.rates, plan, r_.units.value_or(job.units), r_.paper, false};
   const bool dated = !plan.stopped() && plan.programme.feasible;

@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 
+#include "basinwright/job/many_plans.hpp"
 #include "basinwright/report/batch_line.hpp"
 #include "inputs.hpp"
 #include "job_stream.hpp"
@@ -47,7 +48,12 @@ class BatchWork {
 
  private:
   [[nodiscard]] std::string worded(const document::Object& line) const;
-  [[nodiscard]] std::shared_ptr<const weather::Record> weather_near(dates::Date day);
+  /// A record and its number within the memory.
+  struct Near {
+    weather::Record record;
+    std::uint64_t number = 0;
+  };
+  [[nodiscard]] std::shared_ptr<const Near> weather_near(const job::Job& job, dates::Date day);
   void plan(const BatchItem& item, std::size_t index, report::Outcome& outcome, std::string& line);
   [[nodiscard]] std::string write_document(const BatchItem& item,
                                            std::size_t index,
@@ -61,7 +67,9 @@ class BatchWork {
   dates::Date today_;
   std::uint64_t shared_digest_ = 0;
   std::mutex lock_;
-  std::map<dates::Date, std::shared_ptr<const weather::Record>> near_;
+  std::map<std::string, std::shared_ptr<const Near>> near_;
+  std::uint64_t records_made_ = 0;
+  job::Memory memory_;
 };
 
 }  // namespace basinwright::cli

@@ -192,16 +192,14 @@ bool refused(const Request& request, const Inputs& inputs) {
   return inputs.problems.has_errors() || (request.strict && inputs.problems.has_warnings());
 }
 
-weather::Record weather_record(const Inputs& inputs, dates::Date start) {
+weather::Record weather_record(const Inputs& inputs, const job::Job& job, dates::Date start) {
   constexpr std::chrono::days before{31};
   constexpr std::chrono::days after{600};
   const auto hour = [](dates::Date day) { return weather::hour_of(dates::Moment(day, 0)); };
   readers::SiteClock clock;
   clock.since = start;
-  if (const auto& job = inputs.jobs.front().job) {
-    clock.changes = job->site.clock_changes;
-    if (job->site.utc_offset) clock.ahead_of_utc = units::hours(*job->site.utc_offset);
-  }
+  clock.changes = job.site.clock_changes;
+  if (job.site.utc_offset) clock.ahead_of_utc = units::hours(*job.site.utc_offset);
   return readers::merge(inputs.hours, hour(start - before), hour(start + after), clock);
 }
 

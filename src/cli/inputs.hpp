@@ -59,8 +59,11 @@ void add_gaps(const JobFile& file, diagnostics::Problems& problems);
 /// Whether they keep the request from being carried out.
 [[nodiscard]] bool refused(const Request& request, const Inputs& inputs);
 
-/// The weather known round a start; typical years are laid over all days that a plan may reach.
-[[nodiscard]] weather::Record weather_record(const Inputs& inputs, dates::Date start);
+/// The weather known round a start; typical years are laid over all days that a plan may reach,
+/// by the clock at the job's site.
+[[nodiscard]] weather::Record weather_record(const Inputs& inputs,
+                                             const job::Job& job,
+                                             dates::Date start);
 
 /// The hours of past years, as their own dates have them.
 [[nodiscard]] weather::Record past_record(const Inputs& inputs);

@@ -1,5 +1,6 @@
 #include "job_stream.hpp"
 
+#include <sys/stat.h>
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -66,6 +67,15 @@ std::optional<std::size_t> JobStream::total() const {
     count += is_folder(argument) ? job_files(argument).size() : 1;
   }
   return count;
+}
+
+std::optional<double> JobStream::share_read() const {
+  struct stat about {};
+  if (arguments_.size() != 1 || !lines_) return std::nullopt;
+  if (::fstat(::fileno(lines_.get()), &about) != 0 || !S_ISREG(about.st_mode)) return std::nullopt;
+  const auto read = static_cast<double>(::ftello(lines_.get()));
+  const auto size = static_cast<double>(about.st_size);
+  return read < 0 || read > size || size <= 0 ? std::nullopt : std::optional(read / size);
 }
 
 std::optional<BatchItem> JobStream::next_line() {

@@ -30,6 +30,8 @@ class JobStream {
   [[nodiscard]] std::optional<BatchItem> next();
   /// How many there are in all, when that is known without reading a stream.
   [[nodiscard]] std::optional<std::size_t> total() const;
+  /// How much is read of a stream that is a file on a disk and all there is; 0 to 1.
+  [[nodiscard]] std::optional<double> share_read() const;
 
  private:
   struct Close {

@@ -65,7 +65,7 @@ class Errand {
     now_.take_off_only =
         r.command == Command::takeoff || (now_.explain && r.quantity.starts_with("takeoff."));
     const dates::Date near = r.start.value_or(job().heading.start.value_or(now_.today));
-    weather_ = weather_record(inputs, near);
+    weather_ = weather_record(inputs, job(), near);
     if (!inputs.hours.empty()) now_.weather = &weather_;
   }
 

@@ -77,7 +77,7 @@ class RunningJob {
       start = start ? std::min(*start, e.at.date()) : e.at.date();
     }
     circumstances_.start = start;
-    weather_ = weather_record(inputs_, start.value_or(now_.date()));
+    weather_ = weather_record(inputs_, job_, start.value_or(now_.date()));
     if (!inputs_.hours.empty()) circumstances_.weather = &weather_;
   }
 

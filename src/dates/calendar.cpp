@@ -7,12 +7,23 @@ namespace {
 
 constexpr int minutes_in_quarter = 15;
 
-template <class Open>
-std::vector<char> slots_where(const Timeline& timeline, Open open) {
+// Slots within the hours of their day; the hours of a day are asked for once.
+template <class HoursOf>
+std::vector<char> slots_within(const Timeline& timeline, HoursOf hours_of) {
   std::vector<char> result(static_cast<std::size_t>(timeline.size()), 0);
+  std::int64_t from = 0;
+  std::int64_t to = 0;
+  std::int64_t midnight = 0;
   for (std::int32_t s = 0; s < timeline.size(); ++s) {
     const Moment now = timeline.moment(s);
-    result[static_cast<std::size_t>(s)] = open(now.date(), now.quarter()) ? 1 : 0;
+    if (s == 0 || now.quarters() < midnight || now.quarters() >= midnight + quarters_per_day) {
+      const Date day = now.date();
+      const Hours hours = hours_of(day);
+      midnight = Moment(day, 0).quarters();
+      from = midnight + hours.from;
+      to = midnight + hours.to;
+    }
+    result[static_cast<std::size_t>(s)] = now.quarters() >= from && now.quarters() < to ? 1 : 0;
   }
   return result;
 }
@@ -34,6 +45,7 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) :
   Moment clock(start, 0);
   const Moment stop(start + std::chrono::days{days}, 0);
   while (next != ahead.end() && next->at < clock) ++next;
+  moments_.reserve(static_cast<std::size_t>(days * quarters_per_day));
   while (clock < stop) {
     // A jump is taken once: in autumn the clock shows its hour a second time.
     if (next != ahead.end() && clock >= next->at) {
@@ -61,9 +73,9 @@ std::int32_t Timeline::slot(Moment when) const {
 }
 
 std::vector<char> work_slots(const Timeline& timeline, const WorkCalendar& calendar, int clean_up) {
-  return slots_where(timeline, [&](Date day, int quarter) {
-    return quarter >= calendar.hours.from && quarter < calendar.hours.to - clean_up &&
-           calendar.works_on(day);
+  return slots_within(timeline, [&](Date day) {
+    if (!calendar.works_on(day)) return Hours();
+    return Hours{calendar.hours.from, calendar.hours.to - clean_up};
   });
 }
 
@@ -82,12 +94,13 @@ std::vector<char> painting_slots(const Timeline& timeline,
                                  const WorkCalendar& calendar,
                                  int ready,
                                  std::span<const Hours> by_day) {
-  return slots_where(timeline, [&](Date day, int quarter) {
+  return slots_within(timeline, [&](Date day) {
+    if (!calendar.works_on(day)) return Hours();
     const Hours hours = by_day[static_cast<std::size_t>((day - timeline.date(0)).count())];
     // First light before the crew's hours: they come with it and get ready first.
     const int come = std::min(hours.from, calendar.hours.from);
     const int from = std::max(hours.from, come + ready);
-    return quarter >= from && quarter < hours.to && calendar.works_on(day);
+    return Hours{from, hours.to};
   });
 }
 

@@ -75,8 +75,8 @@ std::string short_day(Date date) {
 
 Date Moment::date() const {
   // Rounds down before 1970 too.
-  return std::chrono::floor<std::chrono::days>(std::chrono::sys_time<std::chrono::minutes>{
-      std::chrono::minutes{quarters_ * minutes_per_quarter}});
+  const std::int64_t late = quarters_ < 0 ? quarters_per_day - 1 : 0;
+  return Date(std::chrono::days{(quarters_ - late) / quarters_per_day});
 }
 
 int Moment::quarter() const {

@@ -5,6 +5,7 @@
 #include <limits>
 #include <stdexcept>
 
+#include "basinwright/job/many_plans.hpp"
 #include "basinwright/job/sections.hpp"
 #include "basinwright/units/unit.hpp"
 #include "bodies.hpp"
@@ -71,10 +72,11 @@ preparation::Ground ground_of(shell::FlotationVerdict verdict) {
 
 class Planner {
  public:
-  Planner(const Job& job, const RateBook& rates, const Circumstances& now)
+  Planner(const Job& job, const RateBook& rates, const Circumstances& now, const Among* others)
       : job_(job),
         rates_(rates),
         now_(now),
+        others_(others),
         start_(first_day(job, now)),
         take_off_only_(now.take_off_only),
         start_fixed_(now.start || job.heading.start) {
@@ -101,13 +103,13 @@ class Planner {
     use_defaults();
     plan_.take_off.parts = named_parts(job_, plan_.take_off);
     if (!plan_.stopped()) measure_out(parts, findings);
-    if (plan_.take_off.parts.empty()) {
+    if (plan_.take_off.parts.empty() && !line_only()) {
       plan_.take_off.parts = planned_parts(job_, plan_.take_off, plan_.quantities.cut);
     }
     note_parts(plan_.take_off, plan_.trace);
-    plan_.take_off.range = painted_range(job_, plan_);
+    if (!line_only()) plan_.take_off.range = painted_range(job_, plan_);
     if (!plan_.stopped()) work_out(parts);
-    plan_.cautions = cautions_of(job_, rates_, plan_);
+    if (!line_only()) plan_.cautions = cautions_of(job_, rates_, plan_);
     return std::move(plan_);
   }
 
@@ -174,7 +176,9 @@ class Planner {
     plan_.water = water_plan_of(job_, rates_, plan_);
     schedule_it();
     add_reworks(rates_, plan_);
-    plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
+    if (!line_only()) {
+      plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
+    }
     date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
@@ -210,13 +214,20 @@ class Planner {
   }
 
   // Acid and chlorine not on one day, however short the wait and however long the hours.
-  [[nodiscard]] static sequence::Programme programme_apart(sequence::ProgrammeQuestion& q) {
-    sequence::Programme found = sequence::programme(q);
+  [[nodiscard]] sequence::Programme programme_apart(sequence::ProgrammeQuestion& q) const {
+    sequence::Programme found = programme(q);
     if (q.past) return found;  // What is done on one day is done.
     if (!acid_on_the_day_of_chlorine(found)) return found;
     q.waits.after_chlorine.value = std::max(q.waits.after_chlorine.value, units::days(1));
-    return sequence::programme(q);
+    return programme(q);
   }
+
+  [[nodiscard]] sequence::Programme programme(const sequence::ProgrammeQuestion& q) const {
+    return others_ == nullptr ? sequence::programme(q)
+                              : others_->memory.programme(q, others_->weather_number);
+  }
+
+  [[nodiscard]] bool line_only() const { return others_ != nullptr && others_->line_only; }
 
   [[nodiscard]] static bool acid_on_the_day_of_chlorine(const sequence::Programme& programme) {
     std::optional<dates::Date> washed;
@@ -248,6 +259,7 @@ class Planner {
   const Job& job_;
   const RateBook& rates_;
   const Circumstances& now_;
+  const Among* others_;  ///< Nothing: a job alone.
   dates::Date start_;
   bool take_off_only_;
   bool start_fixed_ = false;
@@ -264,18 +276,32 @@ Branch branch_of(std::string code, const Plan& plan) {
   return branch;
 }
 
-}  // namespace
-
-Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
+Plan plan_among(const Job& job,
+                const RateBook& rates,
+                const Circumstances& now,
+                const Among* others) {
   if (!mismatches(job, rates).empty()) throw std::logic_error("job and rate book do not fit");
-  Plan plan = Planner(job, rates, now).plan(false);
+  Plan plan = Planner(job, rates, now, others).plan(false);
   if (plan.route.coating_untested && !plan.stopped() && !now.take_off_only && !now.past) {
     plan.either.push_back(branch_of("test-passes", plan));
     Circumstances briefly = now;
     briefly.reasons = false;
-    plan.either.push_back(branch_of("strip", Planner(job, rates, briefly).plan(true)));
+    plan.either.push_back(branch_of("strip", Planner(job, rates, briefly, others).plan(true)));
   }
   return plan;
+}
+
+}  // namespace
+
+Plan make_plan(const Job& job, const RateBook& rates, const Circumstances& now) {
+  return plan_among(job, rates, now, nullptr);
+}
+
+Plan make_plan(const Job& job,
+               const RateBook& rates,
+               const Circumstances& now,
+               const Among& others) {
+  return plan_among(job, rates, now, &others);
 }
 
 }  // namespace basinwright::job

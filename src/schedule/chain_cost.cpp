@@ -111,11 +111,14 @@ Onwards ChainCost::layer_before(std::size_t link, const Onwards& next, Span span
     const Slot from = stretch.end + after.lag_min;
     const Slot until = std::min(stretch.end + after.lag_max, next.until() - 1);
     const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
+    // Most slots are closed and lead nowhere: only what leads on enters.
     for (; any_entered <= until; ++any_entered) {
-      any.enter(any_entered, next.at_slot(any_entered).any);
+      const Tally& here = next.slots[at(any_entered - next.from)].any;
+      if (here < no_tally) any.enter(any_entered, here);
     }
     for (; same_entered <= until && setting_.date(same_entered) <= date; ++same_entered) {
-      same_date.enter(same_entered, next.at_slot(same_entered).same_date);
+      const Tally& here = next.slots[at(same_entered - next.from)].same_date;
+      if (here < no_tally) same_date.enter(same_entered, here);
     }
     any.leave_before(from);
     same_date.leave_before(from);

@@ -14,10 +14,18 @@ struct Look {
   Look(const Problem& problem,
        const Standing& standing,
        Slot length,
-       const std::vector<Slot>& best_finish,
-       Slot slack = 0)
-      : setting(problem, standing, length, best_finish, slack),
+       const std::vector<Slot>& best_finish)
+      : setting(problem, standing, length, best_finish),
         reach(chain_reach(setting)),
+        starts(setting, reach) {}
+  /// As far as another, with windows that end sooner: the chain reaches the same.
+  Look(const Look& other, Slot slack)
+      : setting(other.setting.problem,
+                other.setting.standing,
+                other.setting.length,
+                other.setting.best_finish,
+                slack),
+        reach(other.reach),
         starts(setting, reach) {}
   Look(const Look&) = delete;  // the parts refer to each other
   Look& operator=(const Look&) = delete;

@@ -34,25 +34,75 @@ std::optional<Slot> slack_bound(const Problem& problem, const Standing& standing
   return least < never ? std::optional(least) : std::nullopt;
 }
 
+// What bookings leave of the window that they keep most tightly, `most` at most. Without facts.
+Slot room_left(const Problem& problem, std::vector<Booking> bookings, Slot most) {
+  std::stable_sort(bookings.begin(), bookings.end(), [](const Booking& a, const Booking& b) {
+    return a.start < b.start;
+  });
+  std::vector<SectionStanding> before(problem.units.sections.size());
+  Slot anchor = 0;
+  Slot least = most;
+  const auto leave = [&least](Slot max, Slot room) {
+    if (max < endless) least = std::min(least, room);
+  };
+  for (const Booking& b : bookings) {
+    SectionStanding& last = before[b.section];
+    switch (b.what) {
+      case Booking::What::task:
+        if (b.index == problem.anchor.task) anchor = b.end;
+        continue;
+      case Booking::What::reclean:
+        anchor = b.end;
+        continue;
+      case Booking::What::rework:
+        last.rework_end = b.end;
+        continue;
+      case Booking::What::unit:
+        break;
+    }
+    if (b.index == 0) {
+      const bool bound = problem.anchor.limit && !problem.chain.empty();
+      if (bound) leave(*problem.anchor.limit, anchor + *problem.anchor.limit - b.start);
+    } else if (last.rework_end != no_slot) {
+      const Slot max = problem.units.rework->max;
+      leave(max, last.rework_end + max - b.start);
+    } else {
+      const Slot max = problem.units.recoat[b.index - 1].max;
+      leave(max, max - std::max(b.start - last.start, b.end - last.end));
+    }
+    last = {b.index + 1, b.start, b.end, no_slot};
+  }
+  return least;
+}
+
 }  // namespace
 
-Pricing::Pricing(const Priced& priced, Slot slack)
-    : look_(priced.problem,
+Pricing::Pricing(const Priced& priced)
+    : finish_(priced.finish),
+      look_(priced.problem,
             priced.standing,
             last_end(priced.best_finish, priced.finish),
-            priced.best_finish,
-            slack) {
-  if (look_.starts.least_finish() > priced.finish) {
+            priced.best_finish) {
+  price();
+}
+
+Pricing::Pricing(const Pricing& other, Slot slack)
+    : finish_(other.finish_), look_(other.look_, slack) {
+  price();
+}
+
+void Pricing::price() {
+  if (look_.starts.least_finish() > finish_) {
     return;
   }
-  look_.starts.limit(priced.finish);
-  endings_.emplace(look_.setting, look_.starts, look_.reach, Question{priced.finish});
+  look_.starts.limit(finish_);
+  endings_.emplace(look_.setting, look_.starts, look_.reach, Question{finish_});
   endings_->run();
   if (endings_->paintings().empty()) {
     return;
   }
   goals_.emplace(look_.setting, endings_->paintings(), look_.reach.earliest_end);
-  chain_.emplace(look_.setting, look_.reach, *goals_, priced.finish);
+  chain_.emplace(look_.setting, look_.reach, *goals_, finish_);
 }
 
 std::vector<Booking> Pricing::bookings() {
@@ -60,22 +110,33 @@ std::vector<Booking> Pricing::bookings() {
 }
 
 Slackest slackest(const Priced& priced) {
-  Slackest result{std::make_unique<Pricing>(priced, 0),
-                  slack_bound(priced.problem, priced.standing)};
+  Pricing any(priced);
+  Slackest result{any.best(), any.bookings(), slack_bound(priced.problem, priced.standing)};
   if (!result.slack) {
     return result;
   }
-  const Tally price = result.pricing->best().without_empty();
-  Slot kept = 0;
+  const Tally price = result.price.without_empty();
   Slot most = *result.slack;
+  // The bookings found keep what was asked for, and often more: then there is less to look for. Of
+  // all that keep so much they come first too, being the first of more than those.
+  const auto kept_by = [&](Slot asked) {
+    return priced.problem.facts ? asked
+                                : std::max(asked, room_left(priced.problem, result.bookings, most));
+  };
+  Slot kept = kept_by(0);
+  Slot step = 1;
+  bool refused = false;
   while (kept < most) {
-    const Slot slack = kept + (most - kept + 1) / 2;
-    auto pricing = std::make_unique<Pricing>(priced, slack);
-    if (pricing->best().without_empty() == price) {
-      result.pricing = std::move(pricing);
-      kept = slack;
+    const Slot slack = refused ? kept + (most - kept + 1) / 2 : std::min(most, kept + step);
+    Pricing pricing(any, slack);
+    if (pricing.best().without_empty() == price) {
+      result.price = pricing.best();
+      result.bookings = pricing.bookings();
+      kept = kept_by(slack);
+      step *= 2;
     } else {
       most = slack - 1;
+      refused = true;
     }
   }
   result.slack = kept;

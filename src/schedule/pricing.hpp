@@ -21,7 +21,9 @@ struct Priced {
 /// All programmes with a finish in which every window still to be kept is kept by `slack`.
 class Pricing {
  public:
-  Pricing(const Priced& priced, Slot slack);
+  explicit Pricing(const Priced& priced);
+  /// More slack than in another.
+  Pricing(const Pricing& other, Slot slack);
   Pricing(const Pricing&) = delete;  // the parts refer to each other
   Pricing& operator=(const Pricing&) = delete;
 
@@ -31,6 +33,9 @@ class Pricing {
   [[nodiscard]] std::vector<Booking> bookings();
 
  private:
+  void price();
+
+  Slot finish_;
   Look look_;
   std::optional<Endings> endings_;
   std::optional<Goals> goals_;
@@ -38,7 +43,8 @@ class Pricing {
 };
 
 struct Slackest {
-  std::unique_ptr<Pricing> pricing;
+  Tally price;
+  std::vector<Booking> bookings;
   std::optional<Slot> slack;  ///< Nothing where no window is left to be kept.
 };
 

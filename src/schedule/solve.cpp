@@ -1,6 +1,7 @@
 #include "basinwright/schedule/solve.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "contract.hpp"
 #include "pricing.hpp"
@@ -26,9 +27,8 @@ Objective objective(const Standing& standing, Slot finish, Tally total) {
 }
 
 Answer cheapest(const Priced& priced) {
-  const Slackest best = slackest(priced);
-  Answer answer{best.pricing->bookings(),
-                objective(priced.standing, priced.finish, best.pricing->best())};
+  Slackest best = slackest(priced);
+  Answer answer{std::move(best.bookings), objective(priced.standing, priced.finish, best.price)};
   answer.objective.slack = best.slack;
   return answer;
 }

@@ -19,7 +19,26 @@ std::int32_t crew_quarters(const Work& work) {
   return std::max(1, quarters_up(work.person_hours / std::max(1, work.people)));
 }
 
+std::int32_t etch_quarters(const Work& work, int groups) {
+  return std::max(1, quarters_up(work.person_hours / std::max(1, work.people) / groups));
+}
+
 }  // namespace
+
+int etch_groups(const ProgrammeQuestion& q) {
+  const std::int32_t shift = q.calendar.hours.to - q.calendar.hours.from - quarters_up(q.clean_up);
+  const auto fit = [&](int groups) {
+    std::int32_t sum = 0;
+    for (const Work& work : q.work) {
+      if (is_etch(work.task)) sum += etch_quarters(work, groups);
+    }
+    return sum <= shift;
+  };
+  constexpr int most_groups = 60;
+  int groups = 1;
+  while (!fit(groups) && groups < most_groups) ++groups;
+  return groups;
+}
 
 Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
@@ -30,6 +49,7 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
       outdoors_(question, timeline_, setting),
       cure_(question, timeline_, setting.conditions) {
   problem_.horizon = timeline_.size();
+  problem_.date_of.reserve(static_cast<std::size_t>(problem_.horizon));
   for (Slot s = 0; s < problem_.horizon; ++s) problem_.date_of.push_back(timeline_.day(s));
   // With spare hands the later sections of a morning are vacuumed while the first is painted;
   // without, all of them before it.
@@ -141,31 +161,18 @@ void Instance::build_chain() {
   }
 }
 
-// Walls to last rinse in one shift; a shell too large for that is etched by sections.
 void Instance::add_etch() {
   std::vector<const Work*> parts;
   for (const Work& work : q_.work) {
     if (is_etch(work.task)) parts.push_back(&work);
   }
-  const std::int32_t shift =
-      q_.calendar.hours.to - q_.calendar.hours.from - quarters_up(q_.clean_up);
-  const auto slots_of = [&](const Work& work, int groups) {
-    return std::max(1, quarters_up(work.person_hours / std::max(1, work.people) / groups));
-  };
-  int groups = 1;
-  const auto group_slots = [&] {
-    std::int32_t sum = 0;
-    for (const Work* work : parts) sum += slots_of(*work, groups);
-    return sum;
-  };
-  constexpr int most_groups = 60;
-  while (group_slots() > shift && groups < most_groups) ++groups;
+  const int groups = etch_groups(q_);
   for (int g = 1; g <= groups; ++g) {
     bool first = true;
     for (const Work* part : parts) {
       Work work = *part;
       if (groups > 1) work.section = std::to_string(g);
-      schedule::Task task{.kind = Kind::one_shift, .slots = slots_of(work, groups)};
+      schedule::Task task{.kind = Kind::one_shift, .slots = etch_quarters(work, groups)};
       if (first && g == 1) task.release = quarters_up(q_.cement_wait);
       if (!first) task.lag_max = 0;
       add_task(work, std::move(task));
@@ -205,8 +212,12 @@ void Instance::build_units() {
 }
 
 void Instance::weigh() {
-  for (Slot s = 0; s < problem_.horizon; ++s) {
-    problem_.cost_of.push_back(q_.weight_of_quarter[dates::weekday(timeline_.date(s))]);
+  const unsigned first = dates::weekday(q_.start);
+  problem_.cost_of.reserve(static_cast<std::size_t>(problem_.horizon));
+  for (const std::int32_t day : problem_.date_of) {
+    const std::size_t weekday =
+        (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
+    problem_.cost_of.push_back(q_.weight_of_quarter[weekday]);
   }
   problem_.attendance = q_.weight_of_attendance;
 }

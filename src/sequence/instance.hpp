@@ -29,6 +29,9 @@ struct ChainEntry {
   bool cement = false;   ///< Held by young cement.
 };
 
+/// Walls to last rinse go in one shift; a shell too large for that is etched in so many groups.
+[[nodiscard]] int etch_groups(const ProgrammeQuestion& question);
+
 /// The job as the general problem, and what is needed to read the answer back.
 class Instance {
  public:

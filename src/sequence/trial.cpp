@@ -32,12 +32,13 @@ Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
 }
 
 // Shortest first: most jobs are over in weeks; one that waits for cement, a long cure or the
-// weather is looked at for longer.
+// weather is looked at for longer, and so is one that has begun.
 std::vector<int> horizons(const ProgrammeQuestion& q) {
-  constexpr std::array shorter{120, 240};
+  constexpr std::array shorter{28, 120};
+  constexpr int of_begun = 120;
   std::vector<int> days;
   for (const int d : shorter) {
-    if (d < q.most_days) days.push_back(d);
+    if (d < q.most_days && (!q.past || d >= of_begun)) days.push_back(d);
   }
   days.push_back(q.most_days);
   return days;
@@ -102,8 +103,7 @@ bool fits(const ProgrammeQuestion& question,
           const weather::Conditions* conditions,
           const Dropped& dropped) {
   // A shorter horizon costs less and is enough when it has an answer.
-  const std::vector<int> all = horizons(question);
-  for (const int days : {all.front(), all.back()}) {
+  for (const int days : horizons(question)) {
     const Instance instance(question, {days, conditions, dropped});
     if (schedule::has_programme(instance.problem())) return true;
   }

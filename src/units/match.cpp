@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <array>
+#include <vector>
 
 #include "basinwright/units/spellings.hpp"
 #include "names.hpp"
@@ -77,22 +78,55 @@ void each_spelling(const UnitName& name, F&& use) {
   }
 }
 
+struct Spelling {
+  std::string_view text;
+  bool strict = false;
+  const UnitName* name = nullptr;
+  Kind kind = Kind::none;
+};
+
+std::size_t first_byte(std::string_view text) {
+  return static_cast<unsigned char>(lower(text.front()));
+}
+
+/// All spellings by the byte they begin with, small letters for capitals; each list in the order of
+/// kinds and names. None begins with a blank or a digit.
+class Spellings {
+ public:
+  Spellings() {
+    for (const Kind kind : kinds) {
+      for (const UnitName& name : names_of(kind)) add(name, kind);
+    }
+  }
+  [[nodiscard]] const std::vector<Spelling>& beginning(std::string_view text) const {
+    return lists_[first_byte(text)];
+  }
+
+ private:
+  void add(const UnitName& name, Kind kind) {
+    each_spelling(name, [&](std::string_view one) {
+      const bool strict = one.starts_with('=');
+      if (strict) one.remove_prefix(1);
+      lists_[first_byte(one)].push_back({one, strict, &name, kind});
+    });
+  }
+
+  std::array<std::vector<Spelling>, 256> lists_;
+};
+
 }  // namespace
 
 NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
+  static const Spellings spellings;
   NameMatch best;
-  const auto consider = [&](const UnitName& name, Kind kind, std::string_view spelling) {
-    const bool strict = spelling.starts_with('=');
-    if (strict) spelling.remove_prefix(1);
-    const std::size_t length = spelled_length(text, spelling, strict && letters == Case::as_listed);
-    const bool nearer = length == best.length && kind == wanted && best.kind != wanted;
-    if (length == 0 || (length <= best.length && !nearer)) return;
-    if (ends_as_word(text.substr(0, length), text.substr(length))) best = {&name, kind, length};
-  };
-  for (const Kind kind : kinds) {
-    for (const UnitName& name : names_of(kind)) {
-      each_spelling(name, [&](std::string_view spelling) { consider(name, kind, spelling); });
-    }
+  if (text.empty()) return best;
+  for (const Spelling& one : spellings.beginning(text)) {
+    const bool exact = one.strict && letters == Case::as_listed;
+    const std::size_t length = spelled_length(text, one.text, exact);
+    const bool nearer = length == best.length && one.kind == wanted && best.kind != wanted;
+    if (length == 0 || (length <= best.length && !nearer)) continue;
+    if (ends_as_word(text.substr(0, length), text.substr(length)))
+      best = {one.name, one.kind, length};
   }
   return best;
 }

@@ -81,6 +81,22 @@ assert together["start"] == alone["programme"]["start"]
 assert together["refill_done"] == alone["programme"]["refill_done"]
 P
 
+# Weather that is shared: each job as it would be alone, at any number of threads.
+weather="$source/examples/plain-pool.weather.csv"
+sed -n '1,4p' jobs.ndjson >few.ndjson
+batch 0 few.ndjson --weather "$weather" --jobs 1
+mv out dry
+batch 0 few.ndjson --weather "$weather" --jobs 3
+cmp -s dry out || fail "under weather 3 threads print other bytes than one"
+"$program" jobsheet "$job" --today 2027-01-04 --weather "$weather" --format json >alone.json
+batch 0 "$job" --weather "$weather"
+/usr/bin/python3 - <<'P' || fail "under weather a job comes to something else than alone"
+import json
+alone, line = json.load(open("alone.json")), json.load(open("out"))
+assert line["start"] == alone["programme"]["start"] and line["refill_done"] == alone["programme"]["refill_done"]
+assert line["total"] == alone["price"]["total"] and alone["programme"]["weather"] != "none"
+P
+
 # The first bad job ends it, at the same line with any number of threads.
 batch 1 - --fail-fast <jobs.ndjson
 [ "$(wc -l <out)" -eq 6 ] || fail "fail-fast prints $(wc -l <out) lines, not 6"
@@ -150,6 +166,27 @@ for i in $rounds; do
   batch 1 jobs.ndjson jobs.ndjson jobs.ndjson --output cut.ndjson --resume
   [ "$(wc -l <cut.ndjson)" -eq 120 ] || fail "killed and resumed: $(wc -l <cut.ndjson) lines, not 120"
 done
+
+# On a terminal it says how far it is; a job that comes late shows rate and time left.
+mkfifo late.json
+(sleep 0.5; cat "$job") >late.json &
+/usr/bin/python3 - "$program" "$job" >told <<'P' || fail "no run on a terminal"
+import os, pty, subprocess, sys
+ours, its = pty.openpty()
+run = subprocess.Popen([sys.argv[1], "batch", sys.argv[2], "late.json", sys.argv[2], sys.argv[2], "--jobs", "1",
+                        "--today", "2027-01-04"], stdout=subprocess.DEVNULL, stderr=its)
+os.close(its)
+said = b""
+try:
+    while piece := os.read(ours, 4096):
+        said += piece
+except OSError:
+    pass
+print(said.decode())
+sys.exit(run.wait())
+P
+grep -qE '[1-4] of 4 jobs, [0-9]+ a second, [0-9]+ s left' told || fail "no progress on a terminal: $(cat told)"
+grep -q 'a second' err && fail "progress without a terminal"
 
 # Readers that leave, disks that are full.
 "$program" batch - --today 2027-01-04 <jobs.ndjson 2>/dev/null | head -n 1 >/dev/null

@@ -1,0 +1,168 @@
+#!/usr/bin/env python3
+"""One table of what the program costs beside what it is measured against, side by side in one run.
+
+    ratios.py BASINWRIGHT SOURCE_DIR BUILD_DIR [--jobs N] [--million]
+
+`cmake --build build --target bench` runs it with 2,000 jobs; `--jobs 100000` is the full batch and `--million` asks for
+the memory of a million jobs (else of ten thousand). Seconds are of the processor, user and system, of all threads: they
+bear other work on the machine better than the clock does. Nothing is asserted: another machine, another figure; the
+ratios mean more. What is not installed (jq, LibreOffice Calc, MiniZinc with Gecode) is said and left out.
+"""
+import argparse
+import importlib.util
+import json
+import os
+import pathlib
+import random
+import shutil
+import subprocess
+import sys
+import tempfile
+
+sys.path.insert(0, str(pathlib.Path(__file__).parent))
+import job_stream
+import workbook
+
+THREADS = 2
+TODAY = ["--today", "2027-01-04"]
+table = []
+
+
+def row(what, ours, against, theirs, wanted):
+    """Seconds of both; a wanted ratio in words."""
+    table.append((what, ours, against, theirs, wanted))
+    print(f"  {what}: {ours:.4g} s; {against}: {theirs:.4g} s", flush=True)
+
+
+def skip(what, why):
+    print(f"  {what}: skipped, {why}", flush=True)
+
+
+def timed(command, stdin=None, allowed=(0,)):
+    """Seconds of the processor and most kilobytes of one run."""
+    with open(stdin or os.devnull, "rb") as given:
+        child = subprocess.Popen(command, stdin=given, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        _, status, usage = os.wait4(child.pid, 0)
+        child.returncode = os.waitstatus_to_exitcode(status)
+    if child.returncode not in allowed:
+        sys.exit(f"{command[0]} ended with {child.returncode}: {' '.join(map(str, command))}")
+    return usage.ru_utime + usage.ru_stime, usage.ru_maxrss
+
+
+def cold_start(a):
+    job = f"{a.source}/examples/plain-pool.json"
+    ours, theirs = [], []
+    for _ in range(40):  # One after the other, so that both see the same machine.
+        ours.append(timed([a.program, "jobsheet", job, *TODAY])[0])
+        if a.jq:
+            theirs.append(timed(["jq", ".", job])[0])
+    if not a.jq:
+        return skip("cold start", "jq is not installed")
+    middle = lambda times: sorted(times)[len(times) // 2]
+    row("cold start of jobsheet", middle(ours), "jq . of the same file", middle(theirs), "<= 0.6")
+
+
+def batch(a, jobs):
+    best = lambda run: min(run() for _ in range(3))
+    weather = f"{a.source}/examples/plain-pool.weather.csv"
+    command = [a.program, "batch", "-", "--jobs", str(THREADS), "--quiet", *TODAY]
+    parse = best(lambda: timed([f"{a.build}/tests/bench_parse", jobs, str(THREADS)])[0])
+    plain = best(lambda: timed(command, jobs, (0, 3))[0])
+    under = best(lambda: timed([*command, "--weather", weather], jobs, (0, 3))[0])
+    dom = f"nlohmann DOM of the same bytes, {THREADS} threads"
+    row(f"batch of {a.jobs} jobs by the calendar", plain, dom, parse, "<= 10")
+    row(f"batch of {a.jobs} jobs under weather", under, dom, parse, "<= 10")
+    if a.jq:
+        row(f"batch of {a.jobs} jobs under weather", under, "jq -c . of the same bytes",
+            best(lambda: timed(["jq", "-c", ".", jobs])[0]), "")
+    return under / a.jobs
+
+
+def spreadsheet(a, folder, each):
+    if not shutil.which("soffice"):
+        return skip("workbook", "LibreOffice Calc is not installed")
+    book = pathlib.Path(folder, "quotes.fods")
+    book.write_text(workbook.text(1000), encoding="utf-8")
+    convert = ["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
+               "--outdir", folder, str(book)]
+    timed(convert)  # The first run makes its profile.
+    took = timed(convert)[0]
+    last = pathlib.Path(folder, "quotes.csv").read_text(encoding="utf-8").strip().splitlines()[-1]
+    if not float(last.split(",")[-1]) > 0:
+        sys.exit(f"the workbook was not calculated: {last}")
+    row("a quote in batch", each, "a quote of 1,000 in a recalculated workbook", took / 1000, "<= 0.02")
+
+
+def constraints(a, folder):
+    if not shutil.which("minizinc"):
+        return skip("programme", "MiniZinc is not installed")
+    deep = pathlib.Path(a.source, "tests/deep/schedules_by_constraints.py")
+    spec = importlib.util.spec_from_file_location("schedules_by_constraints", deep)
+    solver = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(solver)
+    rows, theirs, number = [], 0.0, 0
+    while len(rows) < 4 and number < 20:
+        one = solver.row(random.Random(number), number)
+        number += 1
+        before = os.times()
+        expected = solver.solved(one)
+        after = os.times()
+        took = after.children_user + after.children_system - before.children_user - before.children_system
+        if expected is None or expected["status"] != "optimal":
+            continue
+        one["expected"] = expected
+        rows.append(one)
+        theirs += took
+    often = 50
+    ours = []
+    for times in (1, often + 1):
+        path = pathlib.Path(folder, f"rows{times}.json")
+        path.write_text(json.dumps({"subject": "schedules", "tolerance": 0, "rows": rows * times}))
+        ours.append(timed([f"{a.build}/tests/basinwright_reference", str(path)])[0])
+    row(f"programme of {len(rows)} rows, read and solved, same optimum", (ours[1] - ours[0]) / often,
+        "MiniZinc with Gecode, start-up included", theirs, "<= 0.001")
+
+
+def memory(a, folder):
+    few, many = pathlib.Path(folder, "few.ndjson"), pathlib.Path(folder, "many.ndjson")
+    count = 1_000_000 if a.million else 10_000
+    for path, jobs in ((few, 1000), (many, count)):
+        with open(path, "w", encoding="utf-8") as out:
+            job_stream.write(jobs, 3, out)
+    command = [a.program, "batch", "-", "--jobs", str(THREADS), "--quiet", *TODAY]
+    small = timed(command, few, (0, 3))[1]
+    large = timed(command, many, (0, 3))[1]
+    print(f"  peak memory: {small / 1024:.1f} MB for 1,000 jobs, {large / 1024:.1f} MB for {count:,}: "
+          f"{large / small:.3f} times (wanted: <= 1.1)", flush=True)
+
+
+def main():
+    options = argparse.ArgumentParser()
+    for name in ("program", "source", "build"):
+        options.add_argument(name)
+    options.add_argument("--jobs", type=int, default=2000)
+    options.add_argument("--million", action="store_true")
+    options.add_argument("--only", default="start,batch,workbook,programme,memory")
+    a = options.parse_args()
+    a.jq = shutil.which("jq")
+    only = a.only.split(",")
+    with tempfile.TemporaryDirectory() as folder:
+        jobs = f"{folder}/jobs.ndjson"
+        with open(jobs, "w", encoding="utf-8") as out:
+            job_stream.write(a.jobs, 1, out)
+        if "start" in only:
+            cold_start(a)
+        each = batch(a, jobs) if "batch" in only or "workbook" in only else 0.0
+        if "workbook" in only:
+            spreadsheet(a, folder, each)
+        if "programme" in only:
+            constraints(a, folder)
+        if "memory" in only:
+            memory(a, folder)
+    print("\n| ours | seconds | against | seconds | ratio | wanted |\n| --- | --- | --- | --- | --- | --- |")
+    for what, ours, against, theirs, wanted in table:
+        print(f"| {what} | {ours:.3g} | {against} | {theirs:.3g} | {ours / theirs:.3g} | {wanted} |")
+
+
+if __name__ == "__main__":
+    main()
