@@ -74,7 +74,7 @@ TEST_CASE("no number of the trade lacks its source") {
   require_none(bare_numbers(project));
 }
 
-TEST_CASE("the crew's and the client's sentences hold no bare number") {
+TEST_CASE("sentences for crew and client hold no bare number") {
   require_none(numbers_in_sentences(project));
 }
 

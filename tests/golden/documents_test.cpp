@@ -143,7 +143,7 @@ TEST_CASE("gas of the acid is said where there is acid, not to the painters") {
 }
 
 // ANSI/ISEA Z358.1: 15 minutes; the rest common practice.
-TEST_CASE("figures of the crew's sentences come from their sources") {
+TEST_CASE("figures of sentences for the crew come from their sources") {
   const Made pool = plain_pool();
   const std::string words = words_of(report::checklist(pool.subject()));
   for (const char* part : {"for at least 15 minutes, eyelids held open",
@@ -184,7 +184,7 @@ TEST_CASE("the handover shows no cost, and what the client has to know") {
     CHECK(has(words, part));
 }
 
-TEST_CASE("an order lists each item once, also one whose name is part of another's") {
+TEST_CASE("an order lists each item once, also one whose name is part of another one") {
   Made pool = plain_pool();
   job::Order order;
   order.supplier = "Any";
