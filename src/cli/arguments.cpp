@@ -15,6 +15,13 @@
 namespace basinwright::cli {
 namespace {
 
+// The words there are stand in the option's type already.
+CLI::Validator one_of(std::vector<std::string> words) {
+  CLI::Validator validator = CLI::IsMember(std::move(words));
+  validator.description("");
+  return validator;
+}
+
 /// The formats a command can make.
 std::vector<std::string> formats_of(Command command) {
   std::vector<std::string> forms(formats.begin(), formats.end());
@@ -80,13 +87,13 @@ void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option("--output-dir", t.folder, "Write a document for each job into this folder too")
       ->type_name("FOLDER");
   sub.add_option("--document", t.document, "Which document")
-      ->check(CLI::IsMember({"jobsheet", "quote", "takeoff", "checklist"}))
+      ->check(one_of({"jobsheet", "quote", "takeoff", "checklist"}))
       ->type_name("jobsheet|quote|takeoff|checklist");
   sub.add_option("--document-format", t.document_format, "Form of the documents")
-      ->check(CLI::IsMember({"text", "markdown", "html", "json", "csv"}))
+      ->check(one_of({"text", "markdown", "html", "json", "csv"}))
       ->type_name("text|markdown|html|json|csv");
   sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
-      ->check(CLI::IsMember({"json", "csv"}))
+      ->check(one_of({"json", "csv"}))
       ->type_name("json|csv");
   sub.add_option("--output", t.output, "Write the result lines here, whole or not at all")
       ->type_name("FILE|-");
@@ -131,12 +138,12 @@ void add_job_options(CLI::App& sub, Command command, Texts& t) {
   std::vector<std::string> systems{"metric", "us"};
   if (command == Command::takeoff) systems.emplace_back("both");
   sub.add_option("--units", t.units, "Units of the output")
-      ->check(CLI::IsMember(systems))
+      ->check(one_of(systems))
       ->type_name(CLI::detail::join(systems, "|"));
   if (command != Command::check && command != Command::batch && command != Command::record) {
     const std::vector<std::string> forms = formats_of(command);
     sub.add_option("--format", t.format, "Form of the output")
-        ->check(CLI::IsMember(forms))
+        ->check(one_of(forms))
         ->type_name(CLI::detail::join(forms, "|"));
     sub.add_option("--table", t.table, "The one table that csv is to hold, such as purchases")
         ->type_name("NAME");
@@ -144,11 +151,11 @@ void add_job_options(CLI::App& sub, Command command, Texts& t) {
   }
   if (command != Command::check) {
     sub.add_option("--paper", t.paper, "What pages and drawings are laid out on (html, svg)")
-        ->check(CLI::IsMember({"A4", "letter"}))
+        ->check(one_of({"A4", "letter"}))
         ->type_name("A4|letter");
   }
   sub.add_option("--diagnostics", t.diagnostics, "Form of problems")
-      ->check(CLI::IsMember({"text", "json"}))
+      ->check(one_of({"text", "json"}))
       ->type_name("text|json");
   sub.add_flag("--strict", t.strict, "Warnings are errors");
   sub.add_flag("--no-color", t.no_color, "No colour on a terminal");
@@ -161,7 +168,7 @@ void add_choice(CLI::App& sub,
                 const std::string& help,
                 const std::vector<std::string>& choices) {
   sub.add_option(name, target, help)
-      ->check(CLI::IsMember(choices))
+      ->check(one_of(choices))
       ->type_name(CLI::detail::join(choices, "|"));
 }
 

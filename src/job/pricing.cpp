@@ -8,6 +8,7 @@
 #include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "ordering.hpp"
+#include "price_trace.hpp"
 #include "quantities.hpp"
 
 namespace basinwright::job {
@@ -143,6 +144,7 @@ void price_plan(const Job& job, const RateBook& rates, dates::Date today, Plan& 
     q.costs.push_back({"fill water", *plan.water.cost});
   }
   plan.price = quote::price(q);
+  trace_price(q, rates.currency, plan);
 }
 
 }  // namespace basinwright::job

@@ -1,5 +1,7 @@
 // What `explain` prints is what was computed: every recorded formula is evaluated again over its
 // operands, and every operand that names another step has that step's value.
+#include <algorithm>
+#include <cmath>
 #include <filesystem>
 
 #include "chemistry/formula.hpp"
@@ -38,7 +40,19 @@ TEST_CASE("every recorded formula of every example gives its value") {
     const std::string own = "examples/" + name.substr(0, name.size() - 5) + ".rates.json";
     const bool has_own = std::filesystem::exists(places::source() + "/" + own);
     const auto rates = has_own ? test::rates_of(test::file_text(own)) : test::demonstration();
-    check_steps(test::plan_of(test::file_text("examples/" + name), rates, true).trace);
+    const auto plan = test::plan_of(test::file_text("examples/" + name), rates, true);
+    check_steps(plan.trace);
+    // Every line of the price is a step, down to its total.
+    for (const quote::Line& line : plan.price->lines) {
+      std::string key = "price.lines." + line.what;
+      std::ranges::replace_if(
+          key, [](char c) { return c == ' ' || c == '-'; }, '_');
+      INFO(key);
+      REQUIRE(plan.trace.find(key) != nullptr);
+      CHECK(plan.trace.find(key)->value.si * std::pow(10.0, rates.currency.decimals) ==
+            Approx(static_cast<double>(line.amount.minor())));
+    }
+    REQUIRE(plan.trace.find("price.total") != nullptr);
     ++examples;
   }
   CHECK(examples >= 4);

@@ -181,6 +181,21 @@ TEST_CASE("a table without words in its head has none, and a group has a body of
   CHECK(contains(html, "<caption class=\"unseen\">Part</caption>"));
 }
 
+TEST_CASE("a folded section with the key of a number opens beside it and nowhere else") {
+  Document page;
+  page.title = "Sheet";
+  Section numbers{"quantities", "Quantities", {}, true};
+  numbers.blocks.emplace_back(document::Facts{
+      {{"kits", "Kits", {"8", Value(8), Role::quantity}}, {"acid_l", "Acid", {"2 L"}}}});
+  Section how{"quantities.kits", "", {sample::said("area by cover")}, true};
+  how.folded = true;
+  page.sections = {numbers, how};
+  const std::string html = render::html(page);
+  CHECK(contains(html, "8</dd><dd class=\"beside\"><details>\n<summary>how</summary>"));
+  CHECK(html.find("area by cover") == html.rfind("area by cover"));
+  CHECK(html.find("<details>") == html.rfind("<details>"));
+}
+
 TEST_CASE("a section may be folded, under another, or begin a page") {
   Document page = page_with({sample::said("above")});
   Section folded{"", "How", {sample::said("in detail")}, true};
