@@ -75,6 +75,9 @@ struct Texts {
   bool strict = false, no_color = false, quiet = false;
   std::vector<std::string> jobs;
   std::string folder, document = "jobsheet", document_format = "text";
+  bool programme = false;
+  std::string batch_format, crews, crew;
+  std::vector<std::string> logs;
   std::size_t threads = 1;
   bool fail_fast = false, resume = false;
 };
@@ -124,6 +127,35 @@ void add_years(CLI::App& sub, Command command, Texts& t) {
       ->type_name("NUMBER");
 }
 
+// All jobs on shared crews.
+void add_season_options(CLI::App& sub, Texts& t) {
+  auto* programme =
+      sub.add_flag("--programme", t.programme, "Book all jobs on the crews over a season");
+  const auto goes_with = [&](CLI::Option* option) { return option->needs(programme); };
+  auto* crews = goes_with(sub.add_option(
+      "--crews", t.crews, "Crews, ways between sites, promises and priorities (JSON)"));
+  crews->type_name("FILE");
+  programme->needs(crews);
+  goes_with(sub.add_option("--crew", t.crew, "Only this crew's calendar (ics)"))->type_name("NAME");
+  goes_with(sub.add_option("--log",
+                           t.logs,
+                           "The site log of a job that has begun: what is done stays; may be given "
+                           "again"))
+      ->type_name("JOB=FILE")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  goes_with(sub.add_option("--years",
+                           t.years,
+                           "Hours or days of past years: in how many each promise is kept; may be "
+                           "given again"))
+      ->type_name("FILE")
+      ->expected(1)
+      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  goes_with(sub.add_option("--now", t.now, "The time now, for the logs"))->type_name("TIME");
+  goes_with(sub.add_option("--table", t.table, "The one table that csv is to hold, such as jobs"))
+      ->type_name("NAME");
+}
+
 void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option(
          "JOB", t.jobs, "Job files, folders of them, or - for one job a line on standard input")
@@ -139,11 +171,14 @@ void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option("--document-format", t.document_format, "Form of the documents")
       ->check(CLI::IsMember({"text", "markdown", "html", "json", "csv"}))
       ->type_name("text|markdown|html|json|csv");
-  sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
-      ->check(CLI::IsMember({"json", "csv"}))
+  sub.add_option("--format",
+                 t.batch_format,
+                 "Form of the result lines: one object a line, or a table; of a season, any page")
+      ->check(CLI::IsMember(formats))
       ->type_name("json|csv");
   sub.add_option("--output", t.output, "Write the result lines here, whole or not at all")
       ->type_name("FILE|-");
+  add_season_options(sub, t);
   sub.add_flag("--fail-fast", t.fail_fast, "End at the first job that has problems");
   sub.add_flag("--resume", t.resume, "Pass over what an earlier run with the same inputs has done");
 }
@@ -228,6 +263,31 @@ Leave unknown_word(const std::string& word) {
   return misuse(std::move(text) + " See basinwright --help.");
 }
 
+std::optional<Leave> settle_batch(const Texts& t, Request& r) {
+  if (!t.programme && r.format != Format::json && r.format != Format::csv)
+    return misuse("--format: a batch gives json or csv; with --programme any page.");
+  r.batch.jobs = t.jobs;
+  r.batch.document = std::ranges::find(commands, t.document, &CommandRow::name)->command;
+  r.batch.document_format =
+      static_cast<Format>(std::ranges::find(formats, t.document_format) - formats.begin());
+  r.batch.threads = t.threads;
+  r.batch.fail_fast = t.fail_fast;
+  r.batch.resume = t.resume;
+  r.batch.programme = t.programme;
+  r.batch.crews = t.crews;
+  if (!t.folder.empty()) r.batch.folder = t.folder;
+  if (!t.crew.empty()) r.batch.crew = t.crew;
+  for (const std::string& log : t.logs) {
+    const std::size_t equals = log.find('=');
+    if (equals == std::string::npos || equals == 0)
+      return misuse("--log of a season takes a job and a file, such as --log P-07=p-07.log.");
+    r.batch.logs.emplace_back(log.substr(0, equals), log.substr(equals + 1));
+  }
+  if (t.resume && !r.batch.folder && !r.output)
+    return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
+  return {};
+}
+
 std::variant<Request, Leave> settle(Command command, const Texts& t) {
   Request r;
   r.command = command;
@@ -266,21 +326,14 @@ std::variant<Request, Leave> settle(Command command, const Texts& t) {
   if (!t.units.empty() && !r.both_units)
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
-  r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
+  std::string form = t.format;
+  if (command == Command::batch) form = t.programme ? "text" : "json";
+  if (!t.batch_format.empty()) form = t.batch_format;
+  r.format = static_cast<Format>(std::ranges::find(formats, form) - formats.begin());
   r.table = t.table;
   if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
   if (command == Command::batch) {
-    if (r.format == Format::text) r.format = Format::json;
-    r.batch = {t.jobs,
-               std::nullopt,
-               std::ranges::find(commands, t.document, &CommandRow::name)->command,
-               static_cast<Format>(std::ranges::find(formats, t.document_format) - formats.begin()),
-               t.threads,
-               t.fail_fast,
-               t.resume};
-    if (!t.folder.empty()) r.batch.folder = t.folder;
-    if (t.resume && !r.batch.folder && !r.output)
-      return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
+    if (auto refusal = settle_batch(t, r)) return *refusal;
   }
   r.json_diagnostics = t.diagnostics == "json";
   r.strict = t.strict;
