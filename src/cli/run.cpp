@@ -3,6 +3,7 @@
 #include <chrono>
 #include <csignal>
 #include <exception>
+#include <new>
 #include <set>
 
 #include "basinwright/diagnostics/diagnostic.hpp"
@@ -215,6 +216,8 @@ int run(const std::vector<std::string>& arguments) {
     const Request& request = std::get<Request>(parsed);
     return static_cast<int>(request.command == Command::batch ? batch(request)
                                                               : carry_out(request));
+  } catch (const std::bad_alloc&) {
+    complain(out_of_memory);  // Words that need no memory.
   } catch (const std::exception& fault) {
     complain(std::string("basinwright: this is our fault, not yours: ") + fault.what() + "\n");
   } catch (...) {

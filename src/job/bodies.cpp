@@ -21,6 +21,7 @@ void add(TakeOff& sum, const TakeOff& one) {
   sum.wall_area += one.wall_area;
   sum.tread_area += one.tread_area;
   sum.riser_area += one.riser_area;
+  sum.step_edge += one.step_edge;
   sum.cove_length += one.cove_length;
   sum.cove_area_change += one.cove_area_change;
   sum.cove_true_angle_area_change += one.cove_true_angle_area_change;

@@ -49,7 +49,7 @@ void hazards_of_the_route(const RateBook& rates, const Plan& plan, std::vector<C
   out.push_back({"epoxy-on-skin"});
   out.push_back({"no-flame"});
   out.push_back({"electricity"});
-  if (plan.route.abraded + plan.route.stripped > units::Area()) {
+  if (plan.ground_dry()) {
     const units::Flow drawn = chemistry::dust_extraction(chemistry::usual_disc.value);
     out.push_back({"silica", drawn.in(units::cubic_metres_per_hour)});
   }
@@ -65,7 +65,7 @@ std::vector<Caution> cautions_of(const Job& job, const RateBook& rates, const Pl
   if (job.condition.rust) out.push_back({"rust"});
   if (job.condition.efflorescence) out.push_back({"efflorescence"});
   if ((plan.route.lead_open || job.condition.lead_test == preparation::LeadTest::found) &&
-      plan.route.abraded + plan.route.stripped > units::Area()) {
+      plan.ground_dry()) {
     out.push_back({"lead"});
   }
   if (const auto& rain = plan.programme.rain_before_drain) {
@@ -100,8 +100,7 @@ std::vector<Waste> waste_of(const Plan& plan) {
                    q.neutralise->surface.water.in(units::litres),
                    "L",
                    "sewer-neutralised"});
-  if (plan.route.abraded + plan.route.stripped > units::Area())
-    out.push_back({"dust", q.dust.in(units::kilograms), "kg", "sealed-bags"});
+  if (plan.ground_dry()) out.push_back({"dust", q.dust.in(units::kilograms), "kg", "sealed-bags"});
   out.push_back({"rags", 0.0, "", "closed-metal-bin"});
   if (q.kits > 0)
     out.push_back({"kit-cans", static_cast<double>(2 * q.kits), "pieces", "cured-and-dry"});

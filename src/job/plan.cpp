@@ -20,6 +20,7 @@
 #include "question.hpp"
 #include "range.hpp"
 #include "regions.hpp"
+#include "rework.hpp"
 #include "site_weather.hpp"
 #include "take_off_notes.hpp"
 #include "water_plan.hpp"
@@ -172,6 +173,7 @@ class Planner {
     plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);
     plan_.water = water_plan_of(job_, rates_, plan_);
     schedule_it();
+    add_reworks(rates_, plan_);
     plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
     date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "ordering.hpp"
 #include "quantities.hpp"
@@ -58,7 +59,8 @@ void buy_all(const RateBook& rates, Plan& plan) {
 std::int64_t days_of(const sequence::Programme& programme, const std::string& task) {
   std::set<dates::Date> days;
   for (const sequence::Booking& b : programme.bookings) {
-    if (!task.empty() && b.task != task) continue;
+    const bool abraded_again = task == "abrade" && b.task == sitelog::rework_task;
+    if (!task.empty() && b.task != task && !abraded_again) continue;
     for (const sequence::Worked& w : b.worked) days.insert(w.date);
   }
   return static_cast<std::int64_t>(days.size());
@@ -70,12 +72,13 @@ quote::Basis basis_of(const Job& job, const Plan& plan) {
   basis.people = job.crew.people.value;
   basis.painters = job.crew.painters.value;
   basis.painted = plan.take_off.painted.in(units::square_metres);
-  basis.abraded = plan.route.abraded.in(units::square_metres);
+  basis.abraded = (plan.route.abraded + plan.reworked).in(units::square_metres);
   basis.etched = plan.route.etched.in(units::square_metres);
   basis.edge = plan.take_off.total.perimeter.in(units::metres);
   basis.coat_sessions =
       static_cast<double>(plan.quantities.coats.size() * plan.quantities.cut.sections.size());
   basis.kits = static_cast<double>(plan.quantities.kits);
+  basis.step_edge = plan.take_off.total.step_edge.in(units::metres);
   basis.treads = plan.take_off.total.tread_area.in(units::square_metres);
   return basis;
 }

@@ -7,6 +7,7 @@
 #include "basinwright/chemistry/checks.hpp"
 #include "basinwright/units/unit.hpp"
 #include "coats.hpp"
+#include "dust.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -125,7 +126,7 @@ class Needs {
       if (q_.job.condition.drummy_area > Area())
         trace_.use("thresholds.render_thickness", t.render_thickness);
     }
-    dust(t);
+    out_.dust = dust_of({route().stripped, route().abraded}, t, trace_);
     out_.readings.dryness_sheets = chemistry::dryness_sheets(q_.plan.take_off.painted);
   }
 
@@ -158,25 +159,6 @@ class Needs {
         {{"litres", need.litres, trace::From{"quantities.filler.litres"}},
          {"batches", static_cast<double>(need.batches), trace::From{"quantities.filler.batches"}}},
         "parts A and B in equal volumes");
-  }
-
-  void dust(const preparation::Thresholds& t) {
-    const Area off = route().stripped;
-    const Area sanded = route().abraded;
-    if (off + sanded <= Area()) return;
-    if (off > Area()) trace_.use("thresholds.old_film", t.old_film);
-    if (sanded > Area()) trace_.use("thresholds.abraded_film", t.abraded_film);
-    trace_.use("thresholds.film_density", t.film_density);
-    const sources::Source surfaces{sources::Kind::given, "", "/surfaces"};
-    out_.dust =
-        trace_.note("quantities.dust_kg",
-                    (off * t.old_film.value + sanded * t.abraded_film.value) * t.film_density.value,
-                    "(stripped * film + abraded * skin) * density",
-                    {{"stripped", off, surfaces},
-                     {"film", t.old_film},
-                     {"abraded", sanded, surfaces},
-                     {"skin", t.abraded_film},
-                     {"density", t.film_density}});
   }
 
   void coats() {

@@ -42,7 +42,7 @@ sequence::ProgrammeQuestion question_of(const Job& job,
   q.weight_of_attendance = rates.overheads.travel_a_day.minor() * 40'000;
   q.weather = site_weather(job, rates, now);
   q.past = now.past;
-  if (q.past) q.rework = rework_rules(rates, plan);
+  if (q.past || plan.system.planned_rework) q.rework = rework_rules(rates, plan);
   return q;
 }
 

@@ -2,17 +2,56 @@
 
 #include <algorithm>
 
+#include "basinwright/sitelog/progress.hpp"
+#include "dust.hpp"
+
 namespace basinwright::job {
+namespace {
+
+units::Duration hours_to_rework(const sequence::Productivity& p, units::Area area) {
+  return area / p.abrade.value + area / p.dust_removal.value;
+}
+
+// A shell that is not cut has one section without a name.
+std::size_t section_of(const std::vector<std::string>& names, const std::string& section) {
+  const auto it = std::ranges::find(names, section);
+  if (it != names.end()) return static_cast<std::size_t>(it - names.begin());
+  return section.empty() ? 0 : std::stoul(section) - 1;
+}
+
+}  // namespace
 
 sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan) {
   sequence::ReworkRules rules;
   const sequence::Productivity& p = rates.productivity;
-  for (const units::Area& area : plan.quantities.cut.sections) {
-    rules.person_hours.push_back(area / p.abrade.value + area / p.dust_removal.value);
-  }
+  for (const units::Area& area : plan.quantities.cut.sections)
+    rules.person_hours.push_back(hours_to_rework(p, area));
+  rules.on_purpose = plan.system.planned_rework;
   rules.clean_again = plan.take_off.painted / p.pressure_clean.value;
   for (const sequence::Work& work : plan.work) rules.people = std::max(rules.people, work.people);
   return rules;
+}
+
+void add_reworks(const RateBook& rates, Plan& plan) {
+  const sequence::Productivity& p = rates.productivity;
+  for (const sequence::Booking& b : plan.programme.bookings) {
+    if (b.task != sitelog::rework_task || b.done) continue;
+    const coverage::Cut& cut = plan.quantities.cut;
+    const units::Area area = cut.sections.at(section_of(cut.names, b.section));
+    plan.reworked += area;
+    plan.work.push_back({b.task, b.section, hours_to_rework(p, area), b.people, 1});
+  }
+  if (plan.reworked <= units::Area()) return;
+  trace::Trace& t = plan.trace;
+  t.use("productivity.abrade", p.abrade);
+  t.use("productivity.dust_removal", p.dust_removal);
+  const trace::Operand area{"area", plan.reworked, trace::From{"programme"}};
+  t.note("labour.rework",
+         hours_to_rework(p, plan.reworked),
+         "area / abrading + area / cleaning",
+         {area, {"abrading", p.abrade}, {"cleaning", p.dust_removal}});
+  plan.quantities.dust = dust_of(
+      {plan.route.stripped, plan.route.abraded + plan.reworked}, rates.thresholds, plan.trace);
 }
 
 }  // namespace basinwright::job

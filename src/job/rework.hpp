@@ -8,4 +8,7 @@ namespace basinwright::job {
 /// cleaning.
 [[nodiscard]] sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan);
 
+/// The work, area and dust of reworks that the programme plans.
+void add_reworks(const RateBook& rates, Plan& plan);
+
 }  // namespace basinwright::job

@@ -99,6 +99,7 @@ void note_sums(const Job& job, const TakeOffResult& result, trace::Trace& trace)
   sum("wall_area_m2", &TakeOff::wall_area);
   sum("tread_area_m2", &TakeOff::tread_area);
   sum("riser_area_m2", &TakeOff::riser_area);
+  sum("step_edge_m", &TakeOff::step_edge);
   sum("cove_length_m", &TakeOff::cove_length);
   sum("cove_area_change_m2", &TakeOff::cove_area_change);
   sum("cove_true_angle_area_change_m2", &TakeOff::cove_true_angle_area_change);

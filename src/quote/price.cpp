@@ -1,5 +1,6 @@
 #include "basinwright/quote/price.hpp"
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace basinwright::quote {
@@ -8,12 +9,16 @@ namespace {
 using money::Money;
 using money::Percentage;
 
+// What lifts the wages to the least charge for labour.
+constexpr const char* call_out = "call-out minimum";
+
 class Builder {
  public:
   explicit Builder(const PriceQuestion& q) : q_(q) {}
 
   Price build() {
     for (const Line& line : q_.costs) add(line.what, line.amount);
+    weigh_rates();
     if (q_.overheads.contingency.millionths > 0) {
       add("contingency", money::share(sum_, q_.overheads.contingency, q_.rounding));
     }
@@ -21,6 +26,7 @@ class Builder {
     if (q_.discount) add("discount", Money() - money::share(sum_, *q_.discount, q_.rounding));
     round_total();
     price_.net = sum_;
+    price_.taxes = taxes_of(sum_);
     price_.tax = tax_of(sum_);
     price_.tax_name = q_.tax ? q_.tax->name : "";
     price_.total = price_.net + price_.tax;
@@ -43,8 +49,39 @@ class Builder {
     }
   }
 
+  // How much of the cost stands under each rate, the general one first.
+  void weigh_rates() {
+    if (!q_.tax) return;
+    const std::vector<OtherRate>& others = q_.tax->other_rates;
+    weights_.assign(others.size() + 1, 0);
+    for (const Line& line : q_.costs) {
+      const std::string& cost = line.what == call_out ? "labour" : line.what;
+      const auto it = std::ranges::find_if(
+          others, [&](const OtherRate& o) { return std::ranges::count(o.on, cost) > 0; });
+      const auto at = it == others.end() ? 0 : it - others.begin() + 1;
+      weights_[static_cast<std::size_t>(at)] += line.amount.minor();
+    }
+    if (std::ranges::count(weights_, 0) == std::ssize(weights_)) weights_.front() = 1;
+  }
+
+  [[nodiscard]] std::vector<Taxed> taxes_of(Money net) const {
+    std::vector<Taxed> taxes;
+    if (!q_.tax) return taxes;
+    const std::vector<Money> parts = money::split(net, weights_);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+      if (weights_[i] == 0) continue;
+      const bool general = i == 0;
+      const std::string& name = general ? q_.tax->name : q_.tax->other_rates[i - 1].name;
+      const Percentage rate = general ? q_.tax->rate : q_.tax->other_rates[i - 1].rate;
+      taxes.push_back({name, rate, parts[i], money::share(parts[i], rate, q_.rounding)});
+    }
+    return taxes;
+  }
+
   [[nodiscard]] Money tax_of(Money net) const {
-    return q_.tax ? money::share(net, q_.tax->rate, q_.rounding) : Money();
+    Money sum;
+    for (const Taxed& one : taxes_of(net)) sum += one.amount;
+    return sum;
   }
 
   // The client sees a round total: the nearest net whose total is a multiple of the step. Where tax
@@ -54,12 +91,15 @@ class Builder {
     const std::int64_t step = q_.rounding_step->minor();
     const std::int64_t total = (sum_ + tax_of(sum_)).minor();
     const std::int64_t wanted = (total + step / 2) / step * step;
-    const std::int64_t rate = q_.tax ? q_.tax->rate.millionths : 0;
-    const Money guess = money::scaled(
-        Money::of_minor(wanted), money::whole, money::whole + rate, money::Rounding::half_away);
-    for (const std::int64_t d : {0, -1, 1}) {
-      const Money net = Money::of_minor(guess.minor() + d);
-      if ((net + tax_of(net)).minor() == wanted) {
+    const std::int64_t total_now = std::max<std::int64_t>(1, total);
+    const Money guess =
+        money::scaled(Money::of_minor(wanted), sum_.minor(), total_now, money::Rounding::half_away);
+    // Each subtotal is off by less than a unit and each tax by half of one, here and in the guess.
+    const auto reach = 3 * static_cast<std::int64_t>(weights_.size()) + 1;
+    for (std::int64_t d = 0; d <= reach; ++d) {
+      for (const std::int64_t off : {-d, d}) {
+        const Money net = Money::of_minor(guess.minor() + off);
+        if ((net + tax_of(net)).minor() != wanted) continue;
         add("rounding", net - sum_);
         return;
       }
@@ -81,6 +121,7 @@ class Builder {
   const PriceQuestion& q_;
   Price price_;
   Money sum_;
+  std::vector<std::int64_t> weights_;  ///< Cost under each rate; empty without tax.
 };
 
 }  // namespace

@@ -28,6 +28,8 @@ double Basis::of(Per per) const {
       return kits;
     case Per::tread_area:
       return treads;
+    case Per::step_edge:
+      return step_edge;
   }
   return 0.0;
 }

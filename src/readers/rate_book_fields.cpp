@@ -127,7 +127,7 @@ constexpr std::array rule{
           .doc = "What the count goes by",
           .choices =
               "job day person painter painted_area abraded_area etched_area edge coat_session kit "
-              "tread_area",
+              "tread_area step_edge",
           .required = true},
     Field{.key = "rate",
           .type = Type::number,
@@ -138,13 +138,26 @@ constexpr std::array rule{
           .fallback = "1"},
     price("price", "Of one piece", "0")};
 constexpr std::array supplier{lead};
+constexpr Field tax_rate(std::string_view doc) {
+  return {.key = "rate", .type = Type::fraction, .doc = doc, .low = 0, .high = 1, .required = true};
+}
+constexpr std::array other_rate{
+    words("name", "What that tax is called"),
+    tax_rate("Of its part of the net price; 0 % for what is free of it"),
+    Field{.key = "on",
+          .type = Type::list,
+          .doc = "Costs under it, with their part of contingency, mark-up and discount",
+          .choices = "materials consumables protection labour hire disposal travel fill_water",
+          .required = true,
+          .element = Type::choice}};
 constexpr std::array tax{words("name", "What the tax is called"),
-                         Field{.key = "rate",
-                               .type = Type::fraction,
-                               .doc = "Of the net price",
-                               .low = 0,
-                               .high = 1,
-                               .required = true}};
+                         tax_rate("Of the net price"),
+                         Field{.key = "other_rates",
+                               .type = Type::list,
+                               .doc = "Rates of their own for some of the costs",
+                               .fallback = "none",
+                               .element = Type::object,
+                               .fields = other_rate}};
 constexpr std::array overheads{Field{.key = "markup",
                                      .type = Type::fraction,
                                      .doc = "On cost; never with margin",

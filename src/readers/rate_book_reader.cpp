@@ -1,6 +1,8 @@
+#include <fmt/format.h>
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <set>
 
 #include "basinwright/readers/read.hpp"
 #include "pack_reader.hpp"
@@ -75,6 +77,7 @@ double per_metric(quote::Per per, units::System system) {
     case quote::Per::tread_area:
       return 1.0 / units::square_feet.factor;
     case quote::Per::edge:
+    case quote::Per::step_edge:
       return 1.0 / units::feet.factor;
     default:
       return 1.0;
@@ -211,11 +214,40 @@ void read_currency(View& top, RateBook& book) {
   }
 }
 
+// Costs by the names of their lines, in the order of the key's choices.
+constexpr std::array costs{
+    "materials", "consumables", "protection", "labour", "hire", "disposal", "travel", "fill water"};
+
+std::vector<quote::OtherRate> read_other_rates(View& tax, const std::string& general) {
+  std::vector<quote::OtherRate> all;
+  std::set<std::size_t> taken;
+  for (View& view : tax.objects("other_rates")) {
+    quote::OtherRate other{view.text("name").value_or(general), {}, {}};
+    const auto rate = view.percentage("rate");
+    for (const std::size_t cost : view.choices("on")) {
+      other.on.emplace_back(costs.at(cost));
+      if (taken.insert(cost).second) continue;
+      view.context().report(codes::facts_clash,
+                            *view.node("on"),
+                            view.pointer("on"),
+                            fmt::format("{} stands under two rates of tax", costs.at(cost)),
+                            "Name each cost once.");
+    }
+    view.finish();
+    if (!rate) continue;
+    other.rate = *rate;
+    all.push_back(std::move(other));
+  }
+  return all;
+}
+
 void read_tax(View& top, RateBook& book) {
   auto view = top.object("tax");
   if (!view) return;
   const std::string name = view->text("name").value_or("tax");
-  if (const auto rate = view->percentage("rate")) book.tax = quote::Tax{name, *rate};
+  std::vector<quote::OtherRate> others = read_other_rates(*view, name);
+  if (const auto rate = view->percentage("rate"))
+    book.tax = quote::Tax{name, *rate, std::move(others)};
   view->finish();
 }
 

@@ -45,10 +45,33 @@ void add_either(const Subject& s, Section& section) {
   section.blocks.emplace_back(std::move(table));
 }
 
-std::string tax_words(const Subject& s) {
-  if (!s.rates.tax) return "Tax (none)";
-  const std::string name = s.rates.tax->name.empty() ? "Tax" : s.rates.tax->name;
-  return name + " " + percent_text(s.rates.tax->rate);
+double per_cent(money::Percentage rate) {
+  constexpr double of_a_percent = static_cast<double>(money::whole) / 100;
+  return static_cast<double>(rate.millionths) / of_a_percent;
+}
+
+std::string tax_words(const Cells& c, const quote::Price& price, const quote::Taxed& tax) {
+  const std::string name = tax.name.empty() ? "Tax" : tax.name;
+  std::string text = name + " " + percent_text(tax.rate);
+  if (price.taxes.size() > 1) text += " on " + c.money(tax.net).text;
+  return text;
+}
+
+Table taxes_table(const Cells& c, const quote::Price& price, std::string key) {
+  Table table;
+  table.key = std::move(key);
+  table.columns = {{"name", "Tax"},
+                   {"rate_percent", "Rate"},
+                   {"net", "On", Align::right},
+                   {"amount", "Amount", Align::right}};
+  for (const quote::Taxed& one : price.taxes) {
+    table.rows.push_back({{Cells::words(one.name),
+                           {percent_text(one.rate), Value(per_cent(one.rate)), Role::plain},
+                           c.money(one.net),
+                           c.money(one.amount)}});
+  }
+  table.shown = false;  // People read it among the lines.
+  return table;
 }
 
 Section client_price(const Subject& s) {
@@ -66,9 +89,12 @@ Section client_price(const Subject& s) {
   Cell total = c.money(price.total);
   total.role = Role::total;
   facts.facts.push_back({"price.net", "Without tax", c.money(price.net)});
-  facts.facts.push_back({"price.tax", tax_words(s), c.money(price.tax)});
+  facts.facts.push_back({"price.tax", "Tax (none)", c.money(price.tax), price.taxes.empty()});
+  for (const quote::Taxed& one : price.taxes)
+    facts.facts.push_back({"", tax_words(c, price, one), c.money(one.amount)});
   facts.facts.push_back({"price.total", "Total", std::move(total)});
   section.blocks.emplace_back(std::move(facts));
+  section.blocks.emplace_back(taxes_table(c, price, "price.taxes"));
   Table stages;
   stages.key = "price.stages";
   stages.caption = "To be paid";

@@ -23,7 +23,13 @@ void add_either(const Subject& s, document::Section& section);
 [[nodiscard]] document::Section terms_section(const Subject& s);
 /// Lines to sign on.
 [[nodiscard]] document::Section acceptance(const std::string& key, const std::string& page);
-/// "VAT 17.00 %", or that there is none.
-[[nodiscard]] std::string tax_words(const Subject& s);
+/// "VAT 17.00 %", with "on 1,000.00" where there are other rates beside it.
+[[nodiscard]] std::string tax_words(const Cells& c,
+                                    const quote::Price& price,
+                                    const quote::Taxed& tax);
+/// Rates, subtotals and taxes for machines.
+[[nodiscard]] document::Table taxes_table(const Cells& c,
+                                          const quote::Price& price,
+                                          std::string key);
 
 }  // namespace basinwright::report

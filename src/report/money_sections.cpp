@@ -3,6 +3,7 @@
 #include <array>
 
 #include "basinwright/units/unit.hpp"
+#include "client_parts.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -103,7 +104,8 @@ std::string rule_words(const quote::Rule& rule, units::System system) {
                            Basis{"length", " of edge"},
                            Basis{"", "coat session"},
                            Basis{"", "kit"},
-                           Basis{"area", " of tread"}};
+                           Basis{"area", " of tread"},
+                           Basis{"length", " of step edge"}};
   const bool us = system == units::System::us;
   const Basis& basis = per.at(static_cast<std::size_t>(rule.per));
   if (basis.dimension == "area") {
@@ -278,14 +280,14 @@ Section price_section(const Subject& s) {
         {{{std::move(what), {}, Role::total}, c.money(amount)}, Role::total, false});
   };
   sum("Net", price.net);
-  const std::string rate = s.rates.tax ? percent_text(s.rates.tax->rate) : "";
-  sum(price.tax_name.empty() ? "Tax (none in the rate book)" : price.tax_name + " " + rate,
-      price.tax);
+  if (price.taxes.empty()) sum("Tax (none in the rate book)", price.tax);
+  for (const quote::Taxed& one : price.taxes) sum(tax_words(c, price, one), one.amount);
   sum("Total", price.total);
   section.blocks.emplace_back(std::move(lines));
   section.blocks.emplace_back(document::Facts{{{"net", "Net", c.money(price.net), false},
                                                {"tax", "Tax", c.money(price.tax), false},
                                                {"total", "Total", c.money(price.total), false}}});
+  section.blocks.emplace_back(taxes_table(c, price, "taxes"));
   Table stages;
   stages.key = "stages";
   stages.caption = "Payments";

@@ -32,7 +32,7 @@ Table choices_table(const Subject& s) {
   table.columns = {{"kits_a_coat", "Kits a coat", Align::right},
                    {"kits", "In all", Align::right},
                    {"short_chance", "Chance of running short", Align::right},
-                   {"ordered", ""}};
+                   {"ordered", "Choice"}};
   for (const coverage::KitChoice& choice : order.choices) {
     const bool ordered = choice.kits == order.ordered;
     table.rows.push_back({{Cells::count(choice.kits),
@@ -87,7 +87,7 @@ std::string order_words(const job::Order& order, units::System system) {
   std::string text;
   for (const job::Ordered& one : order.packs) {
     text += fmt::format("{}{} {} × {}",
-                        text.empty() ? "" : ", ",
+                        text.empty() ? "" : "\n",
                         one.item,
                         one.packs.count,
                         amount(one.measure, one.packs.size, system));

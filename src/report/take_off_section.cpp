@@ -23,6 +23,7 @@ Facts take_off_facts(const Measured& measured, const Cells& c, bool whole) {
   add("wall_area_m2", "Walls below the tile band", c.area(t.wall_area));
   add("tread_area_m2", "Treads", c.area(t.tread_area), t.tread_area > units::Area());
   add("riser_area_m2", "Risers", c.area(t.riser_area), t.riser_area > units::Area());
+  add("step_edge_m", "Step edges", c.length(t.step_edge), t.step_edge > units::Length());
   add("cove_length_m", "Cove length", c.length(t.cove_length), whole);
   add("cove_area_change_m2",
       "Cove, right-angle convention",

@@ -48,6 +48,23 @@ std::vector<std::string> steps_beyond(const Subject& more, const Subject& less) 
   return out;
 }
 
+// The tax of each rate in both prices.
+std::vector<std::pair<std::string, std::pair<money::Money, money::Money>>> taxes_of(
+    const quote::Price& one, const quote::Price& other) {
+  std::vector<std::pair<std::string, std::pair<money::Money, money::Money>>> rows;
+  const auto at = [&](const quote::Taxed& tax) -> auto& {
+    const std::string words = (tax.name.empty() ? "Tax" : tax.name) + " " + percent_text(tax.rate);
+    const auto it = std::ranges::find(rows, words, [](const auto& row) { return row.first; });
+    return it != rows.end()
+               ? it->second
+               : rows.emplace_back(words, std::pair<money::Money, money::Money>()).second;
+  };
+  for (const quote::Taxed& tax : one.taxes) at(tax).first += tax.amount;
+  for (const quote::Taxed& tax : other.taxes) at(tax).second += tax.amount;
+  if (rows.empty()) rows.emplace_back("Tax (none)", std::pair<money::Money, money::Money>());
+  return rows;
+}
+
 Section price_change(const Subject& before, const Subject& now) {
   const Cells c(now.units, now.rates.currency);
   Section section{"variation", "Price, " + std::string(now.rates.currency.name()), {}, true};
@@ -68,7 +85,8 @@ Section price_change(const Subject& before, const Subject& now) {
                             role});
     };
     row("Without tax", one.net, other.net, Role::plain);
-    row(tax_words(now), one.tax, other.tax, Role::plain);
+    for (const auto& [words, taxes] : taxes_of(one, other))
+      row(words, taxes.first, taxes.second, Role::plain);
     row("Total", one.total, other.total, Role::total);
   }
   section.shown = !table.rows.empty();

@@ -44,6 +44,7 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
   if (outdoors_.known()) problem_.anchor.rain_free = quarters_up(q_.waits.dry.value);
   build_units();
   weigh();
+  offer_rework();
   build_past();
   build_finish();
 }

@@ -75,7 +75,9 @@ class Instance {
   void build_finish();
   void weigh();
   void build_past();
+  void offer_rework();
   void offer_again();
+  [[nodiscard]] std::size_t dry_work() const;  ///< The calendar of work that needs a dry shell.
   void take_fact(const Done& done);
 
   const ProgrammeQuestion& q_;

@@ -69,25 +69,30 @@ void Instance::take_fact(const Done& done) {
     painted_until_ = std::max({painted_until_, start + 1, problem_.facts->units.back().end});
 }
 
-void Instance::offer_again() {
-  const Offers& offers = setting_.offers;
-  const std::size_t dry_work = problem_.calendars.size() > 2 ? 2 : 0;
-  const bool reworked = done("rework") != nullptr;
-  if (!offers.rework.empty() || reworked) {
-    schedule::Rework rework;
-    rework.calendar = dry_work;
-    rework.dry = quarters_up(q_.rework.dry.value);
-    rework.max = quarters_down(q_.rework.coat_within.value);
-    for (std::size_t s = 0; s < problem_.units.sections.size(); ++s) {
-      const bool offered = s < offers.rework.size() && offers.rework[s] != 0;
-      const units::Duration hours =
-          s < q_.rework.person_hours.size() ? q_.rework.person_hours[s] : units::Duration();
-      const Slot slots = std::max(1, quarters_up(hours / std::max(1, q_.rework.people)));
-      rework.slots.push_back(offered ? slots : never_done);
-    }
-    problem_.units.rework = std::move(rework);
+std::size_t Instance::dry_work() const {
+  return problem_.calendars.size() > 2 ? 2 : 0;
+}
+
+// Where the data sheet allows it for all sections; else for those whose window is lost.
+void Instance::offer_rework() {
+  const std::vector<char>& lost = setting_.offers.rework;
+  if (!q_.rework.on_purpose && lost.empty() && done("rework") == nullptr) return;
+  schedule::Rework rework;
+  rework.calendar = dry_work();
+  rework.dry = quarters_up(q_.rework.dry.value);
+  rework.max = quarters_down(q_.rework.coat_within.value);
+  for (std::size_t s = 0; s < problem_.units.sections.size(); ++s) {
+    const bool offered = q_.rework.on_purpose || (s < lost.size() && lost[s] != 0);
+    const units::Duration hours =
+        s < q_.rework.person_hours.size() ? q_.rework.person_hours[s] : units::Duration();
+    const Slot slots = std::max(1, quarters_up(hours / std::max(1, q_.rework.people)));
+    rework.slots.push_back(offered ? slots : never_done);
   }
-  if (offers.clean_again) {
+  problem_.units.rework = std::move(rework);
+}
+
+void Instance::offer_again() {
+  if (setting_.offers.clean_again) {
     const Slot slots =
         std::max(1, quarters_up(q_.rework.clean_again / std::max(1, q_.rework.people)));
     // Washing wets the shell as rain does.
@@ -95,13 +100,13 @@ void Instance::offer_again() {
     const bool painted =
         std::ranges::any_of(q_.past->done, [](const Done& d) { return is_paint(d.task); });
     if (!painted) {
-      problem_.anchor.reclean = schedule::Reclean{slots, dry_work};
+      problem_.anchor.reclean = schedule::Reclean{slots, dry_work()};
       return;
     }
     problem_.chain.push_back({.name = "clean-again",
                               .kind = schedule::Kind::attended,
                               .slots = slots,
-                              .calendar = dry_work});
+                              .calendar = dry_work()});
     chain_.push_back({"clean-again", "", q_.rework.people, {}, false});
     problem_.anchor.task = problem_.chain.size() - 1;
   }

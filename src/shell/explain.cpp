@@ -229,6 +229,7 @@ void explain_nothing(const TakeOff& t, Trace& trace) {
   };
   none("takeoff.tread_area_m2", t.tread_area);
   none("takeoff.riser_area_m2", t.riser_area);
+  none("takeoff.step_edge_m", t.step_edge);
   none("takeoff.cove_area_change_m2", t.cove_area_change);
   none("takeoff.cove_true_angle_area_change_m2", t.cove_true_angle_area_change);
   none("takeoff.cove_true_angle_volume_change_m3", t.cove_true_angle_volume_change);
@@ -285,6 +286,11 @@ void explain_upright(const Survey& survey, const TakeOff& t, Trace& trace) {
                          Sum{"takeoff.riser_area_m2", Face::riser, t.riser_area}}) {
     explain_faces(levels, stretches, sum, trace);
   }
+  trace.note("takeoff.step_edge_m",
+             t.step_edge,
+             "length",
+             {{"length", t.step_edge, Source{sources::Kind::given, "", "/pool/features"}}},
+             "upper edges of steps, benches and blocks, each once");
   explain_walls(survey, stretches, t, trace);
   trace.note("takeoff.floor_plan_at_toe_m2",
              t.floor_plan_at_toe,

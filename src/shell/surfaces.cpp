@@ -82,8 +82,9 @@ void add_risers(Surfaces& made, const Model& model, std::size_t index) {
       const Plane inner = depth_beside(model, piece, sides.inner, -1.0);
       const Plane outer = depth_beside(model, piece, sides.outer, 1.0);
       const bool raised = outer.at(piece.at(0.5)) >= inner.at(piece.at(0.5));
-      made.uprights.push_back(
-          {Face::riser, piece, raised ? outer - inner : inner - outer, false, outer, -1});
+      const Plane height = raised ? outer - inner : inner - outer;
+      const bool step = raised && height.at(piece.at(0.5)) > flush;
+      made.uprights.push_back({Face::riser, piece, height, false, outer, -1, step});
     }
   }
 }
@@ -193,6 +194,7 @@ Sums sums_of(const Surfaces& surfaces, double water) {
   for (const Upright& upright : surfaces.uprights) {
     add(sums, upright.face, upright.curve.integral(upright.height));
     if (upright.coved) sums.cove_length += upright.curve.length();
+    if (upright.step) sums.step_edge += upright.curve.length();
   }
   return sums;
 }

@@ -25,6 +25,7 @@ struct Upright {
   bool coved = false;     ///< An outline wall that meets the floor itself.
   geometry::Plane floor;  ///< Depth of the floor at its foot.
   int footprint = -1;     ///< What stands against a wall; -1 the floor.
+  bool step = false;      ///< Its upper edge is one of a step, a bench or a block.
 };
 
 struct Surfaces {
@@ -43,6 +44,7 @@ struct Sums {
   double volume = 0.0;        ///< Below the water line.
   double depth_volume = 0.0;  ///< Below the rim.
   double cove_length = 0.0;
+  double step_edge = 0.0;
   /// Right-angle convention: (pi/2 - 2) r and -(1 - pi/4) r^2 a metre.
   [[nodiscard]] double cove_change(double radius) const;
   [[nodiscard]] double cove_volume_change(double radius) const;

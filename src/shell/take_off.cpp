@@ -26,6 +26,7 @@ void measure_upright(const Survey& survey, TakeOff& t) {
   t.wall_area = area(sums.wall);
   t.tread_area = area(sums.tread);
   t.riser_area = area(sums.riser);
+  t.step_edge = metres(sums.step_edge);
   t.cove_length = metres(sums.cove_length);
   t.cove_area_change = area(sums.cove_change(radius));
   t.cove_true_angle_area_change = area(true_change);

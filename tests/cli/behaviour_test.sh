@@ -91,6 +91,13 @@ timeout 60 "$program" jobsheet "$job" --today 2027-01-04 2>err | head -n 1 >/dev
 [ $? -eq 0 ] || fail "a reader that leaves early is taken for an error"
 set +o pipefail
 
+# No way to a network: not one function that opens a socket. The sanitizers bring some of their own.
+if [ "${BASINWRIGHT_SLOW_BUILD:-0}" = 0 ] && command -v nm >/dev/null; then
+  nm -D --undefined-only "$program" >asked
+  grep -q ' malloc\| _Znwm' asked || fail "nm lists nothing"
+  grep -E ' (socket|connect|bind|getaddrinfo|gethostby[a-z]*|send|sendto|recv|recvfrom)(@|$)' asked && fail "the program can reach a network"
+fi
+
 # The same bytes whatever the surroundings.
 timeout 60 "$program" jobsheet "$job" --today 2027-01-04 >one 2>/dev/null
 (umask 077; LC_ALL=C TZ=Pacific/Auckland timeout 60 "$program" jobsheet "$job" --today 2027-01-04 >two 2>/dev/null)

@@ -13,10 +13,11 @@ import json
 import math
 import subprocess
 import sys
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_FLOOR, ROUND_HALF_UP, Decimal
 
 PROGRAM, SOURCE = sys.argv[1], sys.argv[2]
 CENT = Decimal("0.01")
+COSTS = ("materials", "consumables", "protection", "labour", "hire", "disposal", "travel", "fill water")
 FOOT, GALLON, POUND = 0.3048, 3.785411784, 0.45359237
 QUARTER_ROUND = math.pi / 2 - 2  # what a metre of cove takes off, over its radius
 
@@ -152,6 +153,19 @@ def wages(shape, area, coats, people, days, book):
     return sum(cents(Decimal(repr(h)) * wage) for h in hours)
 
 
+def taxes(lines, net, tax):
+    """Each rate on its part of the net, which is shared out as the costs are: largest remainder, the general rate first."""
+    others = tax.get("other_rates", [])
+    costs = [sum(v for k, v in lines.items() if k in COSTS and not any(k.replace(" ", "_") in o["on"] for o in others))]
+    costs += [sum(v for k, v in lines.items() if k.replace(" ", "_") in o["on"]) for o in others]
+    exact = [net * c / sum(costs) for c in costs]
+    parts = [e.quantize(CENT, ROUND_FLOOR) for e in exact]
+    for i in sorted(range(len(parts)), key=lambda i: parts[i] - exact[i])[:int((net - sum(parts)) / CENT)]:
+        parts[i] += CENT
+    rates = [Decimal(r["rate"].split()[0]) / 100 for r in [tax, *others]]
+    return sum(cents(p * r) for p, r in zip(parts, rates))
+
+
 def price(name, shape, data):
     with open(f"{SOURCE}/examples/{name}.json", encoding="utf-8") as file:
         job = json.load(file)
@@ -189,7 +203,7 @@ def price(name, shape, data):
     else:
         lines["mark-up"] = cents(cost * (1 + over["markup"])) - cost
     net = sum(lines.values())
-    tax = cents(net * Decimal(book["tax"]["rate"].split()[0]) / 100)
+    tax = taxes(lines, net, book["tax"])
     return {k: v for k, v in lines.items() if v}, net, tax, (rates if own else None)
 
 

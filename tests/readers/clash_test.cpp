@@ -59,6 +59,14 @@ Found job_with(const std::string& key, const std::string& value) {
 
 }  // namespace
 
+TEST_CASE("a cost under two rates of tax clashes with itself") {
+  rates_clash("tax",
+              R"({"rate": "19 %", "other_rates": [{"rate": "9 %", "on": ["labour", "hire"]},
+                  {"rate": "0 %", "on": ["hire"]}]})",
+              "/tax/other_rates/1/on",
+              "");
+}
+
 TEST_CASE("clash, what is on the shell") {
   const std::string surfaces = "surfaces";
   job_clashes(surfaces,

@@ -89,6 +89,10 @@ std::vector<Effect> of_counts_and_overheads() {
        "7.25 %",
        72500,
        [](auto& b) { return static_cast<double>(b.tax->rate.millionths); }},
+      {"/tax/other_rates/0/rate",
+       "6.5 %",
+       65000,
+       [](auto& b) { return static_cast<double>(b.tax->other_rates.at(0).rate.millionths); }},
       {"/rounding", "half_away", 0, [](auto& b) { return static_cast<double>(b.rounding); }},
       {"/demonstration", false, 0, [](auto& b) { return b.demonstration ? 1.0 : 0.0; }},
       {"/order_confidence", "95 %", 95, [](auto& b) {
@@ -261,6 +265,7 @@ TEST_CASE("no number of a rate book is without such a check") {
     const std::string key = pointer.substr(pointer.rfind('/') + 1);
     const bool text = texts.contains(pointer) || key == "supplier" || key == "batch" ||
                       key == "item" || key == "task" || key == "source" ||
+                      key == "name" || pointer.find("/on/") != std::string::npos ||
                       pointer.find("/hardeners/") != std::string::npos;
     const bool other_pack = pointer.find("packs/") != std::string::npos &&
                             (key == "price" || key == "stock" || key == "size");
@@ -273,6 +278,8 @@ TEST_CASE("each text of a rate book is where it belongs") {
   CHECK(b.name == "Book with every key");
   CHECK(b.currency.name() == "EUR");
   CHECK(b.tax->name == "VAT");
+  CHECK(b.tax->other_rates[0].name == "VAT on labour");
+  CHECK(b.tax->other_rates[0].on == std::vector<std::string>{"labour", "hire"});
   CHECK(sheet(b).name == "Two Part");
   CHECK(sheet(b).sheet == "Sheet 4, revision 2");
   CHECK(sheet(b).hardeners == std::vector<std::string>{"standard", "winter"});
@@ -370,28 +377,4 @@ TEST_CASE("every given value names its place") {
   given(b.chemicals.neutralise.bicarbonate.source, "/chemicals/bicarbonate/area_per_kg");
   given(b.chemicals.hypochlorite_trade_percent.source, "/chemicals/hypochlorite/strength");
   given(b.order_confidence.source, "/order_confidence");
-}
-
-TEST_CASE("a count by area or length is in the units of its own file") {
-  const auto book = [](const std::string& units) {
-    Problems problems;
-    const auto read = rates(R"({"units": ")" + units +
-                                R"(", "currency": "USD", "labour": {"hour": "40"}, "consumables": [
-      {"item": "disc", "per": "abraded_area", "rate": 0.9290304},
-      {"item": "tape", "per": "edge", "rate": 0.3048},
-      {"item": "tread strip", "per": "tread_area", "rate": 0.9290304},
-      {"item": "stirrer", "per": "job", "rate": 2}]})",
-                            problems);
-    INFO(told(problems));
-    REQUIRE(read.has_value());
-    return *read;
-  };
-  // A square foot is 0.09290304 m2 and a foot 0.3048 m, both exactly (NIST SP 811).
-  const auto us = book("us").consumables;
-  REQUIRE(us.size() == 4);
-  CHECK(us[0].rate == Approx(10));
-  CHECK(us[1].rate == Approx(1));
-  CHECK(us[2].rate == Approx(10));
-  CHECK(us[3].rate == 2);
-  CHECK(book("metric").consumables[0].rate == 0.9290304);
 }

@@ -71,6 +71,28 @@ TEST_CASE("half round steps on a wall change the area by (pi - 2) radius x drop"
   CHECK_NEAR(c.painted, (pi - 2.0) * (0.5 * 0.3 + 0.9 * (deep - 0.6)));
 }
 
+// Fronts and free sides, the side that two steps of a flight share counted once.
+TEST_CASE("step edges by hand") {
+  const auto edge = [](const shell::Feature& feature) {
+    auto with = rectangle(8, 4, flat(deep));
+    with.features.push_back(feature);
+    return taken(with).step_edge.si();
+  };
+  const auto flight = [&](double from, double width) {
+    return edge(
+        shell::StraightSteps{3, m(from), m(width), ms({0.3, 0.3, 0.4}), ms({0.3, 0.6, 0.9})});
+  };
+  CHECK_NEAR(flight(1, 2), 3 * 2.0 + 2 * 1.0);  // free on both sides
+  CHECK_NEAR(flight(0, 2), 3 * 2.0 + 1.0);      // in a corner
+  CHECK_NEAR(flight(0, 4), 3 * 4.0);            // from side wall to side wall
+  CHECK_NEAR(edge(shell::CornerSteps{1, ms({0.5, 0.9}), ms({0.3, 0.6})}), pi / 2 * (0.5 + 0.9));
+  CHECK_NEAR(edge(shell::RoundSteps{0, m(4), ms({0.5, 0.9}), ms({0.3, 0.6})}), pi * (0.5 + 0.9));
+  const std::vector<shell::PathPoint> square{point(3, 1), point(5, 1), point(5, 2), point(3, 2)};
+  CHECK_NEAR(edge(shell::Block{square, m(1.0)}), 6.0);
+  CHECK(edge(shell::Pit{square, m(1.8)}) == 0.0);  // Nobody steps on it.
+  CHECK(taken(rectangle(8, 4, flat(deep))).step_edge.si() == 0.0);
+}
+
 TEST_CASE("a free block adds its sides and a pit adds its sides too") {
   const std::vector<shell::PathPoint> square{point(3, 1), point(5, 1), point(5, 2), point(3, 2)};
   CHECK_NEAR(change_by(shell::Block{square, m(0.5)}).painted, 6.0 * 1.0);

@@ -173,6 +173,7 @@ struct Plan {
   std::vector<Waste> waste;
   std::vector<sequence::Work> work;
   std::vector<quote::LabourLine> labour;
+  units::Area reworked;  ///< Abraded again after a window missed on purpose.
   std::optional<quote::Price> price;
   std::vector<Branch> either;  ///< Empty: nothing is open.
   sequence::Programme programme;
@@ -184,6 +185,10 @@ struct Plan {
   int people_for_one_etch = 0;  ///< Who would bring the etch to its last rinse in one shift.
   trace::Trace trace;
 
+  /// Whether paint or render is ground dry, so that there is dust.
+  [[nodiscard]] bool ground_dry() const {
+    return route.abraded + route.stripped + reworked > units::Area();
+  }
   [[nodiscard]] bool stopped() const { return route.stop.has_value(); }
 };
 

@@ -10,9 +10,17 @@
 
 namespace basinwright::quote {
 
+/// A rate for some of the costs, with what is laid on them.
+struct OtherRate {
+  std::string name;
+  money::Percentage rate;
+  std::vector<std::string> on;  ///< Costs by the names of their lines.
+};
+
 struct Tax {
   std::string name;
   money::Percentage rate;
+  std::vector<OtherRate> other_rates = {};  ///< No cost stands under two of them.
 };
 
 /// How the price is made of the cost. Mark-up or margin, never both.
@@ -50,11 +58,21 @@ struct Due {
   money::Money amount;
 };
 
-/// net = sum of lines; tax once on the net; total = net + tax = sum of stages.
+/// A rate with its subtotal, and the tax on that.
+struct Taxed {
+  std::string name;
+  money::Percentage rate;
+  money::Money net, amount;
+};
+
+/// net = sum of lines = sum of the subtotals by rate; a tax is rounded once, on its subtotal;
+/// total = net + tax = sum of stages. What is laid on the cost (contingency, mark-up, discount,
+/// rounding) is shared out over the rates as their costs are.
 struct Price {
   std::vector<Line> lines;
   money::Money net, tax, total;
   std::string tax_name;
+  std::vector<Taxed> taxes;  ///< Rates with a subtotal; empty without tax.
   std::vector<Due> stages;
 };
 

@@ -21,7 +21,8 @@ enum class Per {
   edge,
   coat_session,
   kit,
-  tread_area
+  tread_area,
+  step_edge
 };
 
 /// A thing used up or worn, with the rule for its count: `rate` for each `per`, rounded up.
@@ -38,7 +39,8 @@ struct Basis {
   double painted = 0, abraded = 0, etched = 0;  ///< m2
   double edge = 0;                              ///< m
   double coat_sessions = 0, kits = 0;
-  double treads = 0;  ///< m2
+  double treads = 0;     ///< m2
+  double step_edge = 0;  ///< m
   [[nodiscard]] double of(Per per) const;
 };
 

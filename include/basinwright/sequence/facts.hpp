@@ -41,6 +41,7 @@ struct Past {
 struct ReworkRules {
   std::vector<units::Duration> person_hours;  ///< One a section.
   int people = 1;
+  bool on_purpose = false;  ///< The data sheet allows a window to be missed for an earlier refill.
   units::Duration clean_again;  ///< Person-hours to clean an etched shell again.
   sources::Sourced<units::Duration> dry{units::hours(2),
                                         {sources::Kind::assumed, "rework", "dry after cleaning"}};

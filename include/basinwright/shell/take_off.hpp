@@ -22,6 +22,7 @@ struct TakeOff {
   Area wall_area;
   Area tread_area;
   Area riser_area;
+  Length step_edge;  ///< Upper edges of steps, benches and blocks, fronts and sides, each once.
   Length cove_length;
   Area cove_area_change;  ///< Right-angle convention; negative.
   Area cove_true_angle_area_change;

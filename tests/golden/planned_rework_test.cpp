@@ -1,0 +1,84 @@
+// A recoat window that no two mornings meet, on a sheet that allows it to be missed: the section is
+// abraded and cleaned again, and that is paid for. By hand from the rates (3.5 and 60 m2 an hour).
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "basinwright/render/json.hpp"
+#include "basinwright/report/pages.hpp"
+#include "basinwright/units/unit.hpp"
+#include "support/catch.hpp"
+#include "support/plans.hpp"
+
+using namespace basinwright;
+
+namespace {
+
+job::Plan plain_pool(bool allowed) {
+  job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
+  job.coating.system = "Demo Two-Pack";
+  job::RateBook rates = test::demonstration();
+  materials::CoatingSystem& sheet = rates.systems.at("Demo Two-Pack");
+  // Coats follow from eight to eleven in the morning: 21 h apart or more.
+  sheet.recoat_min.value = units::hours(15);
+  sheet.recoat_max.value = units::hours(17);
+  sheet.planned_rework = allowed;
+  job::Circumstances now;
+  now.today = test::day("2027-01-04");
+  return job::make_plan(job, rates, now);
+}
+
+const sequence::Booking& booked(const job::Plan& plan, const std::string& task) {
+  const auto& all = plan.programme.bookings;
+  const auto it = std::ranges::find(all, task, &sequence::Booking::task);
+  if (it == all.end()) throw std::runtime_error("no " + task);
+  return *it;
+}
+
+std::int64_t hired(const job::Plan& plan, const std::string& item) {
+  const auto it = std::ranges::find(plan.hire, item, &quote::Hired::item);
+  return it == plan.hire.end() ? 0 : it->days;
+}
+
+std::int64_t days_of(const job::Plan& plan, const std::string& task) {
+  return static_cast<std::int64_t>(booked(plan, task).worked.size());
+}
+
+}  // namespace
+
+TEST_CASE("a window missed on purpose is dated, paid, equipped and swept up") {
+  CHECK_FALSE(plain_pool(false).programme.feasible);
+  const job::Plan plan = plain_pool(true);
+  REQUIRE(plan.programme.feasible);
+  const double area = plan.take_off.painted.in(units::square_metres);
+  const sequence::Booking& again = booked(plan, "rework");
+  CHECK(again.start >= booked(plan, "coat-1").end);
+  CHECK(booked(plan, "coat-2").start.quarters() >= again.end.quarters() + 8);
+
+  const auto line = std::ranges::find(plan.labour, "rework", &quote::LabourLine::task);
+  REQUIRE(line != plan.labour.end());
+  CHECK(line->person_hours.in(units::hours) == Approx(area / 3.5 + area / 60));
+  // The shell was abraded once before the first coat.
+  const auto discs =
+      std::ranges::find(plan.consumables, "abrasive disc, 20 to 40 grit", [](const quote::Counted& c) { return c.rule.item; });
+  REQUIRE(discs != plan.consumables.end());
+  CHECK(discs->count == static_cast<std::int64_t>(std::ceil(0.31 * 2 * area)));
+  CHECK(hired(plan, "shrouded grinder and class H vacuum") ==
+        days_of(plan, "abrade") + days_of(plan, "rework"));
+  // 0.05 mm twice, at the density of the rate book.
+  const double density =
+      test::demonstration().thresholds.film_density.value.in(units::kilograms_per_cubic_metre);
+  CHECK(plan.quantities.dust.in(units::kilograms) == Approx(2 * area * 0.05e-3 * density));
+}
+
+TEST_CASE("the job sheet says that a window is missed on purpose") {
+  const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
+  const job::RateBook rates = test::demonstration();
+  const job::Plan plan = plain_pool(true);
+  const auto page = nlohmann::json::parse(
+      render::json(report::jobsheet({job, rates, plan, units::System::metric})));
+  CHECK(page.at("programme").at("reworks") == 1);
+  const auto usual = test::plan_of(test::file_text("examples/plain-pool.json"), rates);
+  const auto other = nlohmann::json::parse(
+      render::json(report::jobsheet({job, rates, usual, units::System::metric})));
+  CHECK(other.at("programme").at("reworks") == 0);
+}
