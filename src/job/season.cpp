@@ -1,8 +1,10 @@
 #include "basinwright/job/season.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <numeric>
 #include <stdexcept>
+#include <tuple>
 
 #include "basinwright/odds/years.hpp"
 #include "season_pose.hpp"
@@ -13,6 +15,16 @@ namespace {
 using schedule::Booking;
 using schedule::Slot;
 using Orders = std::vector<std::size_t>;
+
+// So that a season of any size is over in minutes: so many times all jobs on all crews.
+season::Effort effort_for(const SeasonQuestion& question) {
+  constexpr std::size_t rounds = 8;
+  constexpr std::size_t most = 4000;
+  constexpr std::size_t most_proven = 200;
+  constexpr std::size_t most_jobs = 30;  // of seasons that are searched for a proof
+  const std::size_t all = question.jobs.size() * question.crews.size();
+  return {std::min(most, rounds * all), question.jobs.size() > most_jobs ? 0 : most_proven};
+}
 
 dates::Moment at_time(dates::Date start, std::int32_t date, std::int32_t time) {
   return {start + std::chrono::days{date}, time};
@@ -71,13 +83,17 @@ class Teller {
 class Maker {
  public:
   Maker(const SeasonQuestion& question, const RateBook& rates, const Circumstances& now)
-      : q_(question), rates_(rates), now_(now), posed_(question, rates, now) {}
+      : q_(question),
+        rates_(rates),
+        now_(now),
+        posed_(question, rates, now),
+        effort_(question.effort.value_or(effort_for(question))) {}
 
   Season make() {
     Season out;
     out.start = *now_.start;
     out.lines.resize(q_.jobs.size());
-    answer_ = season::solve(posed_.problem(), q_.effort);
+    answer_ = season::solve(posed_.problem(), effort_);
     out.value = answer_.value;
     out.bound = answer_.bound;
     out.optimal = answer_.optimal;
@@ -111,12 +127,18 @@ class Maker {
       changed.jobs[j].by_crew[c] =
           again.why_not().empty() ? posed_.candidate(c, again, again.posed()) : nullptr;
     }
-    return season::solve(changed, some());
+    return season::book_in_order(changed, order());
   }
 
-  [[nodiscard]] season::Effort some() const {
-    constexpr std::size_t part = 4;
-    return {q_.effort.improving / part, 0};
+  // The season's own order; what changes in it is what is asked.
+  [[nodiscard]] Orders order(std::optional<std::size_t> first = {}) const {
+    Orders order(q_.jobs.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::ranges::stable_sort(order, {}, [&](std::size_t j) {
+      const auto& booked = answer_.jobs[j];
+      return std::tuple(first != j, !booked, booked ? booked->at.front().date : 0);
+    });
+    return order;
   }
 
   void try_change(std::size_t j,
@@ -159,21 +181,21 @@ class Maker {
   }
 
   void help_all(Season& out) const {
-    constexpr std::size_t most_listed = 12;
-    std::size_t helped = 0;
+    constexpr std::size_t most_listed = 4;
+    Orders late;
     for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
-      if (out.lines[j].days_late == 0 || ++helped > most_listed) continue;
-      help(j, out);
+      if (out.lines[j].days_late > 0) late.push_back(j);
     }
+    std::ranges::stable_sort(late, std::greater(), [&](std::size_t j) {
+      return out.lines[j].days_late * q_.jobs[j].priority;
+    });
+    if (late.size() > most_listed) late.resize(most_listed);
+    for (const std::size_t j : late) help(j, out);
   }
 
   void help(std::size_t j, Season& out) const {
     using How = SeasonHelp::How;
-    season::Problem first = posed_.problem();
-    // More than all other promises together, so that this one is kept where it can be.
-    constexpr std::int64_t more = 10'000;
-    first.jobs[j].weight *= more;
-    keep(j, How::first, season::solve(first, some()), out);
+    keep(j, How::first, season::book_in_order(posed_.problem(), order(j)), out);
     try_change(j, How::painter, {.painters = 1}, out);
     constexpr std::size_t saturday = 5;
     if (!posed_works_on(j, saturday)) try_change(j, How::saturdays, {.saturdays = true}, out);
@@ -233,6 +255,7 @@ class Maker {
   const RateBook& rates_;
   const Circumstances& now_;
   PosedSeason posed_;
+  season::Effort effort_;
   season::Answer answer_;
 };
 

@@ -220,11 +220,12 @@ class SeasonPage {
       const SeasonLine& line = lines()[j];
       if (line.days_late == 0) continue;
       if (line.helps.empty())
-        table.rows.push_back({{Cells::words(name(j)),
-                               Cells::count(line.days_late),
-                               Cells::coded("Nothing that was tried", "none"),
-                               Cells::nothing(""),
-                               Cells::nothing("")}});
+        table.rows.push_back(
+            {{Cells::words(name(j)),
+              Cells::count(line.days_late),
+              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
+              Cells::nothing(""),
+              Cells::nothing("")}});
       for (const SeasonHelp& help : line.helps) {
         table.rows.push_back({{Cells::words(name(j)),
                                Cells::count(line.days_late),
