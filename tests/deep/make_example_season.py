@@ -4,7 +4,7 @@
 Usage: make_example_season.py FOLDER [POOLS CREWS]
 Without numbers it makes examples/season: twelve pools, two crews. Everything is made up from a
 fixed seed: names, pools, promises and weather. The weather is a wet spring: a daily wave of air
-round a mean that rises through the season, showers on about two days in five, damp mornings.
+round a mean that rises through the season, wet days that like company, about one in five, damp mornings.
 """
 import datetime
 import json
@@ -46,12 +46,12 @@ def job(draw, i, start):
 def weather(draw, days):
     """Hours as a table; a shower is one unbroken stretch."""
     lines = ["time,air_temp_c,rh_pct,dew_point_c,rain_mm,wind_ms,cloud_pct"]
-    anomaly = 0.0
+    anomaly, wet = 0.0, False
     for d in range(days):
         day = FIRST + datetime.timedelta(days=d)
         anomaly = 0.7 * anomaly + draw.gauss(0, 1.5)
         mean = 13.5 + 8.5 * d / 100 + anomaly
-        wet = draw.random() < 0.38
+        wet = draw.random() < (0.4 if wet else 0.15)
         start, length = draw.randrange(0, 20), draw.randrange(2, 9)
         swing = 2.5 if wet else 5.5
         dew = mean - (4.0 if wet else 7.5) + draw.gauss(0, 0.6)
@@ -76,7 +76,7 @@ def crews(draw, pools, count):
     jobs = []
     for i in range(pools):
         start = i * 5 // count
-        promised = FIRST + datetime.timedelta(days=38 + start * 2 + draw.randrange(-6, 12))
+        promised = FIRST + datetime.timedelta(days=30 + 3 * start // 2 + draw.randrange(-6, 10))
         entry = {"job": f"S-{i + 1:02d}", "promised": promised.isoformat()}
         if draw.random() < 0.25:
             entry["priority"] = draw.randrange(2, 4)
