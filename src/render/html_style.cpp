@@ -37,6 +37,7 @@ section.under{margin-top:2rem}
 dt{color:var(--soft)}
 dd{margin:0;grid-column:2}
 dl.sums>div{grid-template-columns:1fr auto}
+dl.sums{max-width:32rem}
 dl.sums dd{text-align:right;font-variant-numeric:tabular-nums}
 .total dt,.total dd,tr.total>*{font-weight:700;color:var(--ink)}
 table{width:100%;border-collapse:collapse;font-variant-numeric:tabular-nums lining-nums}
@@ -56,6 +57,7 @@ dd.n{text-align:left}
 p.heading{font-weight:600;break-after:avoid}
 .caution,.stop{font-weight:600}
 p.caution,li.caution,p.stop,li.stop{border-left:4px solid var(--strong);padding:.15rem 0 .15rem .9rem;list-style:none;break-inside:avoid}
+li.caution,li.stop{margin-left:-1.3rem}
 p.stop,li.stop{border:3px solid var(--strong);padding:.75rem 1rem}
 .mark{font-weight:800}
 .assumed{font-style:italic}
@@ -76,6 +78,8 @@ figure svg{display:block;max-width:100%;height:auto}
 figcaption{color:var(--soft);margin-top:.5rem}
 summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
+.beside,.beside details{margin:0}
+.beside summary{padding:0;font-size:.875rem;color:var(--soft)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
@@ -85,6 +89,7 @@ details h2{display:inline}
 .site .box{width:7mm;height:7mm;vertical-align:-1.4mm}
 .site .line{height:1.7em}
 .site table.narrow{width:100%}
+.site tr:has(td.blank)>*{vertical-align:bottom}
 @media screen and (max-width:40rem){
 .page{padding:1.25rem 1rem 3rem}
 h1{font-size:1.75rem}
@@ -122,6 +127,7 @@ th,td{padding-top:1.3mm;padding-bottom:1.3mm}
 .room+table th,.room+table td{padding-top:.9mm;padding-bottom:.9mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
 dl.sums>div{grid-template-columns:1fr auto}
+.facts>div:has(dd.blank){padding-top:3.2mm}
 p{orphans:3;widows:3}
 a{color:inherit;text-decoration:none}
 .site{font-size:13pt;line-height:1.35}
@@ -142,9 +148,9 @@ a{color:inherit;text-decoration:none}
 .site .page-start:not(:has(+.under)){font-size:12pt;line-height:1.3}
 .site .page-start:not(:has(+.under)) li{margin-bottom:.8mm}
 .site .page-start:not(:has(+.under)) tbody>tr>*{padding-top:1.1mm;padding-bottom:1.1mm}
-.site .page-start:not(:has(+.under)) .box{height:6mm;width:6mm}
+.site .page-start:not(:has(+.under)) .box{height:5mm;width:5mm;vertical-align:-.9mm}
 .site .under>:has(~.ticks){break-after:avoid}
-.site .under:has(+.page-start),.site .under:last-child{break-inside:avoid}
+.site .under:has(+.page-start)>table:last-child{break-before:avoid}
 figure.sheet{margin:0;overflow:hidden;break-after:page;break-before:page}
 figure.sheet svg{max-width:none}
 figure.sheet figcaption{display:none}

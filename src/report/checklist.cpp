@@ -259,6 +259,7 @@ Table readings_table(const Subject& s, const std::vector<std::string>& columns) 
 
 Table signatures() {
   Table table;
+  table.caption = "End of the day";
   table.columns = {{"", "Name"}, {"", "Signature"}, {"", "Time"}};
   constexpr int lines = 2;
   for (int i = 0; i < lines; ++i)
@@ -303,9 +304,8 @@ document::Document checklist(const Subject& s) {
       }
       d.sections.push_back(step_section(s, at, codes, mornings));
     }
-    Section signed_off{"", "End of the day", {signatures()}, true};
-    signed_off.under = true;
-    d.sections.push_back(std::move(signed_off));
+    // In the last step's part, so that it never comes alone on a sheet.
+    d.sections.back().blocks.emplace_back(signatures());
   }
   for (Section& card : day_cards(s, mornings)) d.sections.push_back(std::move(card));
   d.bottom_line = {fmt::format("{} days · {} hold points · {} kits",

@@ -228,7 +228,8 @@ Section step_section(const Subject& s,
   if (!at.first) section.title += ", goes on";
   const std::string when = when_text(at);
   if (!when.empty()) section.blocks.emplace_back(Paragraph{"", when, {}, Role::heading, true});
-  for (const std::string& code : cautions) section.blocks.emplace_back(caution_paragraph(s, code, name));
+  for (const std::string& code : cautions)
+    section.blocks.emplace_back(caution_paragraph(s, code, name));
   if (at.first) {
     section.blocks.emplace_back(
         Paragraph{"", std::string(reason(at.step->why)), {}, Role::plain, true});

@@ -137,7 +137,7 @@ constexpr std::array<std::string_view, 9> evening{
 constexpr std::array<std::string_view, 8> acid{
     "Shield, goggles, acid-gas mask, gloves and boots on; hose running, eyewash at hand",
     "Inside the shell, shallow end, upwind; two people, a ladder, air drawn from the deep end",
-    "Plastic bucket or can only. Water in first, to the litre the card says",
+    "Plastic bucket or can only. Water in first, as much as the card says",
     "Acid slowly into the water. Never water into acid",
     "Stirred with plastic; it warms: that is normal, boiling is not",
     "Walls first, from a can not filled to the brim; then the floor",

@@ -142,8 +142,8 @@ std::vector<std::string> care(const Subject& s) {
   out.emplace_back(
       "Nothing but salt or chlorine goes into the water in the first days; after that one chemical "
       "at a time, dissolved first, away from the walls.");
-  out.push_back(fmt::format(
-      "Keep pH at {}, and no chlorine tablets on the floor or the steps.", ph_range(s.job)));
+  out.push_back(fmt::format("Keep pH at {}, and no chlorine tablets on the floor or the steps.",
+                            ph_range(s.job)));
   out.emplace_back("First swim when the readings are right, not before the day given above.");
   return out;
 }

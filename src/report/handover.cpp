@@ -54,11 +54,10 @@ std::string swim_chlorine(const job::Job& job) {
   const auto mg = [](units::Concentration c) {
     return units::fixed(c.in(units::milligrams_per_litre), 0);
   };
-  const std::string range =
-      wanted ? units::fixed(wanted->value, 1)
-             : fmt::format("{} to {}",
-                           mg(job::least_swim_chlorine.value),
-                           mg(job::most_swim_chlorine.value));
+  const std::string range = wanted ? units::fixed(wanted->value, 1)
+                                   : fmt::format("{} to {}",
+                                                 mg(job::least_swim_chlorine.value),
+                                                 mg(job::most_swim_chlorine.value));
   return range + " mg/L or as local code asks";
 }
 

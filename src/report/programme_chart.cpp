@@ -75,10 +75,10 @@ class Chart {
       const double x = sheet_.at(d, 0.0);
       if (!day.works) sheet_.box({x, sheet_.at(d, 24.0)}, down, Fill::dots, "closed-day");
       const bool monday = dates::weekday(day.date) == 0;
-      const document::Pen week{0.18};
-      const document::Pen day{0.12, document::Dash::dotted};
+      const document::Pen thick{0.18};
+      const document::Pen thin{0.12, document::Dash::dotted};
       sheet_.line(
-          {x, down.from - (monday ? 6.0 : 0.0)}, {x, down.to}, monday ? week : day, "day");
+          {x, down.from - (monday ? 6.0 : 0.0)}, {x, down.to}, monday ? thick : thin, "day");
       const std::string words = dates::short_day(day.date);
       const std::size_t first = words.find(' ') + 1;
       if (monday || (d == 0 && text_width(words, letters::small) < until_monday(d)))

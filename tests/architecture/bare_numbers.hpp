@@ -130,9 +130,8 @@ inline Findings bare_numbers(const fs::path& root) {
 
 /// Figures written out in the sentences of the crew and the client.
 inline Findings numbers_in_sentences(const fs::path& root) {
-  static const std::set<std::string> sentences{"src/report/checklist_words.cpp",
-                                               "src/report/client_words.cpp",
-                                               "src/report/handover.cpp"};
+  static const std::set<std::string> sentences{
+      "src/report/checklist_words.cpp", "src/report/client_words.cpp", "src/report/handover.cpp"};
   static const std::regex figure(R"("(?:(?:[^"\\\n]|\\.)*[ (])?[0-9](?:[^"\\\n]|\\.)*")");
   Findings findings;
   std::size_t seen = 0;

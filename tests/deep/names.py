@@ -41,7 +41,7 @@ def as_file_names(names, folder):
             documents.wrong("a problem in a file named", repr(name), result.returncode, result.stderr)
         told = subprocess.run([documents.PROGRAM, "check", path, "--diagnostics", "json"], capture_output=True, timeout=60,
                               check=False)
-        if path not in [d.get("file") for d in json.loads(told.stderr or told.stdout)["diagnostics"]]:
+        if path not in [json.loads(line)["file"] for line in (told.stdout + told.stderr).splitlines()]:
             documents.wrong("json diagnostics do not give back the file name", repr(name))
         with open(path, "w", encoding="utf-8") as file:
             file.write(good)

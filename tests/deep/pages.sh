@@ -28,8 +28,8 @@ for example in "$source"/examples/*.json; do
   [ -f "$source/examples/$name.weather.csv" ] && weather=(--weather "$source/examples/$name.weather.csv")
   log=$name.log
   rm -f "$log"
-  "$program" record "$example" --log "$log" --now 2027-12-30T18:00 started task=drain at=2027-05-03T08:30 --quiet >/dev/null
-  "$program" record "$example" --log "$log" --now 2027-12-30T18:00 finished task=drain at=2027-05-03T15:00 --quiet >/dev/null
+  "$program" record "$example" "${given[@]}" --log "$log" --now 2027-12-30T18:00 started task=drain at=2027-05-03T08:30 --quiet >/dev/null
+  "$program" record "$example" "${given[@]}" --log "$log" --now 2027-12-30T18:00 finished task=drain at=2027-05-03T15:00 --quiet >/dev/null
   for paper in A4 letter; do
     for command in jobsheet quote takeoff checklist handover explain; do
       page "$name" $paper $command $command "$example" "${given[@]}" "${weather[@]}"
@@ -56,8 +56,10 @@ done
 for drawing in takeoff jobsheet; do
   for example in "$source"/examples/*.json; do
     grep -q '"basinwright_rates"' "$example" && continue
-    svg=$(basename "$example" .json).$drawing.svg
-    "$program" $drawing "$example" --today 2027-01-04 --format svg --quiet --output "$svg" || [ $? = 3 ]
+    name=$(basename "$example" .json) svg=$(basename "$example" .json).$drawing.svg
+    given=(--today 2027-01-04)
+    [ -f "$source/examples/$name.rates.json" ] && given+=(--rates "$source/examples/$name.rates.json")
+    "$program" $drawing "$example" "${given[@]}" --format svg --quiet --output "$svg" || [ $? = 3 ]
     xmllint --noout --nonet "$svg" || { echo "wrong $svg" >&2; status=1; }
   done
 done
