@@ -77,6 +77,36 @@ void add_years(CLI::App& sub, Command command, Texts& t) {
       ->type_name("NUMBER");
 }
 
+// All jobs on shared crews.
+void add_season_options(CLI::App& sub, Texts& t) {
+  auto* programme =
+      sub.add_flag("--programme", t.programme, "Book all jobs on the crews over a season");
+  const auto goes_with = [&](CLI::Option* option) { return option->needs(programme); };
+  auto* crews = goes_with(sub.add_option(
+      "--crews", t.crews, "Crews, ways between sites, promises and priorities (JSON)"));
+  crews->type_name("FILE");
+  programme->needs(crews);
+  goes_with(sub.add_option("--crew", t.crew, "Only this crew's calendar (ics)"))->type_name("NAME");
+  const auto again = [&](CLI::Option* option, const char* type) {
+    goes_with(option)->type_name(type)->expected(1)->multi_option_policy(
+        CLI::MultiOptionPolicy::TakeAll);
+  };
+  again(sub.add_option(
+            "--log",
+            t.logs,
+            "The site log of a job that has begun: what is done stays; may be given again"),
+        "JOB=FILE");
+  again(
+      sub.add_option("--years",
+                     t.years,
+                     "Hours or days of past years: in how many each promise is kept; may be given "
+                     "again"),
+      "FILE");
+  goes_with(sub.add_option("--now", t.now, "The time now, for the logs"))->type_name("TIME");
+  goes_with(sub.add_option("--table", t.table, "The one table that csv is to hold, such as jobs"))
+      ->type_name("NAME");
+}
+
 void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option(
          "JOB", t.jobs, "Job files, folders of them, or - for one job a line on standard input")
@@ -92,11 +122,14 @@ void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_option("--document-format", t.document_format, "Form of the documents")
       ->check(one_of({"text", "markdown", "html", "json", "csv"}))
       ->type_name("text|markdown|html|json|csv");
-  sub.add_option("--format", t.format, "Form of the result lines: one object a line, or a table")
-      ->check(one_of({"json", "csv"}))
-      ->type_name("json|csv");
+  sub.add_option("--format",
+                 t.batch_format,
+                 "Form of the result lines: one object a line, or a table; of a season, any page")
+      ->check(one_of({"text", "markdown", "json", "csv", "svg", "html", "ics"}))
+      ->type_name("json|csv|text|markdown|svg|html|ics");
   sub.add_option("--output", t.output, "Write the result lines here, whole or not at all")
       ->type_name("FILE|-");
+  add_season_options(sub, t);
   sub.add_flag("--fail-fast", t.fail_fast, "End at the first job that has problems");
   sub.add_flag("--resume", t.resume, "Pass over what an earlier run with the same inputs has done");
 }

@@ -18,6 +18,7 @@
 #include "inputs.hpp"
 #include "job_stream.hpp"
 #include "results_file.hpp"
+#include "season.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -225,6 +226,7 @@ Status folder_made(const Request& r) {
 }  // namespace
 
 Status batch(const Request& request) {
+  if (request.batch.programme) return season(request);
   auto read = read_shared_inputs(request);
   if (const auto* status = std::get_if<Status>(&read)) return *status;
   const Inputs& shared = std::get<Inputs>(read);

@@ -47,6 +47,9 @@ struct Texts {
   bool strict = false, no_color = false, quiet = false;
   std::vector<std::string> jobs;
   std::string folder, document = "jobsheet", document_format = "text";
+  bool programme = false;
+  std::string batch_format, crews, crew;
+  std::vector<std::string> logs;
   std::size_t threads = 1;
   bool fail_fast = false, resume = false;
   std::map<std::string, std::string> starter;  ///< Of `new`: option -> answer.

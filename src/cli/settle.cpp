@@ -44,7 +44,8 @@ Trouble settle_comparison(const Texts& t, Request& r) {
 
 Trouble settle_batch(const Texts& t, Request& r) {
   if (r.command != Command::batch) return {};
-  if (r.format == Format::text) r.format = Format::json;
+  if (!t.programme && r.format != Format::json && r.format != Format::csv)
+    return misuse("--format: a batch gives json or csv; with --programme any page.");
   r.batch = {t.jobs,
              std::nullopt,
              row_of(t.document)->command,
@@ -53,6 +54,15 @@ Trouble settle_batch(const Texts& t, Request& r) {
              t.fail_fast,
              t.resume};
   if (!t.folder.empty()) r.batch.folder = t.folder;
+  r.batch.programme = t.programme;
+  r.batch.crews = t.crews;
+  if (!t.crew.empty()) r.batch.crew = t.crew;
+  for (const std::string& log : t.logs) {
+    const std::size_t equals = log.find('=');
+    if (equals == std::string::npos || equals == 0)
+      return misuse("--log of a season takes a job and a file, such as --log P-07=p-07.log.");
+    r.batch.logs.emplace_back(log.substr(0, equals), log.substr(equals + 1));
+  }
   if (t.resume && !r.batch.folder && !r.output)
     return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
   return {};
@@ -64,7 +74,9 @@ Trouble settle_output(const Texts& t, Request& r) {
   if (!t.units.empty() && !r.both_units)
     r.units = t.units == "us" ? units::System::us : units::System::metric;
   if (t.paper == "letter") r.paper = document::Paper::letter;
-  r.format = format_of(t.format);
+  std::string form = t.format;
+  if (r.command == Command::batch) form = t.programme ? "text" : "json";
+  r.format = format_of(t.batch_format.empty() ? form : t.batch_format);
   r.table = t.table;
   if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
   r.json_diagnostics = t.diagnostics == "json";

@@ -22,16 +22,24 @@ std::vector<StripDay> weather_strip(const Job& job,
                                     const RateBook& rates,
                                     const Plan& plan,
                                     const Circumstances& now) {
-  std::vector<StripDay> days;
   const auto& bookings = plan.programme.bookings;
-  if (!plan.programme.feasible || bookings.empty()) return days;
+  if (!plan.programme.feasible || bookings.empty()) return {};
+  const dates::Date first = bookings.front().start.date();
+  dates::Date last = first;
+  for (const sequence::Booking& b : bookings) last = std::max(last, b.end.date());
+  return weather_strip(job, rates, now, first, last);
+}
+
+std::vector<StripDay> weather_strip(const Job& job,
+                                    const RateBook& rates,
+                                    const Circumstances& now,
+                                    dates::Date first,
+                                    dates::Date last) {
+  std::vector<StripDay> days;
   const sequence::SiteWeather site = site_weather(job, rates, now);
   const weather::Record none;
   const weather::Conditions conditions(site.record == nullptr ? none : *site.record,
                                        site.rules.shell_lag);
-  const dates::Date first = bookings.front().start.date();
-  dates::Date last = first;
-  for (const sequence::Booking& b : bookings) last = std::max(last, b.end.date());
   for (dates::Date day = first; day <= last; day += std::chrono::days{1}) {
     StripDay strip{.date = day, .works = job.calendar.works_on(day)};
     if (site.position && site.clock_offset)

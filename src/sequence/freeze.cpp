@@ -1,4 +1,4 @@
-#include "freeze.hpp"
+#include "basinwright/sequence/posed.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -55,6 +55,8 @@ class Instance {
   [[nodiscard]] int spare_hands() const;
   /// Quarters the spare hands take to vacuum a section while another is painted; 0 without any.
   [[nodiscard]] std::int32_t vacuum_beside(std::size_t section) const;
+  /// Quarters of vacuuming before the first section of a morning.
+  [[nodiscard]] std::int32_t ready() const { return ready_; }
   [[nodiscard]] int unmask_people() const { return unmask_people_; }
   /// Task and section of a booking, as the programme calls them.
   [[nodiscard]] std::pair<std::string, std::string> named(const schedule::Booking& b) const;

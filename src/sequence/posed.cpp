@@ -38,6 +38,33 @@ dates::Moment Posed::full(schedule::Slot fill) const {
                                     std::max(1, quarters_up(q.water / q.tap)));
 }
 
+std::pair<std::string, std::string> Posed::named(const schedule::Booking& booking) const {
+  return parts_->instance->named(booking);
+}
+
+AfterCoats Posed::after_coats() const {
+  const Instance& instance = *parts_->instance;
+  AfterCoats after;
+  const auto slots = [&](std::string_view task) {
+    const Work* work = instance.find(task);
+    if (work == nullptr || instance.done(task) != nullptr) return 0;
+    return std::max(1, quarters_up(work->person_hours / std::max(1, work->people)));
+  };
+  after.unmask = slots("unmask");
+  after.refit = slots("refit");
+  after.filled = instance.done("fill") != nullptr;
+  after.cured.push_back(std::nullopt);
+  for (schedule::Slot end = 1; end <= problem().horizon; ++end) {
+    const std::int32_t cured = instance.cure().done(end);
+    after.cured.push_back(cured < 0 ? std::nullopt : std::optional(cured));
+  }
+  return after;
+}
+
+schedule::Slot Posed::vacuumed_before() const {
+  return parts_->instance->ready();
+}
+
 schedule::Slot Posed::looks_ahead() const {
   const ProgrammeQuestion& q = parts_->q;
   const materials::Limits& limits = q.system.limits;

@@ -1,6 +1,6 @@
 #include "basinwright/sequence/programme.hpp"
 
-#include "freeze.hpp"
+#include "basinwright/sequence/posed.hpp"
 #include "look_ahead.hpp"
 #include "lost.hpp"
 #include "trial.hpp"

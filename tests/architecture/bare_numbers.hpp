@@ -26,8 +26,9 @@ inline constexpr PlainConstants plain_constants[] = {
     {"bound of a search or a guard against absurd input",
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon most "
      "most_groups "
-     "most_hours most_kits most_listed most_painters most_people most_parts most_tries most_years "
-     "never_done of_begun "
+      "most_hours most_jobs most_kits most_listed most_painters most_people most_parts most_proven "
+      "most_tries most_years "
+      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word", "digit_bits leading"},
     {"where a formula or table ends",

@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -50,6 +51,10 @@ struct Batch {
   std::size_t threads = 1;
   bool fail_fast = false;
   bool resume = false;
+  bool programme = false;           ///< All jobs booked on the crews of `crews`.
+  std::string crews;                ///< The crews file's path.
+  std::optional<std::string> crew;  ///< Only this crew's calendar.
+  std::vector<std::pair<std::string, std::string>> logs;  ///< A job and its site log's path.
 };
 
 struct Request {

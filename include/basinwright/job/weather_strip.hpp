@@ -24,4 +24,11 @@ struct StripDay {
                                                   const Plan& plan,
                                                   const Circumstances& now);
 
+/// The days from one to another, both included.
+[[nodiscard]] std::vector<StripDay> weather_strip(const Job& job,
+                                                  const RateBook& rates,
+                                                  const Circumstances& now,
+                                                  dates::Date first,
+                                                  dates::Date last);
+
 }  // namespace basinwright::job

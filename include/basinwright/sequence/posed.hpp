@@ -3,11 +3,31 @@
 
 #include <array>
 #include <memory>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include "basinwright/schedule/problem.hpp"
 #include "basinwright/sequence/programme.hpp"
 
 namespace basinwright::sequence {
+
+/// The work after the last coat: unmasking as soon as the crew is there, after the cure the refit,
+/// then the fill.
+struct AfterCoats {
+  schedule::Slot unmask = 0, refit = 0;  ///< 0: none, or done.
+  /// By the end slot of the last coat: when it has cured; nothing beyond the horizon.
+  std::vector<std::optional<schedule::Slot>> cured;
+  bool filled = false;  ///< The fill was begun.
+};
+
+/// A question about a job that has begun, cut so that everything in it is done or still to do. Work
+/// broken off is split into what is done and the rest, a section painted in part into two sections;
+/// an etch broken off is done again whole, since acid goes to its last rinse in one shift. Work
+/// before anything that was begun counts as done, recorded or not. The rest is of no use for
+/// `programme`, which does this itself.
+[[nodiscard]] ProgrammeQuestion frozen(const ProgrammeQuestion& question);
 
 /// A question under one record of weather over a fixed number of days.
 ///
@@ -26,6 +46,11 @@ class Posed {
   [[nodiscard]] dates::Moment moment(schedule::Slot slot) const;
   /// When the pool is full, for a fill that starts at a slot.
   [[nodiscard]] dates::Moment full(schedule::Slot fill) const;
+  /// Task and section of a booking of the problem, as a programme calls them.
+  [[nodiscard]] std::pair<std::string, std::string> named(const schedule::Booking& booking) const;
+  [[nodiscard]] AfterCoats after_coats() const;
+  /// Slots of vacuuming before the first section of a morning.
+  [[nodiscard]] schedule::Slot vacuumed_before() const;
   /// Slots within which painting hours depend on the weather after them.
   [[nodiscard]] schedule::Slot looks_ahead() const;
 

@@ -1,0 +1,269 @@
+#include "basinwright/job/season.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <numeric>
+#include <stdexcept>
+#include <tuple>
+
+#include "basinwright/odds/years.hpp"
+#include "season_pose.hpp"
+
+namespace basinwright::job {
+namespace {
+
+using schedule::Booking;
+using schedule::Slot;
+using Orders = std::vector<std::size_t>;
+
+// So that a season of any size is over in minutes: so many times all jobs on all crews.
+season::Effort effort_for(const SeasonQuestion& question) {
+  constexpr std::size_t rounds = 8;
+  constexpr std::size_t most = 4000;
+  constexpr std::size_t most_proven = 200;
+  constexpr std::size_t most_jobs = 30;  // of seasons that are searched for a proof
+  const std::size_t all = question.jobs.size() * question.crews.size();
+  return {std::min(most, rounds * all), question.jobs.size() > most_jobs ? 0 : most_proven};
+}
+
+dates::Moment at_time(dates::Date start, std::int32_t date, std::int32_t time) {
+  return {start + std::chrono::days{date}, time};
+}
+
+/// A booked job in the trade's words.
+class Teller {
+ public:
+  Teller(const PosedJob& posed, const season::Booked& booked, dates::Date start)
+      : posed_(posed.posed()), b_(booked), start_(start) {}
+
+  void tell(SeasonLine& line) {
+    line.booked = true;
+    line.crew = b_.crew;
+    line.full = start_ + std::chrono::days{b_.full};
+    line.days_late = b_.days_late;
+    Slot last = 0;
+    for (const Booking& b : b_.answer.bookings) {
+      const auto [task, section] = posed_.named(b);
+      const bool attended = b.what != Booking::What::task ||
+                            posed_.problem().chain[b.index].kind != schedule::Kind::unattended;
+      add(line, task, section, {b.start, b.end}, attended);
+      if (b.what == Booking::What::unit) last = std::max(last, b.end);
+    }
+    if (b_.unmask_end > b_.unmask_start)
+      add(line, "unmask", "", {b_.unmask_start, b_.unmask_end}, true);
+    if (last > 0) {
+      const auto cured = posed_.after_coats().cured[static_cast<std::size_t>(last)];
+      if (cured) add(line, "cure", "", {last, *cured}, false);
+    }
+    if (b_.refit_end > b_.refit_start) add(line, "refit", "", {b_.refit_start, b_.refit_end}, true);
+    line.tasks.push_back({"fill", "", posed_.moment(b_.finish), posed_.full(b_.finish), false});
+    for (const season::Presence& at : b_.at) {
+      line.stays.push_back({start_ + std::chrono::days{at.date},
+                            at_time(start_, at.date, at.from),
+                            at_time(start_, at.date, at.to)});
+    }
+    line.first_day = line.stays.front().date;
+  }
+
+ private:
+  void add(SeasonLine& line,
+           const std::string& task,
+           const std::string& section,
+           std::pair<Slot, Slot> slots,
+           bool attended) const {
+    line.tasks.push_back(
+        {task, section, posed_.moment(slots.first), posed_.moment(slots.second), attended});
+  }
+
+  const sequence::Posed& posed_;
+  const season::Booked& b_;
+  dates::Date start_;
+};
+
+class Maker {
+ public:
+  Maker(const SeasonQuestion& question, const RateBook& rates, const Circumstances& now)
+      : q_(question),
+        rates_(rates),
+        now_(now),
+        posed_(question, rates, now),
+        effort_(question.effort.value_or(effort_for(question))) {}
+
+  Season make() {
+    Season out;
+    out.start = *now_.start;
+    out.lines.resize(q_.jobs.size());
+    answer_ = season::solve(posed_.problem(), effort_);
+    out.value = answer_.value;
+    out.bound = answer_.bound;
+    out.optimal = answer_.optimal;
+    out.broken = season::verify(posed_.problem(), answer_);
+    for (std::size_t j = 0; j < q_.jobs.size(); ++j) tell(j, out.lines[j]);
+    if (q_.helps) help_all(out);
+    if (q_.past != nullptr) replay(out);
+    return out;
+  }
+
+ private:
+  void tell(std::size_t j, SeasonLine& line) const {
+    if (const auto& booked = answer_.jobs[j]) {
+      Teller(posed_.job(j, booked->crew), *booked, *now_.start).tell(line);
+      return;
+    }
+    line.why_not = "no-dates";
+    for (std::size_t c = 0; c < q_.crews.size(); ++c) {
+      if (posed_.has(j, c) && !posed_.job(j, c).why_not().empty())
+        line.why_not = posed_.job(j, c).why_not();
+    }
+  }
+
+  // What a change to one job brings, found by booking everything again.
+  [[nodiscard]] season::Answer with(std::size_t j, const SeasonChange& change) const {
+    season::Problem changed = posed_.problem();
+    changed.alike.clear();
+    for (std::size_t c = 0; c < q_.crews.size(); ++c) {
+      if (!posed_.has(j, c)) continue;
+      const PosedJob again(q_, rates_, now_, j, c, change);
+      changed.jobs[j].by_crew[c] =
+          again.why_not().empty() ? posed_.candidate(c, again, again.posed()) : nullptr;
+    }
+    return season::book_in_order(changed, order());
+  }
+
+  // The season's own order; what changes in it is what is asked.
+  [[nodiscard]] Orders order(std::optional<std::size_t> first = {}) const {
+    Orders order(q_.jobs.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::ranges::stable_sort(order, {}, [&](std::size_t j) {
+      const auto& booked = answer_.jobs[j];
+      return std::tuple(first != j, !booked, booked ? booked->at.front().date : 0);
+    });
+    return order;
+  }
+
+  void try_change(std::size_t j,
+                  SeasonHelp::How how,
+                  const SeasonChange& change,
+                  Season& out) const {
+    keep(j, how, with(j, change), out);
+  }
+
+  // A help counts when the job is less late by it.
+  void keep(std::size_t j, SeasonHelp::How how, const season::Answer& answer, Season& out) const {
+    SeasonLine& line = out.lines[j];
+    const auto& booked = answer.jobs[j];
+    if (!booked || (line.booked && booked->days_late >= line.days_late)) return;
+    SeasonHelp help;
+    help.how = how;
+    help.days_late = booked->days_late;
+    for (std::size_t other = 0; other < q_.jobs.size(); ++other) {
+      const auto& now = answer.jobs[other];
+      const auto& before = answer_.jobs[other];
+      const std::int64_t late = now ? now->days_late : 0;
+      help.season_late += late * q_.jobs[other].priority;
+      if (other != j && before && (!now || late > before->days_late)) help.pay.push_back(other);
+    }
+    std::optional<Slot> first, last;
+    const auto& problem = posed_.problem().jobs[j].by_crew[booked->crew]->problem;
+    for (const Booking& b : booked->answer.bookings) {
+      if (b.what != Booking::What::unit) continue;
+      if (!first) first = b.start;
+      last = b.end - 1;
+    }
+    if (first) {
+      const auto day = [&](Slot slot) {
+        return out.start + std::chrono::days{problem.date_of[static_cast<std::size_t>(slot)]};
+      };
+      help.from = day(*first);
+      help.to = day(*last);
+    }
+    line.helps.push_back(std::move(help));
+  }
+
+  void help_all(Season& out) const {
+    constexpr std::size_t most_listed = 4;
+    Orders late;
+    for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
+      if (out.lines[j].days_late > 0) late.push_back(j);
+    }
+    std::ranges::stable_sort(late, std::greater(), [&](std::size_t j) {
+      return out.lines[j].days_late * q_.jobs[j].priority;
+    });
+    if (late.size() > most_listed) late.resize(most_listed);
+    for (const std::size_t j : late) help(j, out);
+  }
+
+  void help(std::size_t j, Season& out) const {
+    using How = SeasonHelp::How;
+    keep(j, How::first, season::book_in_order(posed_.problem(), order(j)), out);
+    try_change(j, How::painter, {.painters = 1}, out);
+    constexpr std::size_t saturday = 5;
+    if (!posed_works_on(j, saturday)) try_change(j, How::saturdays, {.saturdays = true}, out);
+    if (q_.jobs[j].materials) try_change(j, How::materials, {.any_materials = true}, out);
+    if (q_.jobs[j].not_before) try_change(j, How::not_before, {.any_start = true}, out);
+  }
+
+  [[nodiscard]] bool posed_works_on(std::size_t j, std::size_t weekday) const {
+    const auto& crew = q_.crews[out_crew(j)];
+    return (crew.working ? *crew.working : q_.jobs[j].job->calendar.working)[weekday];
+  }
+  [[nodiscard]] std::size_t out_crew(std::size_t j) const {
+    return answer_.jobs[j] ? answer_.jobs[j]->crew : 0;
+  }
+
+  // The crews and the order of the season kept, each job as early as the weather of a year allows.
+  void replay(Season& out) const {
+    const int days = season_days(q_);
+    const odds::Years years = odds::years_of(*q_.past, {out.start, days});
+    out.left_out = years.left_out;
+    if (years.years.empty()) return;
+    Orders order, crews(q_.jobs.size(), q_.crews.size());
+    for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
+      if (!answer_.jobs[j]) continue;
+      order.push_back(j);
+      crews[j] = answer_.jobs[j]->crew;
+    }
+    std::ranges::stable_sort(
+        order, {}, [&](std::size_t j) { return answer_.jobs[j]->at.front().date; });
+    std::vector<std::int64_t> kept(q_.jobs.size(), 0);
+    for (const odds::WeatherYear& year : years.years) {
+      const season::Answer answer = in_year(year.record, order, crews);
+      for (const std::size_t j : order)
+        kept[j] += answer.jobs[j] && answer.jobs[j]->days_late == 0 ? 1 : 0;
+    }
+    const auto all = static_cast<std::int64_t>(years.years.size());
+    for (const std::size_t j : order) {
+      if (q_.jobs[j].promised)
+        out.lines[j].ready = {kept[j], all, odds::wilson_interval(kept[j], all)};
+    }
+  }
+
+  [[nodiscard]] season::Answer in_year(const weather::Record& record,
+                                       const Orders& order,
+                                       const Orders& crews) const {
+    season::Problem problem = posed_.problem();
+    for (const std::size_t j : order) {
+      auto& by_crew = problem.jobs[j].by_crew;
+      std::ranges::fill(by_crew, nullptr);
+      const PosedJob& posed = posed_.job(j, crews[j]);
+      by_crew[crews[j]] = posed_.candidate(crews[j], posed, posed.under(record));
+    }
+    return season::book_in_order(problem, order, crews);
+  }
+
+  const SeasonQuestion& q_;
+  const RateBook& rates_;
+  const Circumstances& now_;
+  PosedSeason posed_;
+  season::Effort effort_;
+  season::Answer answer_;
+};
+
+}  // namespace
+
+Season season_of(const SeasonQuestion& question, const RateBook& rates, const Circumstances& now) {
+  if (!now.start) throw std::invalid_argument("season: it has no first day");
+  return Maker(question, rates, now).make();
+}
+
+}  // namespace basinwright::job

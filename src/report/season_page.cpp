@@ -1,0 +1,364 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+#include "basinwright/report/season.hpp"
+#include "season_chart.hpp"
+#include "sections.hpp"
+#include "words.hpp"
+
+namespace basinwright::report {
+namespace {
+
+using document::Align;
+using document::Fact;
+using document::Facts;
+using document::Paragraph;
+using document::Row;
+using document::Section;
+using document::Table;
+using job::SeasonHelp;
+using job::SeasonLine;
+
+std::string days(std::int64_t n) {
+  return n == 1 ? "1 day" : fmt::format("{} days", n);
+}
+
+std::string_view code_of(SeasonHelp::How how) {
+  switch (how) {
+    case SeasonHelp::How::painter:
+      return "painter";
+    case SeasonHelp::How::saturdays:
+      return "saturdays";
+    case SeasonHelp::How::first:
+      return "first";
+    case SeasonHelp::How::materials:
+      return "materials";
+    case SeasonHelp::How::not_before:
+      return "not-before";
+  }
+  return "";
+}
+
+class SeasonPage {
+ public:
+  explicit SeasonPage(const SeasonSubject& s)
+      : s_(s), cells_(s.first.units, s.first.rates.currency) {}
+
+  document::Document made() {
+    document::Document d;
+    d.title = "Season";
+    d.subtitle = fmt::format("{} jobs, {} crews, from {}",
+                             lines().size(),
+                             s_.question.crews.size(),
+                             Cells::date(s_.season.start).text);
+    d.notices = {"The season rests on: " + weather_basis(s_.first).text + ".",
+                 "A crew is at one site at a time and does not come back to a site on the day it "
+                 "left it. Start-up visits and handover are made beside by one person.",
+                 "Dates are a plan, not a promise: data sheets, readings and hold points of each "
+                 "job go before it."};
+    d.sections = {version_section(), measure(), jobs(), late(), crew_days(), defaults()};
+    Section chart{"", "Chart", {season_drawing(s_)}, true};
+    chart.own_page = true;
+    d.sections.push_back(std::move(chart));
+    d.bottom_line = bottom_line();
+    d.agenda = agenda();
+    return d;
+  }
+
+ private:
+  [[nodiscard]] const std::vector<SeasonLine>& lines() const { return s_.season.lines; }
+  [[nodiscard]] const std::string& name(std::size_t j) const { return s_.question.jobs[j].name; }
+
+  // What the proof says: the first part in which value and bound differ is what is open.
+  [[nodiscard]] std::string proof() const {
+    const season::Value& v = s_.season.value;
+    const season::Value& b = s_.season.bound;
+    if (s_.season.optimal) return "Proven: no season of these jobs on these crews is better.";
+    if (v.unbooked != b.unbooked)
+      return fmt::format("Not proven: {} jobs have no dates; at least {} have none in any season.",
+                         v.unbooked,
+                         b.unbooked);
+    if (v.late != b.late)
+      return fmt::format(
+          "Not proven the best: no season has fewer than {} late, this one has {}; gap {}.",
+          days(b.late),
+          v.late,
+          days(v.late - b.late));
+    if (v.refill != b.refill)
+      return fmt::format(
+          "Proven that no season is less late; not that none is full earlier: of those "
+          "with so few days late none has refill dates that sum to less than {} after the first "
+          "day, "
+          "this one has {}; gap {}, {:.1f} a job.",
+          days(b.refill),
+          v.refill,
+          days(v.refill - b.refill),
+          static_cast<double>(v.refill - b.refill) /
+              static_cast<double>(std::max<std::size_t>(1, lines().size())));
+    return "Proven in lateness and refill dates; not that no season has cheaper crews.";
+  }
+
+  [[nodiscard]] Section measure() const {
+    const season::Value& v = s_.season.value;
+    const season::Value& b = s_.season.bound;
+    Facts facts;
+    const auto add = [&](std::string key, std::string label, Cell cell, bool shown = true) {
+      facts.facts.push_back({std::move(key), std::move(label), std::move(cell), shown});
+    };
+    add("first_day", "First day", Cells::date(s_.season.start));
+    add("late_days", "Late, days times priority", Cells::count(v.late));
+    add("unbooked", "Jobs without dates", Cells::count(v.unbooked), v.unbooked > 0);
+    add("refill_days", "Refill dates, days after the first day, summed", Cells::count(v.refill));
+    add("crew_cost", "Crews' hours", cells_.money(money::Money::of_minor(v.cost)));
+    add("optimal", "Proven the best", {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});
+    add("bound.late_days", "", Cells::count(b.late), false);
+    add("bound.unbooked", "", Cells::count(b.unbooked), false);
+    add("bound.refill_days", "", Cells::count(b.refill), false);
+    add("bound.crew_cost", "", cells_.money(money::Money::of_minor(b.cost)), false);
+    Section section{"season", "How good it is", {std::move(facts)}, true};
+    section.blocks.emplace_back(Paragraph{"proof", proof(), Value(proof())});
+    return section;
+  }
+
+  [[nodiscard]] Cell lateness(std::size_t j) const {
+    const SeasonLine& line = lines()[j];
+    const auto& promised = s_.question.jobs[j].promised;
+    if (!line.booked || !promised) return Cells::nothing("");
+    if (line.days_late > 0)
+      return {days(line.days_late) + " late", Value(line.days_late), Role::stop};
+    return {days((*promised - line.full).count()) + " in hand", Value(line.days_late), Role::good};
+  }
+
+  [[nodiscard]] static std::string why_not(const std::string& code) {
+    if (code == "stopped") return "must stop: see its job sheet";
+    if (code == "filled") return "filled already";
+    return "no dates: see its job sheet";
+  }
+
+  [[nodiscard]] Section jobs() const {
+    Table table{"", "", {}, {}};
+    table.columns = {{"job", "Job"},
+                     {"crew", "Crew"},
+                     {"first_day", "First day"},
+                     {"full", "Full"},
+                     {"promised", "Promised"},
+                     {"days_late", "Promise"},
+                     {"priority", "Counts", Align::right}};
+    const bool years =
+        std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
+    if (years) {
+      table.columns.push_back({"years_kept", "Kept in", Align::right});
+      table.columns.push_back({"years", "", Align::right, false});
+    }
+    for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
+    return {"jobs", "Jobs", {std::move(table)}, true};
+  }
+
+  [[nodiscard]] Row job_row(std::size_t j, bool years) const {
+    const SeasonLine& line = lines()[j];
+    const auto& q = s_.question.jobs[j];
+    Row row;
+    row.cells = {Cells::words(q.name),
+                 line.booked ? Cells::words(s_.question.crews[line.crew].name)
+                             : Cells::coded(why_not(line.why_not), line.why_not),
+                 line.booked ? Cells::date(line.first_day) : Cells::nothing(""),
+                 line.booked ? Cells::date(line.full) : Cells::nothing(""),
+                 q.promised ? Cells::date(*q.promised) : Cells::nothing("none"),
+                 lateness(j),
+                 Cells::count(q.priority)};
+    if (years) {
+      row.cells.push_back(
+          line.ready ? Cell{fmt::format("{} of {} years", line.ready->ready, line.ready->years),
+                            Value(line.ready->ready),
+                            Role::quantity}
+                     : Cells::nothing(""));
+      row.cells.push_back(line.ready ? Cells::count(line.ready->years) : Cells::nothing(""));
+    }
+    return row;
+  }
+
+  [[nodiscard]] std::vector<std::size_t> by_first_day() const {
+    std::vector<std::size_t> order(lines().size());
+    for (std::size_t j = 0; j < order.size(); ++j) order[j] = j;
+    std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) {
+      return std::pair(!lines()[a].booked, lines()[a].first_day) <
+             std::pair(!lines()[b].booked, lines()[b].first_day);
+    });
+    return order;
+  }
+
+  [[nodiscard]] std::string help_words(std::size_t j, const SeasonHelp& help) const {
+    const std::string from = dates::short_day(help.from);
+    const std::string to = dates::short_day(help.to);
+    switch (help.how) {
+      case SeasonHelp::How::painter:
+        return fmt::format("One more painter on it, coats {} to {}", from, to);
+      case SeasonHelp::How::saturdays:
+        return "Saturdays worked on it";
+      case SeasonHelp::How::materials:
+        return fmt::format("Kits ordered earlier: on the yard by {}", from);
+      case SeasonHelp::How::not_before:
+        return fmt::format("Begun before {}", Cells::date(*s_.question.jobs[j].not_before).text);
+      case SeasonHelp::How::first:
+        break;
+    }
+    std::string pay;
+    for (const std::size_t other : help.pay) pay += (pay.empty() ? "" : ", ") + name(other);
+    return pay.empty() ? "Put before the others" : "Put before the others; later for it: " + pay;
+  }
+
+  [[nodiscard]] Section late() const {
+    Table table{"", "", {}, {}};
+    table.columns = {{"job", "Job"},
+                     {"late", "Late now", Align::right},
+                     {"help", "What would help"},
+                     {"days_late", "Late with it", Align::right},
+                     {"season_late", "All with it", Align::right}};
+    for (std::size_t j = 0; j < lines().size(); ++j) {
+      const SeasonLine& line = lines()[j];
+      if (line.days_late == 0) continue;
+      if (line.helps.empty())
+        table.rows.push_back(
+            {{Cells::words(name(j)),
+              Cells::count(line.days_late),
+              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
+              Cells::nothing(""),
+              Cells::nothing("")}});
+      for (const SeasonHelp& help : line.helps) {
+        table.rows.push_back({{Cells::words(name(j)),
+                               Cells::count(line.days_late),
+                               Cells::coded(help_words(j, help), std::string(code_of(help.how))),
+                               Cells::count(help.days_late),
+                               Cells::count(help.season_late)}});
+      }
+    }
+    Section section{
+        "late", "Promises that cannot be kept, and what would help", {}, !table.rows.empty()};
+    section.blocks.emplace_back(std::move(table));
+    section.blocks.emplace_back(Paragraph{
+        "",
+        "Each was found by booking the whole season again with it. Days late; all: of every "
+        "job, times its priority.",
+        {},
+        Role::muted});
+    return section;
+  }
+
+  // What the crew does at a job on a day.
+  [[nodiscard]] std::string work_on(const SeasonLine& line, const job::SeasonStay& stay) const {
+    std::string words;
+    for (const job::SeasonTask& task_done : line.tasks) {
+      const bool there = task_done.attended
+                             ? task_done.start < stay.to && stay.from < task_done.end
+                             : stay.from <= task_done.start && task_done.start < stay.to;
+      if (!there || task_done.task == "cure") continue;
+      std::string one = task(task_done.task);
+      if (!task_done.section.empty()) one += " " + task_done.section;
+      words += (words.empty() ? "" : ", ") + one;
+    }
+    return words;
+  }
+
+  struct Visit {
+    std::size_t job = 0;
+    const job::SeasonStay* stay = nullptr;
+  };
+  [[nodiscard]] std::vector<Visit> visits_of(std::size_t crew) const {
+    std::vector<Visit> visits;
+    for (std::size_t j = 0; j < lines().size(); ++j) {
+      if (!lines()[j].booked || lines()[j].crew != crew) continue;
+      for (const job::SeasonStay& stay : lines()[j].stays) visits.push_back({j, &stay});
+    }
+    std::ranges::stable_sort(visits, {}, [](const Visit& v) { return v.stay->from; });
+    return visits;
+  }
+
+  [[nodiscard]] Section crew_days() const {
+    constexpr std::size_t most_listed = 20;
+    Table table{"", "", {}, {}};
+    table.columns = {
+        {"crew", "Crew"}, {"from", "From"}, {"to", "To"}, {"job", "Job"}, {"work", "Work"}};
+    for (std::size_t c = 0; c < s_.question.crews.size(); ++c) {
+      for (const Visit& v : visits_of(c)) {
+        Cell to = Cells::moment(v.stay->to);
+        to.text = dates::clock(v.stay->to);
+        table.rows.push_back({{Cells::words(s_.question.crews[c].name),
+                               Cells::moment(v.stay->from),
+                               std::move(to),
+                               Cells::words(name(v.job)),
+                               Cells::words(work_on(lines()[v.job], *v.stay))}});
+      }
+    }
+    Section section{"days", "Crews, day by day", {std::move(table)}, lines().size() <= most_listed};
+    section.own_page = true;
+    return section;
+  }
+
+  [[nodiscard]] Section defaults() const {
+    Facts facts;
+    const auto& travel = s_.question.travel;
+    const bool assumed = travel.source.kind != sources::Kind::given;
+    facts.facts.push_back({"travel_h",
+                           "Between two sites",
+                           {cells_.hours(travel.value).text + (assumed ? ", assumed" : ""),
+                            Value(travel.value.in(units::hours)),
+                            assumed ? Role::assumed : Role::plain}});
+    return {"rests_on", "What it rests on", {std::move(facts)}, true};
+  }
+
+  [[nodiscard]] Cell bottom_line() const {
+    const auto late =
+        std::ranges::count_if(lines(), [](const SeasonLine& l) { return l.days_late > 0; });
+    const season::Value& v = s_.season.value;
+    std::string text = late == 0 ? "Every promise can be kept"
+                                 : fmt::format("{} of {} jobs late", late, lines().size());
+    if (v.unbooked > 0) text += fmt::format(", {} without dates", v.unbooked);
+    text += s_.season.optimal ? "; proven the best season" : "; not proven the best: see the gap";
+    return {text, {}, late == 0 && v.unbooked == 0 ? Role::total : Role::stop};
+  }
+
+  [[nodiscard]] static std::string word(std::string_view text) {
+    std::string out;
+    for (const char ch : text) {
+      const auto byte = static_cast<unsigned char>(ch);
+      const bool plain = byte < 0x80 && std::isalnum(byte) != 0;
+      out += plain ? std::string(1, ch) : fmt::format("%{:02X}", byte);
+    }
+    return out;
+  }
+
+  [[nodiscard]] document::Agenda agenda() const {
+    document::Agenda agenda;
+    agenda.stamp = dates::iso(s_.first.today.value_or(s_.season.start));
+    for (std::size_t c = 0; c < s_.question.crews.size(); ++c) {
+      if (s_.crew && *s_.crew != c) continue;
+      for (const Visit& v : visits_of(c)) {
+        const std::string work = work_on(lines()[v.job], *v.stay);
+        agenda.entries.push_back({document::EntryKind::work,
+                                  fmt::format("season-{}-{}-{}@basinwright.invalid",
+                                              word(s_.question.crews[c].name),
+                                              word(name(v.job)),
+                                              dates::iso(v.stay->date)),
+                                  fmt::format("{} \u00b7 {}", name(v.job), work),
+                                  s_.question.crews[c].name,
+                                  s_.question.jobs[v.job].job->heading.client.address,
+                                  dates::iso(v.stay->from),
+                                  dates::iso(v.stay->to)});
+      }
+    }
+    return agenda;
+  }
+
+  const SeasonSubject& s_;
+  Cells cells_;
+};
+
+}  // namespace
+
+document::Document season(const SeasonSubject& s) {
+  return SeasonPage(s).made();
+}
+
+}  // namespace basinwright::report
