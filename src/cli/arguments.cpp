@@ -2,46 +2,18 @@
 #include <algorithm>
 #include <array>
 #include <filesystem>
+#include <map>
+#include <optional>
 #include <string_view>
 #include <utility>
 
-#include "basinwright/cli/request.hpp"
 #include "basinwright/diagnostics/diagnostic.hpp"
+#include "basinwright/readers/starter.hpp"
 #include "basinwright/report/pages.hpp"
+#include "command_line.hpp"
 
 namespace basinwright::cli {
 namespace {
-
-struct CommandRow {
-  std::string_view name;
-  Command command;
-  std::string_view help;
-};
-
-constexpr std::array<CommandRow, 14> commands{{
-    {"jobsheet", Command::jobsheet, "Priced materials list, day-by-day programme, cautions"},
-    {"quote", Command::quote, "The client's quotation, or a variation to it"},
-    {"takeoff", Command::takeoff, "Areas, perimeter and water volume, with a drawing (svg)"},
-    {"checklist",
-     Command::checklist,
-     "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards"},
-    {"handover", Command::handover, "What the client keeps: as built, care, what voids it"},
-    {"compare", Command::compare, "Two ways of doing the job, side by side"},
-    {"odds", Command::odds, "How sure the dates are: the job replayed over past years of weather"},
-    {"check", Command::check, "Every problem in the files, and nothing else"},
-    {"batch", Command::batch, "Many jobs, one result line each, in their order"},
-    {"explain", Command::explain, "How a number was reached: formula, inputs, source"},
-    {"record", Command::record, "Add an entry to the site log"},
-    {"replan", Command::replan, "The rest of the programme from what has really been done"},
-    {"today", Command::today, "Go or no-go for the next 48 hours, task by task"},
-    {"coating-record",
-     Command::coating_record,
-     "Conditions, batches, areas and readings against their limits"},
-}};
-
-/// In the order of `Format`.
-constexpr std::array<std::string_view, 7> formats{
-    "text", "markdown", "json", "csv", "svg", "html", "ics"};
 
 /// The formats a command can make.
 std::vector<std::string> formats_of(Command command) {
@@ -53,32 +25,6 @@ std::vector<std::string> formats_of(Command command) {
   if (!dates) std::erase(forms, "ics");
   return forms;
 }
-
-constexpr std::string_view examples = R"(Try:
-  basinwright jobsheet examples/plain-pool.json
-  basinwright takeoff examples/plain-pool.json --units us
-  basinwright takeoff examples/plain-pool.json --format svg --output plan.svg
-  basinwright explain examples/plain-pool.json quantities.etch.acid_l
-
-basinwright --help lists the commands.
-)";
-
-// The options as text; turned into a Request once CLI11 has accepted them.
-struct Texts {
-  std::string job, quantity, rates, output, start, today, units, paper = "A4", format = "text",
-                                                                 diagnostics = "text";
-  std::string other, table;
-  std::string by;
-  std::vector<std::string> weather, sets, years;
-  int weeks = 0;
-  std::string log, now, was;
-  std::vector<std::string> entry;
-  bool strict = false, no_color = false, quiet = false;
-  std::vector<std::string> jobs;
-  std::string folder, document = "jobsheet", document_format = "text";
-  std::size_t threads = 1;
-  bool fail_fast = false, resume = false;
-};
 
 bool has_log(Command command) {
   return command == Command::record || command == Command::replan || command == Command::today ||
@@ -149,7 +95,7 @@ void add_batch_options(CLI::App& sub, Texts& t) {
   sub.add_flag("--resume", t.resume, "Pass over what an earlier run with the same inputs has done");
 }
 
-void add_options(CLI::App& sub, Command command, Texts& t) {
+void add_job_options(CLI::App& sub, Command command, Texts& t) {
   if (command == Command::batch) {
     add_batch_options(sub, t);
   } else {
@@ -210,84 +156,116 @@ void add_options(CLI::App& sub, Command command, Texts& t) {
   sub.add_flag("--quiet", t.quiet, "No warnings");
 }
 
-bool is_command(std::string_view word) {
-  return std::ranges::find(commands, word, &CommandRow::name) != commands.end();
+void add_choice(CLI::App& sub,
+                const std::string& name,
+                std::string& target,
+                const std::string& help,
+                const std::vector<std::string>& choices) {
+  sub.add_option(name, target, help)
+      ->check(CLI::IsMember(choices))
+      ->type_name(CLI::detail::join(choices, "|"));
 }
 
-Leave misuse(std::string text) {
-  return {Status::misuse, "basinwright: " + std::move(text) + "\n"};
+void add_starter_options(CLI::App& sub, Texts& t) {
+  for (const readers::StarterQuestion& q : readers::starter_questions()) {
+    std::string& answer = t.starter[q.key];
+    if (q.choices.empty()) {
+      sub.add_option("--" + q.key, answer, q.words)->type_name(q.is_measure ? "LENGTH" : "TEXT");
+    } else {
+      add_choice(sub, "--" + q.key, answer, q.words, q.choices);
+    }
+  }
+  sub.add_option("--rates", t.rates, "Rate book whose coating systems may be named")
+      ->type_name("FILE");
+  sub.add_flag("--force", t.force, "Write over a file that is there");
+}
+
+void add_topic(CLI::App& sub, Command command, Texts& t) {
+  if (command == Command::completions) {
+    add_choice(sub, "SHELL", t.topic, "The shell", {"bash", "zsh", "fish"});
+    sub.get_option("SHELL")->required();
+  } else if (command == Command::schema) {
+    add_choice(sub, "SUBJECT", t.topic, "What it is of; job without it", {"job", "rates", "log"});
+    add_choice(sub, "--draft", t.draft, "The draft of JSON Schema", {"2020-12", "07"});
+  }
+}
+
+void add_options(CLI::App& sub, Command command, Texts& t) {
+  const bool of_itself = command == Command::schema || command == Command::completions ||
+                         command == Command::manual_page;
+  if (!of_itself && command != Command::starter) return add_job_options(sub, command, t);
+  if (of_itself) add_topic(sub, command, t);
+  if (command == Command::starter) add_starter_options(sub, t);
+  sub.add_option("--output", t.output, "Write here, whole or not at all")->type_name("FILE|-");
+  sub.add_flag("--quiet", t.quiet, "Say nothing beside the result");
+}
+
+// Every command on its own: what CLI11 parses, and what the tree is read from.
+class Program {
+ public:
+  Program()
+      : app_("Basinwright plans the repainting of a swimming pool.\n\n" + first_examples(),
+             "basinwright") {
+    app_.set_version_flag("--version", "basinwright " + std::string(report::version()));
+    app_.require_subcommand(1);
+    for (const CommandRow& row : commands()) {
+      add_options(
+          *app_.add_subcommand(std::string(row.name), std::string(row.help)), row.command, texts_);
+    }
+  }
+  [[nodiscard]] CLI::App& app() { return app_; }
+  [[nodiscard]] const Texts& texts() const { return texts_; }
+
+ private:
+  Texts texts_;
+  CLI::App app_;
+};
+
+// CLI11 puts what it checks by behind the name of the type.
+std::string type_of(const CLI::Option& option) {
+  const std::string type = option.get_type_name();
+  return type.substr(0, type.find(':'));
+}
+
+// A type name such as A4|letter lists all there is; FILE|- does not.
+std::vector<std::string> choices_in(const std::string& type) {
+  if (type.find('|') == std::string::npos || type.starts_with("FILE")) return {};
+  return CLI::detail::split(type, '|');
+}
+
+OptionPage page_of(const CLI::Option& option) {
+  const bool operand = option.get_positional();
+  OptionPage page;
+  page.name = operand ? option.get_name(true) : "--" + option.get_lnames().front();
+  page.value = option.get_items_expected_max() == 0 ? "" : type_of(option);
+  page.help = option.get_description();
+  page.choices = choices_in(page.value);
+  page.required = option.get_required();
+  page.many = option.get_items_expected_max() > 1 ||
+              option.get_multi_option_policy() == CLI::MultiOptionPolicy::TakeAll;
+  return page;
+}
+
+CommandPage page_of(const CommandRow& row, CLI::App& sub) {
+  CommandPage page{std::string(row.name), std::string(row.help), examples_of(row), {}, {}};
+  for (const CLI::Option* option : sub.get_options()) {
+    if (option->get_lnames() == std::vector<std::string>{"help"}) continue;
+    (option->get_positional() ? page.operands : page.options).push_back(page_of(*option));
+  }
+  return page;
+}
+
+std::string meant(std::string_view word, const std::vector<std::string>& known) {
+  const std::string_view near = diagnostics::nearest(word, {known.begin(), known.end()});
+  return near.empty() ? "" : " Did you mean \"" + std::string(near) + "\"?";
 }
 
 // A first word that is neither command nor file was meant as one of the two.
 Leave unknown_word(const std::string& word) {
-  std::vector<std::string_view> names;
-  names.reserve(commands.size());
-  for (const CommandRow& row : commands) names.push_back(row.name);
-  const std::string_view near = diagnostics::nearest(word, names);
-  std::string text = "there is no command and no file \"" + word + "\".";
-  if (!near.empty()) text += " Did you mean \"" + std::string(near) + "\"?";
-  return misuse(std::move(text) + " See basinwright --help.");
-}
-
-std::variant<Request, Leave> settle(Command command, const Texts& t) {
-  Request r;
-  r.command = command;
-  r.job = t.job;
-  r.quantity = t.quantity;
-  if (!t.rates.empty()) r.rates = t.rates;
-  r.weather = t.weather;
-  r.years = t.years;
-  r.weeks = t.weeks;
-  if (!t.other.empty()) r.other = t.other;
-  for (const std::string& set : t.sets) {
-    const std::size_t equals = set.find('=');
-    if (!set.starts_with('/') || equals == std::string::npos)
-      return misuse("--set takes a place and a value, such as --set /coating/coats=3.");
-    r.sets.push_back({set.substr(0, equals), set.substr(equals + 1)});
-  }
-  if (command == Command::compare && r.other.has_value() != r.sets.empty())
-    return misuse("compare takes a second job file or --set, one of the two.");
-  if (!t.output.empty()) r.output = t.output;
-  const std::array<std::pair<const std::string*, std::optional<dates::Date>*>, 3> days{
-      {{&t.start, &r.start}, {&t.today, &r.today}, {&t.by, &r.by}}};
-  for (const auto& [text, day] : days) {
-    if (text->empty()) continue;
-    *day = dates::parse_date(*text);
-    if (!*day)
-      return misuse("\"" + *text + "\" is no day of the calendar; write it as 2027-05-31.");
-  }
-  r.log = t.log;
-  r.entry = t.entry;
-  if (!t.was.empty()) r.was = t.was;
-  if (!t.now.empty()) {
-    r.now = dates::parse_minute(t.now);
-    if (!r.now) return misuse("\"" + t.now + "\" is no time; write it as 2027-05-31T06:00.");
-  }
-  r.both_units = t.units == "both";
-  if (!t.units.empty() && !r.both_units)
-    r.units = t.units == "us" ? units::System::us : units::System::metric;
-  if (t.paper == "letter") r.paper = document::Paper::letter;
-  r.format = static_cast<Format>(std::ranges::find(formats, t.format) - formats.begin());
-  r.table = t.table;
-  if (!r.table.empty() && r.format != Format::csv) return misuse("--table goes with --format csv.");
-  if (command == Command::batch) {
-    if (r.format == Format::text) r.format = Format::json;
-    r.batch = {t.jobs,
-               std::nullopt,
-               std::ranges::find(commands, t.document, &CommandRow::name)->command,
-               static_cast<Format>(std::ranges::find(formats, t.document_format) - formats.begin()),
-               t.threads,
-               t.fail_fast,
-               t.resume};
-    if (!t.folder.empty()) r.batch.folder = t.folder;
-    if (t.resume && !r.batch.folder && !r.output)
-      return misuse("--resume needs --output or --output-dir: what was done must stand in a file.");
-  }
-  r.json_diagnostics = t.diagnostics == "json";
-  r.strict = t.strict;
-  r.no_color = t.no_color;
-  r.quiet = t.quiet;
-  return r;
+  std::vector<std::string> names;
+  for (const CommandRow& row : commands()) names.emplace_back(row.name);
+  return misuse("there is no command and no file \"" + word + "\"." + meant(word, names) +
+                " See basinwright --help.");
 }
 
 // CLI11 takes the words from the back.
@@ -300,45 +278,82 @@ std::string first_line(const std::string& text) {
   return text.substr(0, text.find('\n'));
 }
 
-}  // namespace
+// An option that is none, or a value that its option does not take; with the nearest that is.
+std::optional<Leave> mistyped(const std::vector<std::string>& words, const CommandPage& page) {
+  std::vector<std::string> known{"--help"};
+  for (const OptionPage& option : page.options) known.push_back(option.name);
+  const std::string see = " See basinwright " + page.name + " --help.";
+  for (std::size_t i = 1; i < words.size() && words[i] != "--"; ++i) {
+    if (!words[i].starts_with("--")) continue;
+    const std::size_t equals = std::min(words[i].find('='), words[i].size());
+    const std::string name = words[i].substr(0, equals);
+    if (name == "--help") return {};
+    const auto option = std::ranges::find(page.options, name, &OptionPage::name);
+    if (option == page.options.end())
+      return misuse(page.name + " has no option " + name + "." + meant(name, known) + see);
+    if (option->value.empty()) continue;
+    if (equals == words[i].size() && ++i == words.size()) break;
+    const std::string value = equals < words[i].size() && words[i].starts_with(name + "=")
+                                  ? words[i].substr(equals + 1)
+                                  : words[i];
+    const auto& choices = option->choices;
+    if (choices.empty() || std::ranges::find(choices, value) != choices.end()) continue;
+    return misuse(name + " takes " + CLI::detail::join(choices, ", ") + ", not \"" + value + "\"." +
+                  meant(value, choices) + see);
+  }
+  return {};
+}
 
-std::variant<Request, Leave> parse_arguments(const std::vector<std::string>& arguments) {
-  if (arguments.empty()) {
-    return Leave{
-        Status::done,
-        "Basinwright plans the repainting of a swimming pool.\n\n" + std::string(examples)};
-  }
-  std::vector<std::string> words = arguments;
-  const std::string first = words.front();
-  const bool option = first.size() > 1 && first.front() == '-';
-  const bool general = first == "--help" || first == "-h" || first == "--version";
-  if (!is_command(first) && !general) {
-    std::error_code ignored;
-    if (!option && first != "-" && !std::filesystem::exists(first, ignored))
-      return unknown_word(first);
-    words.insert(words.begin(), "jobsheet");
-  }
-  CLI::App app{"Basinwright plans the repainting of a swimming pool.\n" + std::string(examples),
-               "basinwright"};
-  app.set_version_flag("--version", "basinwright " + std::string(report::version()));
-  app.require_subcommand(1);
-  Texts texts;
-  for (const CommandRow& row : commands) {
-    add_options(
-        *app.add_subcommand(std::string(row.name), std::string(row.help)), row.command, texts);
+std::variant<Request, Leave> parsed(Program& program, std::vector<std::string> words) {
+  CLI::App& app = program.app();
+  if (const CommandRow* row = row_of(words.front())) {
+    CLI::App* sub = app.get_subcommand(words.front());
+    if (auto leave = mistyped(words, page_of(*row, *sub))) return *std::move(leave);
   }
   try {
     app.parse(reversed(std::move(words)));
   } catch (const CLI::CallForHelp&) {
     const auto chosen = app.get_subcommands();
-    return Leave{Status::done, chosen.empty() ? app.help() : chosen.front()->help("basinwright")};
+    if (chosen.empty()) return Leave{Status::done, app.help()};
+    return Leave{Status::done,
+                 "Try:\n" + examples_of(*row_of(chosen.front()->get_name())) + "\n" +
+                     chosen.front()->help("basinwright")};
   } catch (const CLI::CallForVersion& version) {
     return Leave{Status::done, std::string(version.what()) + "\n"};
   } catch (const CLI::ParseError& error) {
     return misuse(first_line(error.what()) + " See basinwright --help.");
   }
-  const std::string name = app.get_subcommands().front()->get_name();
-  return settle(std::ranges::find(commands, name, &CommandRow::name)->command, texts);
+  return settle(row_of(app.get_subcommands().front()->get_name())->command, program.texts());
+}
+
+}  // namespace
+
+std::vector<CommandPage> command_tree() {
+  Program program;
+  std::vector<CommandPage> tree;
+  for (const CommandRow& row : commands())
+    tree.push_back(page_of(row, *program.app().get_subcommand(std::string(row.name))));
+  return tree;
+}
+
+std::variant<Request, Leave> parse_arguments(const std::vector<std::string>& arguments) {
+  if (arguments.empty()) {
+    return Leave{Status::done,
+                 "Basinwright plans the repainting of a swimming pool.\n\n" + first_examples() +
+                     "\nbasinwright --help lists the commands.\n"};
+  }
+  std::vector<std::string> words = arguments;
+  const std::string first = words.front();
+  const bool option = first.size() > 1 && first.front() == '-';
+  const bool general = first == "--help" || first == "-h" || first == "--version";
+  if (row_of(first) == nullptr && !general) {
+    std::error_code ignored;
+    if (!option && first != "-" && !std::filesystem::exists(first, ignored))
+      return unknown_word(first);
+    words.insert(words.begin(), "jobsheet");
+  }
+  Program program;
+  return parsed(program, std::move(words));
 }
 
 }  // namespace basinwright::cli

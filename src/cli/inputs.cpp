@@ -27,7 +27,8 @@ bool load(const std::string& path, readers::Input& input) {
 }
 
 bool load_all(const Request& r, Inputs& inputs) {
-  if (r.command != Command::batch && !load(r.job, inputs.jobs.emplace_back().input)) return false;
+  const bool has_job = r.command != Command::batch && r.command != Command::starter;
+  if (has_job && !load(r.job, inputs.jobs.emplace_back().input)) return false;
   if (r.other && !load(*r.other, inputs.jobs.emplace_back().input)) return false;
   if (!r.rates) {
     inputs.rates_input = readers::demonstration_rates();

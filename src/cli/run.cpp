@@ -10,13 +10,16 @@
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 #include "basinwright/job/weather_strip.hpp"
+#include "basinwright/readers/schema.hpp"
 #include "basinwright/report/pages.hpp"
 #include "batch.hpp"
+#include "command_line.hpp"
 #include "files.hpp"
 #include "inputs.hpp"
 #include "output.hpp"
 #include "record.hpp"
 #include "site.hpp"
+#include "starter.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -91,6 +94,10 @@ class Errand {
       case Command::handover:
         return dated(put(r_, report::handover(subject)), plan);
       case Command::jobsheet:
+      case Command::starter:
+      case Command::schema:
+      case Command::completions:
+      case Command::manual_page:
       case Command::check:
       case Command::batch:
       case Command::record:
@@ -198,6 +205,17 @@ Status carry_out(const Request& r) {
   return Errand(r, inputs).run();
 }
 
+// What the program says about itself: for editors, shells and man.
+std::string about_itself(const Request& r) {
+  if (r.command == Command::completions) return completions(r.topic, command_tree());
+  if (r.command == Command::manual_page) return manual_page(command_tree());
+  const auto subject = r.topic == "rates" ? readers::Subject::rate_book
+                       : r.topic == "log" ? readers::Subject::site_log
+                                          : readers::Subject::job_file;
+  return readers::schema(
+      subject, r.draft == "07" ? readers::Draft::draft_07 : readers::Draft::draft_2020_12);
+}
+
 Status leave(const Leave& leave) {
   if (leave.status == Status::done) {
     return print_out(leave.text) == Printed::failed ? Status::file : Status::done;
@@ -215,8 +233,18 @@ int run(const std::vector<std::string>& arguments) {
     const auto parsed = parse_arguments(arguments);
     if (const auto* words = std::get_if<Leave>(&parsed)) return static_cast<int>(leave(*words));
     const Request& request = std::get<Request>(parsed);
-    return static_cast<int>(request.command == Command::batch ? batch(request)
-                                                              : carry_out(request));
+    switch (request.command) {
+      case Command::batch:
+        return static_cast<int>(batch(request));
+      case Command::starter:
+        return static_cast<int>(make_starter(request));
+      case Command::schema:
+      case Command::completions:
+      case Command::manual_page:
+        return static_cast<int>(put(request, about_itself(request)));
+      default:
+        return static_cast<int>(carry_out(request));
+    }
   } catch (const std::bad_alloc&) {
     complain(out_of_memory);  // Words that need no memory.
   } catch (const std::exception& fault) {

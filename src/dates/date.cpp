@@ -37,7 +37,7 @@ std::optional<Date> parse_date(std::string_view text) {
   const auto y = digits(text.substr(0, 4));
   const auto m = digits(text.substr(5, 2));
   const auto d = digits(text.substr(8, 2));
-  if (!y || !m || !d || *y < 1900) return std::nullopt;
+  if (!y || !m || !d || *y < first_year || *y > last_year) return std::nullopt;
   const std::chrono::year_month_day date{std::chrono::year{*y},
                                          std::chrono::month{static_cast<unsigned>(*m)},
                                          std::chrono::day{static_cast<unsigned>(*d)}};

@@ -4,16 +4,25 @@
 
 #include <array>
 
+#include "basinwright/diagnostics/diagnostic.hpp"
 #include "basinwright/job/offer.hpp"
 #include "basinwright/job/plan.hpp"
 
 namespace basinwright::job {
 namespace {
 
-std::string names_of(const std::map<std::string, materials::CoatingSystem>& systems) {
+std::string known_systems(const std::map<std::string, materials::CoatingSystem>& systems,
+                          const std::string& wanted) {
+  if (systems.empty()) return "It has none.";
   std::string known;
-  for (const auto& [name, system] : systems) known += (known.empty() ? "" : ", ") + name;
-  return known;
+  std::vector<std::string_view> names;
+  for (const auto& [name, system] : systems) {
+    known += (known.empty() ? "" : ", ") + name;
+    names.emplace_back(name);
+  }
+  const std::string_view near = diagnostics::nearest(wanted, names);
+  const std::string meant = near.empty() ? "" : "Did you mean \"" + std::string(near) + "\"? ";
+  return meant + "It has: " + known + ".";
 }
 
 // An amount of the job file is in the rate book's currency, whose minor units are known only now.
@@ -35,11 +44,10 @@ void check_amount(const std::optional<std::string>& amount,
 std::vector<Mismatch> mismatches(const Job& job, const RateBook& rates) {
   std::vector<Mismatch> out;
   if (!job.coating.system.empty() && !rates.systems.contains(job.coating.system)) {
-    const std::string known = names_of(rates.systems);
     out.push_back(Mismatch{"unknown-system",
                            job.coating.system_pointer,
                            "The rate book has no coating system of this name",
-                           known.empty() ? "It has none." : "It has: " + known + "."});
+                           known_systems(rates.systems, job.coating.system)});
   }
   check_amount(job.refill.water_price, "/refill/water_price", rates, out);
   check_amount(job.terms.rounding, "/terms/rounding", rates, out);

@@ -7,6 +7,7 @@
 
 #include "basinwright/chemistry/ph_dose.hpp"
 #include "basinwright/chemistry/water_units.hpp"
+#include "basinwright/job/water_care.hpp"
 #include "water_indices.hpp"
 
 namespace basinwright::job {
@@ -15,9 +16,6 @@ namespace {
 using chemistry::StartUpAction;
 using units::Concentration;
 
-// Within this of its target a pH is left alone: 7.4 to 7.8 about 7.6.
-constexpr Sourced<double> ph_margin{
-    0.2, {sources::Kind::common_practice, "start-up-targets", "7.4 to 7.8"}};
 constexpr Sourced<double> no_stabiliser{
     0.0, {sources::Kind::assumed, "start-up-targets", "no stabiliser in fresh water"}};
 

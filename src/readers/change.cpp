@@ -3,10 +3,10 @@
 #include <fmt/format.h>
 #include <vector>
 
+#include "json_text.hpp"
 #include "node.hpp"
 
 namespace basinwright::readers {
-namespace {
 
 std::string quoted(std::string_view text) {
   std::string out = "\"";
@@ -20,6 +20,8 @@ std::string quoted(std::string_view text) {
   }
   return out + "\"";
 }
+
+namespace {
 
 // As it stands when it is JSON; quoted when it is bare, such as 9.2 m.
 std::string json_of(const std::string& value) {

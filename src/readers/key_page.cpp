@@ -11,6 +11,21 @@
 #include "measures.hpp"
 
 namespace basinwright::readers {
+
+std::string limits_of(const Field& field) {
+  const bool low = std::isfinite(field.low);
+  const bool high = std::isfinite(field.high);
+  Field measured = field;
+  if (field.type == Type::list) measured.type = field.element;
+  if (low && high && !field.above_low) {
+    return limit_words(measured, field.low) + " to " + limit_words(measured, field.high);
+  }
+  std::string words;
+  if (low) words = (field.above_low ? "over " : "from ") + limit_words(measured, field.low);
+  if (high) words += (words.empty() ? "up to " : ", up to ") + limit_words(measured, field.high);
+  return words;
+}
+
 namespace {
 
 constexpr std::string_view opening = R"(# The job file, the rate book and the site log, key by key
@@ -73,20 +88,6 @@ std::string kind_of(const Field& field) {
   if (holds_elements) kind += " of " + name_of(field.element);
   if (!field.choices.empty()) kind += " `" + std::string(field.choices) + "`";
   return kind;
-}
-
-std::string limits_of(const Field& field) {
-  const bool low = std::isfinite(field.low);
-  const bool high = std::isfinite(field.high);
-  Field measured = field;
-  if (field.type == Type::list) measured.type = field.element;
-  if (low && high && !field.above_low) {
-    return limit_words(measured, field.low) + " to " + limit_words(measured, field.high);
-  }
-  std::string words;
-  if (low) words = (field.above_low ? "over " : "from ") + limit_words(measured, field.low);
-  if (high) words += (words.empty() ? "up to " : ", up to ") + limit_words(measured, field.high);
-  return words;
 }
 
 std::string escaped(std::string_view text) {

@@ -12,6 +12,9 @@ namespace basinwright::readers {
 /// A limit of a row in the unit people would say it in.
 [[nodiscard]] std::string limit_words(const Field& field, double si);
 
+/// Both limits of a row, as a page says them; empty when it has none.
+[[nodiscard]] std::string limits_of(const Field& field);
+
 /// Code and message for a value outside its row's limits.
 [[nodiscard]] std::pair<Code, std::string> outside(const Field& field, double si);
 

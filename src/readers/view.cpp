@@ -273,7 +273,7 @@ std::optional<dates::Date> date_of(const Node& at, std::string pointer, Context&
                    at,
                    std::move(pointer),
                    "\"" + at.text + "\" is no day of the calendar",
-                   "Write it as 2027-05-31.");
+                   "Write it as 2027-05-31, in a year from 1900 to 9990.");
   }
   return day;
 }

@@ -1,10 +1,12 @@
 #include <fmt/format.h>
+#include <algorithm>
 #include <cctype>
 #include <cmath>
 #include <stdexcept>
 #include <type_traits>
 
 #include "basinwright/units/bare.hpp"
+#include "basinwright/units/spellings.hpp"
 #include "measures.hpp"
 #include "view.hpp"
 
@@ -100,6 +102,22 @@ Parsed<Q> parse_of(const Field& field, std::string_view text) {
   return Reading<Q>::parse(text);
 }
 
+// The unit that was meant: the nearest spelling with which the text can be read.
+template <class Q>
+std::string meant_unit(const Field& field, const std::string& text, const ParseError& error) {
+  const std::size_t begin = std::min(error.offset, text.size());
+  const std::size_t end = std::min(text.find_first_of(" /", begin), text.size());
+  if (begin == end) return "";
+  const std::string before = text.substr(0, begin);
+  const std::string after = text.substr(end);
+  std::vector<std::string_view> known;
+  for (const std::string_view spelling : unit_spellings()) {
+    const auto read = parse_of<Q>(field, before + std::string(spelling) + after);
+    if (std::holds_alternative<Q>(read)) known.push_back(spelling);
+  }
+  return std::string(diagnostics::nearest(text.substr(begin, end - begin), known));
+}
+
 template <class Q>
 double si_of(const Q& q) {
   if constexpr (std::is_same_v<Q, Fraction>) {
@@ -180,12 +198,13 @@ std::optional<Q> View::parse(const Field& field, const Node& at, const std::stri
   const Code code = no_number          ? codes::not_finite
                     : error.wrong_unit ? codes::wrong_unit
                                        : codes::not_a_measure;
+  const std::string meant = error.wrong_unit ? meant_unit<Q>(field, at.text, error) : std::string();
   context_->report(
       code,
       at,
       where,
       fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error.reason),
-      error.hint);
+      meant.empty() ? error.hint : fmt::format("did you mean {}? {}", meant, error.hint));
   return {};
 }
 

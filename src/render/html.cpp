@@ -38,10 +38,11 @@ std::string_view sheet_class(const Drawing& drawing, Paper paper) {
 /// Writes the blocks of sections, counting the drawings for their identifiers.
 class Body {
  public:
-  explicit Body(Paper paper) : paper_(paper) {}
+  Body(const Document& document, Paper paper) : document_(document), paper_(paper) {}
 
   std::string blocks(const Section& section) {
     name_ = section.title;
+    key_ = section.key;
     std::string out;
     for (const document::Block& block : section.blocks)
       out += std::visit([this](const auto& b) { return this->of(b); }, block);
@@ -55,7 +56,19 @@ class Body {
     return fmt::format("<p{}>{}</p>\n", with_class(html_class(paragraph.role)), text);
   }
 
-  static std::string of(const document::Facts& facts) {
+  /// The folded section that belongs beside a number; nothing when there is none.
+  std::string beside(const document::Fact& fact) {
+    if (fact.key.empty()) return "";
+    const std::string key = key_ + "." + fact.key;
+    const auto it = std::ranges::find_if(
+        document_.sections, [&](const Section& s) { return s.folded && s.key == key; });
+    if (it == document_.sections.end()) return "";
+    Body inner(document_, paper_);
+    return fmt::format("<dd class=\"beside\"><details>\n<summary>how</summary>\n{}</details></dd>",
+                       inner.blocks(*it));
+  }
+
+  std::string of(const document::Facts& facts) {
     std::string rows;
     bool amounts = true;
     for (const document::Fact& fact : facts.facts) {
@@ -63,7 +76,8 @@ class Body {
       const Role role = fact.cell.role;
       amounts = amounts && (role == Role::money || role == Role::total);
       const std::string value = html_marked(fact.cell.text, role);
-      const std::string dd = fmt::format("<dd{}>{}</dd>", with_class(html_class(role)), value);
+      const std::string dd =
+          fmt::format("<dd{}>{}</dd>{}", with_class(html_class(role)), value, beside(fact));
       // What has no label of its own says more about the one before it.
       constexpr std::string_view end = "</div>\n";
       if (fact.label.empty() && rows.ends_with(end)) {
@@ -104,8 +118,10 @@ class Body {
                        html_text(drawing.title));
   }
 
+  const Document& document_;
   Paper paper_;
   std::string name_;
+  std::string key_;
   int drawings_ = 0;
 };
 
@@ -117,10 +133,10 @@ struct Part {
 
 /// The sections that have something to show.
 std::vector<Part> parts_of(const Document& document, Paper paper) {
-  Body body(paper);
+  Body body(document, paper);
   std::vector<Part> parts;
   for (const Section& section : document.sections) {
-    if (!section.shown) continue;
+    if (!section.shown || (section.folded && !section.key.empty())) continue;
     std::string blocks = body.blocks(section);
     // A heading may stand for the parts under it.
     if (blocks.empty() && !section.own_page) continue;

@@ -20,6 +20,7 @@ h1{font-size:2.25rem;letter-spacing:-.01em;margin:0}
 h2{font-size:1.4rem;margin:0 0 1rem}
 h3{font-size:1.1rem;margin:0 0 .75rem}
 p,ul,ol,dl,table,figure,details{margin:0 0 1.25rem}
+ul,ol{padding-left:1.3rem}
 a{color:var(--accent);text-underline-offset:.15em}
 a:focus-visible,summary:focus-visible{outline:3px solid var(--accent);outline-offset:2px}
 .subtitle{color:var(--soft);margin:.5rem 0 0}
@@ -36,23 +37,27 @@ section.under{margin-top:2rem}
 dt{color:var(--soft)}
 dd{margin:0;grid-column:2}
 dl.sums>div{grid-template-columns:1fr auto}
+dl.sums{max-width:32rem}
 dl.sums dd{text-align:right;font-variant-numeric:tabular-nums}
 .total dt,.total dd,tr.total>*{font-weight:700;color:var(--ink)}
 table{width:100%;border-collapse:collapse;font-variant-numeric:tabular-nums lining-nums}
 caption{text-align:left;font-weight:600;padding:0 0 .6rem;break-after:avoid}
 th,td{text-align:left;vertical-align:top;padding:.5rem 1rem .5rem 0;border-bottom:1px solid var(--rule)}
 th:last-child,td:last-child{padding-right:0}
-thead th{font-size:.85rem;font-weight:600;color:var(--soft);vertical-align:bottom;border-bottom:2px solid var(--strong)}
+thead th,thead td{font-size:.85rem;font-weight:600;color:var(--soft);vertical-align:bottom;border-bottom:2px solid var(--strong)}
+table.narrow{width:auto;min-width:min(100%,32rem)}
 tbody th{font-weight:500}
 tbody tr.group>*{font-weight:700;padding-top:1.1rem}
 tr.total>*{border-top:2px solid var(--strong)}
 tr.total+tr.total>*{border-top:0}
 td.n,th.n,dd.n{text-align:right;white-space:nowrap}
+td.n:not(:last-child),th.n:not(:last-child){padding-right:1.75rem}
 .k{white-space:nowrap}
 dd.n{text-align:left}
 p.heading{font-weight:600;break-after:avoid}
 .caution,.stop{font-weight:600}
 p.caution,li.caution,p.stop,li.stop{border-left:4px solid var(--strong);padding:.15rem 0 .15rem .9rem;list-style:none;break-inside:avoid}
+li.caution,li.stop{margin-left:-1.3rem}
 p.stop,li.stop{border:3px solid var(--strong);padding:.75rem 1rem}
 .mark{font-weight:800}
 .assumed{font-style:italic}
@@ -73,18 +78,24 @@ figure svg{display:block;max-width:100%;height:auto}
 figcaption{color:var(--soft);margin-top:.5rem}
 summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
+.beside,.beside details{margin:0}
+.beside summary{padding:0;font-size:.875rem;color:var(--soft)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
 .site h3{font-size:1.3rem}
-.site td,.site th{padding-top:.65rem;padding-bottom:.65rem}
+.site td,.site th{padding-top:.65rem;padding-bottom:.65rem;vertical-align:baseline}
+.site thead th,.site thead td{font-size:1rem;vertical-align:bottom}
 .site .box{width:7mm;height:7mm;vertical-align:-1.4mm}
 .site .line{height:1.7em}
+.site table.narrow{width:100%}
+.site tr:has(td.blank)>*{vertical-align:bottom}
 @media screen and (max-width:40rem){
 .page{padding:1.25rem 1rem 3rem}
 h1{font-size:1.75rem}
 .facts>div{grid-template-columns:1fr}
 dd{grid-column:1}
+dl.sums dd{grid-column:2}
 table.wide,table.wide tbody,table.wide tr,table.wide th,table.wide td{display:block;width:auto;text-align:left;white-space:normal;border:0;padding:.1rem 0}
 table.wide thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 table.wide caption{display:block}
@@ -109,22 +120,37 @@ section.page-start{break-before:page;margin-top:0}
 tr,.facts>div{break-inside:avoid}
 table.short,dl{break-inside:avoid}
 .room{height:32mm;margin-bottom:-32mm;break-inside:avoid;break-after:avoid}
-.site section{break-inside:avoid}
 .sheets>h2,.sheets>h3{display:none}
 .sheets{margin:0}
 thead{display:table-header-group}
 th,td{padding-top:1.3mm;padding-bottom:1.3mm}
+.room+table th,.room+table td{padding-top:.9mm;padding-bottom:.9mm}
 .facts>div{padding:1mm 0;grid-template-columns:52mm 1fr}
 dl.sums>div{grid-template-columns:1fr auto}
+.facts>div:has(dd.blank){padding-top:3.2mm}
 p{orphans:3;widows:3}
 a{color:inherit;text-decoration:none}
-.site{font-size:12pt;line-height:1.4}
-.site h1{font-size:24pt}
-.site h2{font-size:18pt}
-.site h3{font-size:14pt}
-.site th,.site td{padding-top:2mm;padding-bottom:2mm}
-.site thead th{font-size:10pt}
-.site .facts>div{padding:1.6mm 0}
+.site{font-size:13pt;line-height:1.35}
+.site h1{font-size:25pt}
+.site h2{font-size:19pt}
+.site h3{font-size:15pt;margin-bottom:2mm}
+.site p.heading{margin-bottom:2.5mm}
+.site p,.site dl,.site ul,.site table{margin-bottom:3.5mm}
+.site p.caution{margin-bottom:2.5mm}
+.site th,.site td{padding-top:1.8mm;padding-bottom:1.8mm}
+.site thead th,.site thead td{font-size:12pt}
+.site .facts>div{padding:1.4mm 0;grid-template-columns:62mm 1fr}
+.site li{margin-bottom:1.4mm}
+.site section:not(.under),.site .ticks{break-inside:avoid}
+.site p{break-inside:avoid}
+.site p:not(:last-child){break-after:avoid}
+.site .page-start:has(+.under){break-after:avoid}
+.site .page-start:not(:has(+.under)){font-size:12pt;line-height:1.3}
+.site .page-start:not(:has(+.under)) li{margin-bottom:.8mm}
+.site .page-start:not(:has(+.under)) tbody>tr>*{padding-top:1.1mm;padding-bottom:1.1mm}
+.site .page-start:not(:has(+.under)) .box{height:5mm;width:5mm;vertical-align:-.9mm}
+.site .under>:has(~.ticks){break-after:avoid}
+.site .under:has(+.page-start)>table:last-child{break-before:avoid}
 figure.sheet{margin:0;overflow:hidden;break-after:page;break-before:page}
 figure.sheet svg{max-width:none}
 figure.sheet figcaption{display:none}

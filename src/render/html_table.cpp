@@ -24,6 +24,9 @@ constexpr std::size_t few = 8;
 /// A column with nothing longer is not broken into lines.
 constexpr std::size_t whole = 20;
 
+/// Up to so many short columns, a table is no wider than it needs.
+constexpr std::size_t most_narrow = 5;
+
 struct Column {
   std::size_t index = 0;
   bool right = false;
@@ -203,6 +206,9 @@ std::string html_table(const Table& table, std::string_view name) {
           ? fmt::format("<caption class=\"unseen\">{}</caption>\n", markup_text(name))
           : fmt::format("<caption>{}</caption>\n", html_text(table.caption));
   std::string classes = columns.size() >= wide ? "wide" : "";
+  // Short cells far apart are hard to read across.
+  if (std::ranges::all_of(columns, &Column::whole) && columns.size() <= most_narrow)
+    add_class(classes, "narrow");
   const bool brief = table.rows.size() <= few;
   if (brief) add_class(classes, "short");
   return fmt::format("{}<table{}>\n{}{}{}</table>\n",

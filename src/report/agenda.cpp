@@ -109,15 +109,14 @@ class Agenda {
   void add_orders() {
     for (const job::Order& order : s_.plan.orders) {
       if (!order.by) continue;
-      std::string items;
+      std::vector<std::string> items;
       for (const job::Ordered& one : order.packs) {
-        if (items.find(one.item) == std::string::npos)
-          items += (items.empty() ? "" : ", ") + one.item;
+        if (std::ranges::find(items, one.item) == items.end()) items.push_back(one.item);
       }
       add(EntryKind::to_do,
           uid("order", order.supplier),
           titled(order.supplier.empty() ? "Order" : "Order from " + order.supplier),
-          std::move(items),
+          fmt::format("{}", fmt::join(items, ", ")),
           "",
           dates::iso(*order.by));
     }

@@ -57,8 +57,7 @@ constexpr std::array<std::pair<std::string_view, CautionWords>, 25> cautions{{
       "mil-hdbk-1110 5.14"}},
     {"vapours-sink",
      {"Acid fume, solvent and carbon dioxide sink to the deep end: draw air from the lowest point, "
-      "two people, a ladder, a way to call help. Neutralising all the acid gives up to {figure} of "
-      "carbon dioxide.",
+      "two people, a ladder, a way to call help.{figure}",
       "mil-hdbk-1110 13.6.3"}},
     {"deep-shell",
      {"A shell that is deep, tented or covered can be a confined space: test the air before going "
@@ -169,11 +168,14 @@ std::string caution_text(const job::Caution& caution, units::System system) {
     amount = us ? "A pound" : "A kilogram";
     figure = gas(us ? volume * units::pounds(1).in(units::kilograms) : volume);
   } else if (caution.code == "vapours-sink") {
-    figure = gas(volume);
+    figure = caution.figure > 0.0
+                 ? fmt::format(" Neutralising all the acid gives up to {} of carbon dioxide.",
+                               gas(volume))
+                 : "";
   } else if (caution.code == "silica") {
     amount = us ? "5 in" : "125 mm";
     const double cfm = units::litres(1000.0 * caution.figure).in(units::cubic_feet) / 60.0;
-    figure = us ? units::fixed(cfm, 0) + " cfm" : figure + " m3/h";
+    figure = us ? units::fixed(cfm, 0) + " cfm" : figure + " m³/h";
   } else if (caution.code == "rain-before-drain") {
     const units::Length rain = units::millimetres(caution.figure);
     figure =

@@ -133,10 +133,8 @@ Section emergency_section(const Subject& s) {
   Table table;
   table.caption = "First aid; the safety data sheet of the product goes first";
   table.columns = {{"", "What happened"}, {"", "What is done"}};
-  for (const Aid& aid : first_aid()) {
-    table.rows.push_back(
-        {{Cells::words(std::string(aid.what)), Cells::words(std::string(aid.what_to_do))}});
-  }
+  for (const FirstAid& aid : first_aid())
+    table.rows.push_back({{Cells::words(aid.what), Cells::words(aid.what_to_do)}});
   section.blocks.emplace_back(std::move(table));
   return section;
 }
@@ -221,10 +219,14 @@ std::vector<std::string> caution_codes(const Subject& s, const std::vector<std::
   return codes;
 }
 
-Paragraph caution_paragraph(const Subject& s, const std::string& code) {
+Paragraph caution_paragraph(const Subject& s, const std::string& code, std::string_view task) {
   const auto it = std::ranges::find(s.plan.cautions, code, &job::Caution::code);
   if (it == s.plan.cautions.end()) return {"", "", {}, Role::caution, false};
-  return {"", caution_text(*it, s.units), {}, Role::caution, true};
+  job::Caution caution = *it;
+  // The gas of the bicarbonate is no matter of the painters.
+  const bool acid = task.empty() || task == "neutralise" || task.starts_with("etch-");
+  if (code == "vapours-sink" && !acid) caution.figure = 0.0;
+  return {"", caution_text(caution, s.units), {}, Role::caution, true};
 }
 
 Table readings_table(const Subject& s, const std::vector<std::string>& columns) {
@@ -257,6 +259,7 @@ Table readings_table(const Subject& s, const std::vector<std::string>& columns) 
 
 Table signatures() {
   Table table;
+  table.caption = "End of the day";
   table.columns = {{"", "Name"}, {"", "Signature"}, {"", "Time"}};
   constexpr int lines = 2;
   for (int i = 0; i < lines; ++i)
@@ -301,9 +304,8 @@ document::Document checklist(const Subject& s) {
       }
       d.sections.push_back(step_section(s, at, codes, mornings));
     }
-    Section signed_off{"", "End of the day", {signatures()}, true};
-    signed_off.under = true;
-    d.sections.push_back(std::move(signed_off));
+    // In the last step's part, so that it never comes alone on a sheet.
+    d.sections.back().blocks.emplace_back(signatures());
   }
   for (Section& card : day_cards(s, mornings)) d.sections.push_back(std::move(card));
   d.bottom_line = {fmt::format("{} days · {} hold points · {} kits",

@@ -23,9 +23,10 @@ Section card(std::string title) {
   return section;
 }
 
-List ticks(std::span<const std::string_view> lines) {
+template <class Lines>
+List ticks(const Lines& lines) {
   List list;
-  for (const std::string_view line : lines) list.items.push_back(Cells::tick(std::string(line)));
+  for (const auto& line : lines) list.items.push_back(Cells::tick(std::string(line)));
   return list;
 }
 
@@ -131,9 +132,7 @@ Section coating_card(const Subject& s,
       Facts{{{"", "System", Cells::words(name), true},
              {"", "Kit, A and B together", c.litres(system.kit.value), true},
              {"", "Stands, pot life", Cells::words(stands + ", " + lasts + " at " + at), true}}});
-  List list;
-  for (const std::string& step : kit_steps(stands, lasts)) list.items.push_back(Cells::tick(step));
-  section.blocks.emplace_back(std::move(list));
+  section.blocks.emplace_back(ticks(kit_steps(stands, lasts)));
   if (!s.plan.mixing.marks.empty() && index == 0) section.blocks.emplace_back(marks_list(s));
   if (index >= mornings.size()) return section;
   section.title += fmt::format(" · {}", task(mornings[index].task));
@@ -147,7 +146,8 @@ Section coating_card(const Subject& s,
   return section;
 }
 
-Section round(const Subject& s, std::string title, std::span<const std::string_view> lines) {
+template <class Lines>
+Section round(const Subject& s, std::string title, const Lines& lines) {
   Section section = card(std::move(title));
   section.blocks.emplace_back(Facts{{{"", "Date", Cells::blank(), true},
                                      {"", "Coat and section", Cells::blank(), true},

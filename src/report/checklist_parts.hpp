@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "basinwright/job/mixing_plan.hpp"
@@ -26,8 +27,10 @@ struct StepOnDay {
 /// The cautions of the plan that matter at these tasks, each once.
 [[nodiscard]] std::vector<std::string> caution_codes(const Subject& s,
                                                      const std::vector<std::string>& tasks);
-/// A caution as a block of its own.
-[[nodiscard]] document::Paragraph caution_paragraph(const Subject& s, const std::string& code);
+/// A caution as a block of its own, said for a task.
+[[nodiscard]] document::Paragraph caution_paragraph(const Subject& s,
+                                                    const std::string& code,
+                                                    std::string_view task = {});
 
 /// Air, shell, humidity, dew point and margin with their limits, and columns to write in.
 [[nodiscard]] document::Table readings_table(const Subject& s,

@@ -143,7 +143,7 @@ void add_holds(const preparation::Step& step, Section& section) {
     capitalise(what);
     capitalise(limit);
     table.rows.push_back({{Cells::words(what),
-                           {limit, {}, Role::caution},
+                           {limit, {}, Role::total},
                            Cells::blank(),
                            Cells::tick(),
                            Cells::blank()}});
@@ -228,7 +228,8 @@ Section step_section(const Subject& s,
   if (!at.first) section.title += ", goes on";
   const std::string when = when_text(at);
   if (!when.empty()) section.blocks.emplace_back(Paragraph{"", when, {}, Role::heading, true});
-  for (const std::string& code : cautions) section.blocks.emplace_back(caution_paragraph(s, code));
+  for (const std::string& code : cautions)
+    section.blocks.emplace_back(caution_paragraph(s, code, name));
   if (at.first) {
     section.blocks.emplace_back(
         Paragraph{"", std::string(reason(at.step->why)), {}, Role::plain, true});

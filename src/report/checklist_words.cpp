@@ -5,6 +5,10 @@
 #include <algorithm>
 #include <array>
 
+#include "basinwright/units/show.hpp"
+#include "basinwright/units/unit.hpp"
+#include "word_figures.hpp"
+
 namespace basinwright::report {
 namespace {
 
@@ -82,7 +86,8 @@ const TaskWords* words_of(std::string_view task) {
 
 // The usual words of safety data sheets (UN GHS, annex 4), shortened.
 constexpr std::array<Aid, 7> aids{{
-    {"In the eyes", "Water, at once, for at least 15 minutes, eyelids held open. Then a doctor."},
+    {"In the eyes",
+     "Water, at once, for at least {minutes} minutes, eyelids held open. Then a doctor."},
     {"Acid or chlorine on the skin", "Clothes off, water, at once, for a long time."},
     {"Epoxy or hardener on the skin",
      "Wiped off, then soapy water, never solvent. Skin that itches or reddens: off this work, and "
@@ -119,7 +124,7 @@ constexpr std::array<std::string_view, 11> morning{
     "Nobody smokes, no flame, no spark"};
 
 constexpr std::array<std::string_view, 9> evening{
-    "Coat looked over for misses, runs and soft patches: after 4 to 6 hours nothing is tacky",
+    "Coat looked over for misses, runs and soft patches: after {tacky} nothing is tacky",
     "Rain plan: run-off turned away, nothing stands on the new coat",
     "Shade cloth up where it was agreed, nobody below it without extraction",
     "Tools cleaned as the data sheet says, rags in the closed metal bin with water",
@@ -132,12 +137,18 @@ constexpr std::array<std::string_view, 9> evening{
 constexpr std::array<std::string_view, 8> acid{
     "Shield, goggles, acid-gas mask, gloves and boots on; hose running, eyewash at hand",
     "Inside the shell, shallow end, upwind; two people, a ladder, air drawn from the deep end",
-    "Plastic bucket or can only. Water in first, to the litre the card says",
+    "Plastic bucket or can only. Water in first, as much as the card says",
     "Acid slowly into the water. Never water into acid",
     "Stirred with plastic; it warms: that is normal, boiling is not",
     "Walls first, from a can not filled to the brim; then the floor",
     "Flushed when the fizzing stops; it never dries on",
     "Caps back on, acid locked away from anything with chlorine"};
+
+std::string tacky_hours() {
+  return fmt::format("{} to {} hours",
+                     units::fixed(figures::tacky_from.value.in(units::hours), 0),
+                     units::fixed(figures::tacky_to.value.in(units::hours), 0));
+}
 
 }  // namespace
 
@@ -156,8 +167,14 @@ std::string_view worn_for(std::string_view task) {
   return words == nullptr ? std::string_view() : words->worn;
 }
 
-std::span<const Aid> first_aid() {
-  return aids;
+std::vector<FirstAid> first_aid() {
+  const std::string minutes = units::fixed(figures::eye_rinse.value.in(units::minutes), 0);
+  std::vector<FirstAid> lines;
+  for (const Aid& aid : aids) {
+    lines.push_back({std::string(aid.what),
+                     fmt::format(fmt::runtime(aid.what_to_do), fmt::arg("minutes", minutes))});
+  }
+  return lines;
 }
 std::span<const Aid> licensed_work() {
   return licences;
@@ -165,8 +182,11 @@ std::span<const Aid> licensed_work() {
 std::span<const std::string_view> morning_rounds() {
   return morning;
 }
-std::span<const std::string_view> evening_rounds() {
-  return evening;
+std::vector<std::string> evening_rounds() {
+  std::vector<std::string> lines;
+  for (const std::string_view line : evening)
+    lines.push_back(fmt::format(fmt::runtime(line), fmt::arg("tacky", tacky_hours())));
+  return lines;
 }
 std::span<const std::string_view> acid_steps() {
   return acid;
@@ -175,11 +195,13 @@ std::span<const std::string_view> acid_steps() {
 std::vector<std::string> kit_steps(const std::string& induction, const std::string& pot_life) {
   return {
       "Whole kits, one at a time, inside the shell: all of B into A",
-      "300 turns with a flat metal stirrer, sides and bottom scraped",
+      fmt::format("{} turns with a flat metal stirrer, sides and bottom scraped",
+                  figures::stirrer_turns.value),
       "B's can left to drain, then stirred again; nothing is added",
       fmt::format("It stands {}, then it is stirred once more", induction),
       fmt::format("Used up within {} of the start of mixing; warm paint goes off sooner", pot_life),
-      "Tacky after 4 to 6 hours: undermixed; it comes off and is never coated over"};
+      fmt::format("Tacky after {}: undermixed; it comes off and is never coated over",
+                  tacky_hours())};
 }
 
 }  // namespace basinwright::report

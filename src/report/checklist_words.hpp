@@ -13,17 +13,21 @@ namespace basinwright::report {
 /// What is worn and kept at hand for it; empty where nothing is beyond boots and gloves.
 [[nodiscard]] std::string_view worn_for(std::string_view task);
 
-/// First aid line by line, what happened and what is done.
+/// A case and what is done about it.
 struct Aid {
   std::string_view what, what_to_do;
 };
-[[nodiscard]] std::span<const Aid> first_aid();
+struct FirstAid {
+  std::string what, what_to_do;
+};
+/// First aid line by line.
+[[nodiscard]] std::vector<FirstAid> first_aid();
 /// Who decides what: work that is not the crew's.
 [[nodiscard]] std::span<const Aid> licensed_work();
 
 /// The rounds of a painting day.
 [[nodiscard]] std::span<const std::string_view> morning_rounds();
-[[nodiscard]] std::span<const std::string_view> evening_rounds();
+[[nodiscard]] std::vector<std::string> evening_rounds();
 /// How acid is mixed, in order.
 [[nodiscard]] std::span<const std::string_view> acid_steps();
 /// How a kit is mixed, in order.

@@ -5,6 +5,10 @@
 #include <array>
 #include <utility>
 
+#include "basinwright/job/water_care.hpp"
+#include "basinwright/units/show.hpp"
+#include "basinwright/units/unit.hpp"
+
 namespace basinwright::report {
 namespace {
 
@@ -116,9 +120,16 @@ std::vector<std::string> never_included(bool with_water) {
   return out;
 }
 
-std::vector<std::string> care(const job::Plan& plan) {
+std::string ph_range(const job::Job& job) {
+  const double aim = job::ph_aim(job.refill);
+  return fmt::format("{} to {}",
+                     units::fixed(aim - job::ph_margin.value, 1),
+                     units::fixed(aim + job::ph_margin.value, 1));
+}
+
+std::vector<std::string> care(const Subject& s) {
   std::vector<std::string> out;
-  if (const auto life = materials::expected_life(plan.quantities.coats.size())) {
+  if (const auto life = materials::expected_life(s.plan.quantities.coats.size())) {
     out.push_back(fmt::format(
         "With good care of the water a coat like this may last {} to {} years. That is what the "
         "trade sees, not a promise.",
@@ -131,8 +142,8 @@ std::vector<std::string> care(const job::Plan& plan) {
   out.emplace_back(
       "Nothing but salt or chlorine goes into the water in the first days; after that one chemical "
       "at a time, dissolved first, away from the walls.");
-  out.emplace_back(
-      "Keep pH between 7.4 and 7.8, and no chlorine tablets on the floor or the steps.");
+  out.push_back(fmt::format("Keep pH at {}, and no chlorine tablets on the floor or the steps.",
+                            ph_range(s.job)));
   out.emplace_back("First swim when the readings are right, not before the day given above.");
   return out;
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "basinwright/job/plan.hpp"
+#include "basinwright/report/pages.hpp"
 
 namespace basinwright::report {
 
@@ -20,7 +21,9 @@ namespace basinwright::report {
 /// What no repainting includes unless it is listed.
 [[nodiscard]] std::vector<std::string> never_included(bool with_water);
 /// How to care for the coat, and what to expect of it.
-[[nodiscard]] std::vector<std::string> care(const job::Plan& plan);
+[[nodiscard]] std::vector<std::string> care(const Subject& s);
+/// The pH that is aimed at and what is left alone about it: "7.4 to 7.8".
+[[nodiscard]] std::string ph_range(const job::Job& job);
 /// What is still unknown, and what that means for the price.
 [[nodiscard]] std::string_view open_question(std::string_view code);
 /// What the price and the dates rest on.

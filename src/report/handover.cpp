@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <array>
 
+#include "basinwright/job/water_care.hpp"
+#include "basinwright/units/show.hpp"
+#include "basinwright/units/unit.hpp"
 #include "client_parts.hpp"
 #include "client_words.hpp"
 #include "handover_built.hpp"
@@ -32,16 +35,31 @@ constexpr std::array<std::string_view, 8> voids{
 
 constexpr std::array<std::string_view, 6> water_care{
     "Measure free chlorine and pH twice a week, daily in hot weather and after a party or rain",
-    "pH 7.4 to 7.8; add chemicals with the pump running, one at a time, hours apart",
+    "pH {ph}; add chemicals with the pump running, one at a time, hours apart",
     "Solids are dissolved first; acid goes into a bucket of pool water, acid last",
     "Acid and chlorine are kept apart, and never meet in a bucket",
     "Alkalinity, hardness and stabiliser once a month, and after topping up a lot",
     "Leaves out before they stain; brush with nylon, once the first month is over"};
 
-List plain(std::span<const std::string_view> lines) {
+List plain(const Subject& s, std::span<const std::string_view> lines) {
   List list;
-  for (const std::string_view line : lines) list.items.push_back(Cells::words(std::string(line)));
+  for (const std::string_view line : lines)
+    list.items.push_back(
+        Cells::words(fmt::format(fmt::runtime(line), fmt::arg("ph", ph_range(s.job)))));
   return list;
+}
+
+/// What the job asks for, else the usual range.
+std::string swim_chlorine(const job::Job& job) {
+  const auto& wanted = job.refill.targets.free_chlorine;
+  const auto mg = [](units::Concentration c) {
+    return units::fixed(c.in(units::milligrams_per_litre), 0);
+  };
+  const std::string range = wanted ? units::fixed(wanted->value, 1)
+                                   : fmt::format("{} to {}",
+                                                 mg(job::least_swim_chlorine.value),
+                                                 mg(job::most_swim_chlorine.value));
+  return range + " mg/L or as local code asks";
 }
 
 Cell finished_on(const Site* site) {
@@ -113,12 +131,8 @@ Section swim_section(const Subject& s, const Site* site) {
     table.rows.push_back(
         {{Cells::words(what), Cells::words(limit), std::move(read), Cells::tick()}});
   };
-  row("pH", "7.4 to 7.8", pool_ph(site));
-  const auto& chlorine = s.job.refill.targets.free_chlorine;
-  row("Free chlorine",
-      chlorine ? fmt::format("{} mg/L or as local code asks", units::fixed(chlorine->value, 1))
-               : "1 to 3 mg/L or as local code asks",
-      pool_chlorine(site));
+  row("pH", ph_range(s.job), pool_ph(site));
+  row("Free chlorine", swim_chlorine(s.job), pool_chlorine(site));
   row("Water", "clear: the deepest point is seen");
   row("Pump and filter", "running, day and night, since the fill");
   row("Relief valve, grates, lights", "in place and tight");
@@ -160,13 +174,13 @@ document::Document page(const Subject& s, const Site* site) {
   d.sections.push_back(built_section(s, site));
   d.sections.push_back(dates_section(s));
   d.sections.push_back(swim_section(s, site));
-  d.sections.push_back({"", "Care of the water", {plain(water_care)}, true});
+  d.sections.push_back({"", "Care of the water", {plain(s, water_care)}, true});
   Section coat{"", "Care of the coat", {}, true};
   List cares;
-  for (const std::string& line : care(s.plan)) cares.items.push_back(Cells::words(line));
+  for (const std::string& line : care(s)) cares.items.push_back(Cells::words(line));
   coat.blocks.emplace_back(std::move(cares));
   d.sections.push_back(std::move(coat));
-  d.sections.push_back({"", "What voids it", {plain(voids)}, true});
+  d.sections.push_back({"", "What voids it", {plain(s, voids)}, true});
   d.sections.push_back(leftovers_section(site));
   d.sections.push_back(terms_section(s));
   Section sign{"", "Handed over", {}, true};

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <array>
 
 #include "basinwright/report/pages.hpp"
 #include "drawing.hpp"
@@ -10,15 +9,6 @@ namespace {
 
 using document::Section;
 
-// Asked about most; the rest is there for `explain`.
-constexpr std::array<std::string_view, 7> asked_about{"takeoff.painted_area_m2",
-                                                      "takeoff.water_volume_m3",
-                                                      "quantities.kits",
-                                                      "quantities.etch.acid_l",
-                                                      "quantities.neutralise.surface_kg",
-                                                      "quantities.neutralise.sump_worst_kg",
-                                                      "quantities.degrease.concentrate_l"};
-
 Section drawings_section(const Subject& s) {
   Section section{"", "Drawings", {}, true};
   for (std::size_t body = 0; body < s.job.bodies.size(); ++body)
@@ -26,24 +16,42 @@ Section drawings_section(const Subject& s) {
   return section;
 }
 
-/// How the numbers came about, each to be opened.
-std::vector<Section> explanations(const Subject& s, const std::vector<GivenPlace>& places) {
-  std::vector<Section> sections;
-  for (const std::string_view key : asked_about) {
-    auto page = explain(s, key, places);
-    if (!page || !s.plan.trace.find(key)) continue;
-    Section section{"", page->title, {}, true};
-    section.folded = true;
-    section.under = !sections.empty();
-    for (Section& part : page->sections) {
-      for (document::Block& block : part.blocks) {
-        // Its machine values stay with the page of its own.
-        if (auto* table = std::get_if<document::Table>(&block)) section.blocks.emplace_back(*table);
+/// How one number came about; its machine values stay with the page of its own.
+Section explanation(const Subject& s,
+                    const std::string& key,
+                    const std::vector<GivenPlace>& places) {
+  Section section{key, "", {}, true};
+  section.folded = true;
+  const auto page = explain(s, key, places);
+  for (const Section& part : page->sections) {
+    for (const document::Block& block : part.blocks) {
+      const auto* table = std::get_if<document::Table>(&block);
+      if (table == nullptr) continue;
+      section.blocks.emplace_back(*table);
+      if (section.blocks.size() == 1)
+        std::get<document::Table>(section.blocks.front()).caption = page->title;
+    }
+  }
+  return section;
+}
+
+/// The explanations of all numbers that are shown and were recorded, each to be opened beside it.
+std::vector<Section> explanations(const document::Document& d,
+                                  const Subject& s,
+                                  const std::vector<GivenPlace>& places) {
+  std::vector<Section> out;
+  for (const Section& section : d.sections) {
+    for (const document::Block& block : section.blocks) {
+      const auto* facts = std::get_if<document::Facts>(&block);
+      if (facts == nullptr || section.key.empty()) continue;
+      for (const document::Fact& fact : facts->facts) {
+        const std::string key = section.key + "." + fact.key;
+        if (fact.shown && s.plan.trace.find(key) != nullptr)
+          out.push_back(explanation(s, key, places));
       }
     }
-    sections.push_back(std::move(section));
   }
-  return sections;
+  return out;
 }
 
 }  // namespace
@@ -59,7 +67,7 @@ document::Document job_pack(const Subject& s, const std::vector<GivenPlace>& pla
     Section chart{"", "Programme chart", {programme_drawing(s)}, true};
     d.sections.insert(after("programme"), std::move(chart));
   }
-  for (Section& section : explanations(s, places)) d.sections.push_back(std::move(section));
+  for (Section& section : explanations(d, s, places)) d.sections.push_back(std::move(section));
   return d;
 }
 

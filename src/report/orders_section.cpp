@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <algorithm>
 
 #include "order_words.hpp"
 #include "sections.hpp"
@@ -32,7 +33,7 @@ Table choices_table(const Subject& s) {
   table.columns = {{"kits_a_coat", "Kits a coat", Align::right},
                    {"kits", "In all", Align::right},
                    {"short_chance", "Chance of running short", Align::right},
-                   {"ordered", ""}};
+                   {"ordered", "Choice"}};
   for (const coverage::KitChoice& choice : order.choices) {
     const bool ordered = choice.kits == order.ordered;
     table.rows.push_back({{Cells::count(choice.kits),
@@ -83,11 +84,28 @@ document::Array packs_of(const job::Order& order, const Cells& c) {
   return packs;
 }
 
+/// Packs alike are one line, whatever they are bought for.
+std::vector<job::Ordered> together(const std::vector<job::Ordered>& packs) {
+  std::vector<job::Ordered> lines;
+  for (const job::Ordered& one : packs) {
+    const auto same = std::ranges::find_if(lines, [&](const job::Ordered& line) {
+      return line.item == one.item && line.measure == one.measure &&
+             line.packs.size == one.packs.size && line.packs.batch == one.packs.batch;
+    });
+    if (same == lines.end()) {
+      lines.push_back(one);
+    } else {
+      same->packs.count += one.packs.count;
+    }
+  }
+  return lines;
+}
+
 std::string order_words(const job::Order& order, units::System system) {
   std::string text;
-  for (const job::Ordered& one : order.packs) {
+  for (const job::Ordered& one : together(order.packs)) {
     text += fmt::format("{}{} {} × {}",
-                        text.empty() ? "" : ", ",
+                        text.empty() ? "" : "\n",
                         one.item,
                         one.packs.count,
                         amount(one.measure, one.packs.size, system));

@@ -9,6 +9,7 @@
 #include "chart_strip.hpp"
 #include "drawing_sheet.hpp"
 #include "sections.hpp"
+#include "weather_words.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -34,13 +35,19 @@ std::vector<Bar> bars_of(const std::vector<Booking>& bookings) {
   return bars;
 }
 
-/// What keeps the first booking from starting earlier: the first that has words.
-std::string why(const Bar& bar, units::System system) {
+/// What keeps the first booking from starting earlier: the first that has words. Weather of a day
+/// left of the chart only where nothing else does.
+std::string why(const Bar& bar, const Subject& s) {
+  const dates::Moment first(s.strip->front().date, 0);
+  std::string earlier;
   for (const sequence::Held& h : bar.bookings.front()->held_by) {
-    std::string words = held(h, system);
-    if (!words.empty()) return words;
+    std::string words = held(h, s.units);
+    if (words.empty()) continue;
+    const bool shown = !h.weather || moment_of(h.weather->hour) >= first;
+    if (shown) return words;
+    if (earlier.empty()) earlier = std::move(words);
   }
-  return "";
+  return earlier;
 }
 
 class Chart {
@@ -68,8 +75,10 @@ class Chart {
       const double x = sheet_.at(d, 0.0);
       if (!day.works) sheet_.box({x, sheet_.at(d, 24.0)}, down, Fill::dots, "closed-day");
       const bool monday = dates::weekday(day.date) == 0;
+      const document::Pen thick{0.18};
+      const document::Pen thin{0.12, document::Dash::dotted};
       sheet_.line(
-          {x, down.from - (monday ? 6.0 : 0.0)}, {x, down.to}, {monday ? 0.18 : 0.05}, "day");
+          {x, down.from - (monday ? 6.0 : 0.0)}, {x, down.to}, monday ? thick : thin, "day");
       const std::string words = dates::short_day(day.date);
       const std::size_t first = words.find(' ') + 1;
       if (monday || (d == 0 && text_width(words, letters::small) < until_monday(d)))
@@ -136,7 +145,7 @@ class Chart {
         sheet_.line({from, y}, {to, y}, pens::fine, "bar");
       whole = {std::min(whole.from, from), std::max(whole.to, to)};
     }
-    say(why(bar, s_.units), whole, base, size);
+    say(why(bar, s_), whole, base, size);
   }
 
   /// Beside the bar, on the side with more room.
@@ -199,7 +208,7 @@ document::Drawing programme_drawing(const Subject& s) {
   const double bars = draw_nights(sheet, s, strip);
   const double end = chart.bars(bars, sheet.content().bottom - foot);
   chart.days({top, end});
-  chart.key(sheet.content().bottom);
+  chart.key(std::min(end + foot, sheet.content().bottom));
   return sheet.finished("Programme", description_of(s));
 }
 

@@ -179,7 +179,8 @@ document::Document quotation(const Subject& s, const job::Offer& offer) {
   const bool with_water = s.job.refill.water_price.has_value();
   document::Document d;
   d.title = is_firm(s.plan) ? "Quotation" : "Estimate";
-  d.subtitle = "Repainting of a swimming pool";
+  const std::string& contractor = s.job.heading.contractor.name;
+  d.subtitle = (contractor.empty() ? "" : contractor + " · ") + "Repainting of a swimming pool";
   if (s.rates.demonstration)
     d.notices.emplace_back(
         "Demonstration rates: every price and data sheet on this page is invented.");
@@ -201,7 +202,7 @@ document::Document quotation(const Subject& s, const job::Offer& offer) {
   d.sections.push_back(options(s, offer));
   d.sections.push_back(client_dates(s));
   d.sections.push_back(list_section("assumptions", "What this rests on", rests_on(s)));
-  d.sections.push_back(list_section("care", "Care and what to expect", care(s.plan)));
+  d.sections.push_back(list_section("care", "Care and what to expect", care(s)));
   d.sections.push_back(terms_section(s));
   d.sections.push_back(acceptance("quotation", is_firm(s.plan) ? "quotation" : "estimate"));
   const Cells c(s.units, s.rates.currency);

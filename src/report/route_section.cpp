@@ -18,7 +18,7 @@ Cell holds_cell(const preparation::Step& step) {
   for (const preparation::HoldPoint& point : step.holds) {
     const HoldWords words = hold(point.code);
     text += fmt::format(
-        "{}Hold: {}; go on when: {}.", text.empty() ? "" : " ", words.what, words.limit);
+        "{}Hold: {}; go on when: {}.", text.empty() ? "" : "\n", words.what, words.limit);
     values.push_back(document::Object{
         {"code", Value(point.code)}, {"read", Value(words.what)}, {"limit", Value(words.limit)}});
   }
@@ -52,7 +52,7 @@ Table steps_table(const Subject& s, const Cells& c) {
     const std::string why(reason(step.why));
     std::string said = why;
     for (const Cell* more : {&actions, &holds}) {
-      if (!more->text.empty()) said += " " + more->text;
+      if (!more->text.empty()) said += "\n" + more->text;
     }
     Cell area = step.area > units::Area() ? c.area(step.area) : Cells::nothing("");
     table.rows.push_back({{Cells::coded(task(step.task), step.task),

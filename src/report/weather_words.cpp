@@ -63,11 +63,6 @@ struct Shower {
   }
 };
 
-dates::Moment moment_of(weather::HourNumber hour) {
-  constexpr std::int64_t quarters = 4;
-  return dates::Moment::of_quarters(hour * quarters);
-}
-
 std::string said(dates::Moment m) {
   return dates::short_day(m.date()) + " " + dates::clock(m);
 }
@@ -118,6 +113,11 @@ constexpr std::array<std::pair<WayOut::How, std::string_view>, 4> way_words{{
 }};
 
 }  // namespace
+
+dates::Moment moment_of(weather::HourNumber hour) {
+  constexpr std::int64_t quarters = 4;
+  return dates::Moment::of_quarters(hour * quarters);
+}
 
 std::string closed_by(const weather::Verdict& verdict, units::System system) {
   if (!verdict.closed_by) return "";

@@ -9,6 +9,8 @@
 
 namespace basinwright::report {
 
+/// The moment at which an hour begins.
+[[nodiscard]] dates::Moment moment_of(weather::HourNumber hour);
 /// What closed a gate, its figure and its hour: "rain Thu 13 May 14:00, 1.2 mm".
 [[nodiscard]] std::string closed_by(const weather::Verdict& verdict, units::System system);
 /// "forecast", "observed", "climatology" or "calendar".

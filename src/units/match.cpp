@@ -1,5 +1,7 @@
+#include <algorithm>
 #include <array>
 
+#include "basinwright/units/spellings.hpp"
 #include "names.hpp"
 
 namespace basinwright::units {
@@ -65,6 +67,16 @@ bool ends_as_word(std::string_view name, std::string_view rest) {
   return !mark && !letter(next);
 }
 
+template <class F>
+void each_spelling(const UnitName& name, F&& use) {
+  std::string_view rest = name.spellings;
+  while (!rest.empty()) {
+    const std::size_t bar = std::min(rest.find('|'), rest.size());
+    use(rest.substr(0, bar));
+    rest.remove_prefix(std::min(bar + 1, rest.size()));
+  }
+}
+
 }  // namespace
 
 NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
@@ -79,15 +91,24 @@ NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
   };
   for (const Kind kind : kinds) {
     for (const UnitName& name : names_of(kind)) {
-      std::string_view rest = name.spellings;
-      while (!rest.empty()) {
-        const std::size_t bar = rest.find('|');
-        consider(name, kind, rest.substr(0, bar));
-        rest.remove_prefix(bar == std::string_view::npos ? rest.size() : bar + 1);
-      }
+      each_spelling(name, [&](std::string_view spelling) { consider(name, kind, spelling); });
     }
   }
   return best;
+}
+
+std::vector<std::string_view> unit_spellings() {
+  std::vector<std::string_view> out;
+  for (const Kind kind : kinds) {
+    for (const UnitName& name : names_of(kind)) {
+      if (!name.instead.empty()) continue;
+      each_spelling(name, [&out](std::string_view spelling) {
+        if (spelling.starts_with('=')) spelling.remove_prefix(1);
+        out.push_back(spelling);
+      });
+    }
+  }
+  return out;
 }
 
 std::size_t blank_length(std::string_view text) {

@@ -83,7 +83,9 @@ ParseError unknown_unit(const Scanner& scanner, Kind wanted, const Measure& meas
   const std::string_view rest = scanner.rest();
   if (rest.empty() || begins_number(rest)) return missing_unit(rest, scanner.offset(), measure);
   const NameMatch similar = match_name(rest, wanted, Case::ignored);
-  const std::string hint = similar.kind == wanted
+  // The unit below a bar may be of any kind, and then nothing similar is of that kind either.
+  const bool known = similar.name != nullptr && similar.kind == wanted;
+  const std::string hint = known
                                ? "capitals matter here: write " + std::string(similar.name->symbol)
                                : unit_hint(measure);
   return {scanner.offset(), "unknown unit '" + word(rest) + "'", hint, true};

@@ -127,4 +127,25 @@ inline Findings bare_numbers(const fs::path& root) {
   return findings;
 }
 
+/// Figures written out in the sentences of the crew and the client.
+inline Findings numbers_in_sentences(const fs::path& root) {
+  static const std::set<std::string> sentences{
+      "src/report/checklist_words.cpp", "src/report/client_words.cpp", "src/report/handover.cpp"};
+  static const std::regex figure(R"("(?:(?:[^"\\\n]|\\.)*[ (])?[0-9](?:[^"\\\n]|\\.)*")");
+  Findings findings;
+  std::size_t seen = 0;
+  for (const File& file : room_code(root)) {
+    if (!sentences.contains(file.path)) continue;
+    ++seen;
+    const std::string code = code_only(file.text, Literals::kept);
+    for (std::sregex_iterator it(code.begin(), code.end(), figure), end; it != end; ++it) {
+      const auto at = static_cast<std::size_t>(it->position());
+      findings.push_back(file.path + ":" + std::to_string(line_at(code, at)) + ": " + it->str() +
+                         " holds a figure; make it a Sourced in src/report/word_figures.hpp");
+    }
+  }
+  if (seen != sentences.size()) findings.emplace_back("a file of sentences is not where it was");
+  return findings;
+}
+
 }  // namespace architecture

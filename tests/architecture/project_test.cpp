@@ -74,6 +74,10 @@ TEST_CASE("no number of the trade lacks its source") {
   require_none(bare_numbers(project));
 }
 
+TEST_CASE("the crew's and the client's sentences hold no bare number") {
+  require_none(numbers_in_sentences(project));
+}
+
 TEST_CASE("every test name can be asked for") {
   require_none(wrong_test_names(project));
 }

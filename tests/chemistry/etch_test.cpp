@@ -197,6 +197,15 @@ TEST_CASE("mix cards hold exactly the solution, bucket by bucket") {
   CHECK(litres(splash.vessel) == Approx(9.005));
   CHECK(litres(splash.acid + splash.water) * 10 == Approx(90.05));
   CHECK(chem::mix_card({1.0, 2.0}, units::litres(9.0), units::litres(0.05)).count() == 1);
+  // Common practice: nobody mixes a vessel of nothing, whole vessels in any unit included.
+  for (int tenths = 1; tenths < 400; ++tenths) {
+    const auto of =
+        chem::mix_card({1.0, 2.0}, units::us_gallons(1.3), units::us_gallons(0.13) * tenths);
+    const double last = litres(of.last_acid + of.last_water);
+    INFO(tenths);
+    CHECK((last == 0.0 || of.full == 0 || last > 0.05 * litres(of.vessel)));
+    CHECK(litres(of.vessel) * of.full + last == Approx(litres(units::us_gallons(0.13)) * tenths));
+  }
   CHECK(litres(chem::mix_card({1.0, 0.0}, units::litres(5.0), units::litres(5.0)).water) == 0.0);
 }
 

@@ -128,8 +128,9 @@ def is_shown(name, text):
     """The letters and digits of a name in their order, whatever wrapping and escaping did between them."""
     def kept(words):
         return "".join(c for c in words if c.isalnum())
-    return kept(re.sub(r"[\x00-\x1f\x7f-\x9f\u2028\u202e]", "", name)) in kept(
-        re.sub(r"\\x[0-9a-f]{2}|\\u[0-9a-f]{4}", "", text))
+    def unescaped(words):
+        return re.sub(r"\\x[0-9A-Fa-f]{2}|\\u[0-9A-Fa-f]{4}", "", words)
+    return kept(unescaped(re.sub(r"[\x00-\x1f\x7f-\x9f\u2028\u202e]", "", name))) in kept(unescaped(text))
 
 
 def hostile(folder):

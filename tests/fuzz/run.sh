@@ -46,7 +46,7 @@ throw() { # target
   local runs
   runs=$(grep -o 'number_of_executed_units: [0-9]*' "$work/$1.log" | grep -o '[0-9]*$')
   echo "$1: ${runs:-no} runs, status $got"
-  [ $got -eq 0 ] || { tail -n 40 "$work/$1.log"; return 1; }
+  [ $got -eq 0 ] || { grep -v "^ *#" "$work/$1.log" | tail -n 20; return 1; }
 }
 
 # Two at a time.

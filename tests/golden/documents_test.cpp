@@ -120,6 +120,46 @@ TEST_CASE("a caution stands in the step it matters on, before anything is done")
   CHECK(caution < action);
 }
 
+// Bicarbonate on acid gives off carbon dioxide; painting gives off none.
+TEST_CASE("gas of the acid is said where there is acid, not to the painters") {
+  const Made pool = plain_pool();
+  const document::Document page = report::checklist(pool.subject());
+  const auto speaks_of_gas = [&](const char* title) {
+    const auto step = std::ranges::find(page.sections, title, &document::Section::title);
+    REQUIRE(step != page.sections.end());
+    bool sinks = false;
+    bool gas = false;
+    for (const document::Block& block : step->blocks) {
+      const auto* said = std::get_if<document::Paragraph>(&block);
+      if (said == nullptr || !has(said->text, "sink to the deep end")) continue;
+      sinks = true;
+      gas = has(said->text, "Neutralising all the acid gives up to");
+    }
+    CHECK(sinks);
+    return gas;
+  };
+  CHECK(speaks_of_gas("Neutralise, rinse"));
+  CHECK_FALSE(speaks_of_gas("Coat 1"));
+}
+
+// ANSI/ISEA Z358.1: 15 minutes; the rest common practice.
+TEST_CASE("figures of the crew's sentences come from their sources") {
+  const Made pool = plain_pool();
+  const std::string words = words_of(report::checklist(pool.subject()));
+  for (const char* part : {"for at least 15 minutes, eyelids held open",
+                           "300 turns with a flat metal stirrer",
+                           "after 4 to 6 hours nothing is tacky",
+                           "Tacky after 4 to 6 hours: undermixed"})
+    CHECK(has(words, part));
+  const Made asked = made(R"({"pool": {"outline": {"kind": "rectangle", "length": 8, "width": 4},
+                        "floor": {"kind": "constant", "depth": 1.5}},
+               "refill": {"targets": {"ph": 7.3, "free_chlorine": 2}}})");
+  const std::string kept = words_of(report::handover(asked.subject()));
+  CHECK(has(kept, "pH 7.1 to 7.5"));
+  CHECK(has(kept, "2.0 mg/L or as local code asks"));
+  CHECK_FALSE(has(kept, "7.4"));
+}
+
 TEST_CASE("a stopped job has a checklist that says so and no steps") {
   const Made stopped = made(R"({"pool": {"outline": {"kind": "rectangle", "length": 8, "width": 4},
                         "floor": {"kind": "constant", "depth": 1.5}},
@@ -142,6 +182,20 @@ TEST_CASE("the handover shows no cost, and what the client has to know") {
   for (const char* part :
        {"First-swim test", "What voids it", "7.4 to 7.8", "pale blue", "Batch A"})
     CHECK(has(words, part));
+}
+
+TEST_CASE("an order lists each item once, also one whose name is part of another's") {
+  Made pool = plain_pool();
+  job::Order order;
+  order.supplier = "Any";
+  order.by = test::day("2027-05-01");
+  for (const char* item : {"liquid chlorine", "chlorine", "chlorine", "acid"})
+    order.packs.push_back({item, quote::Measure::volume, {}});
+  pool.plan.orders = {order};
+  const document::Agenda agenda = report::jobsheet(pool.subject()).agenda;
+  const auto* entry = entry_of(agenda, "BW%2D0001-order-Any@basinwright.invalid");
+  REQUIRE(entry != nullptr);
+  CHECK(entry->description == "liquid chlorine, chlorine, acid");
 }
 
 TEST_CASE("the agenda has work, orders, hold points and the close of the recoat window") {

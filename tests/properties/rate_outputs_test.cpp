@@ -115,6 +115,7 @@ std::vector<Rule> of_coating() {
 
 const std::vector<Rule>& rules() {
   static const std::vector<Rule> all{
+      {"/tax/other_rates/0/rate", {}, {"price"}},  // Nothing, made larger, is nothing.
       {"/tax", {"price"}},
       {"/packs/Quarry Two-Pack", {}, bought},
       {"/packs", {"purchases", "orders"}, bought},

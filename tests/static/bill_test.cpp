@@ -12,7 +12,7 @@
 namespace {
 
 std::string text_of(const std::string& path) {
-  std::ifstream file(basinwright::places::source() + "/" + path, std::ios::binary);
+  std::ifstream file(places::source() + "/" + path, std::ios::binary);
   if (!file) throw std::runtime_error("cannot read " + path);
   return {std::istreambuf_iterator<char>(file), {}};
 }

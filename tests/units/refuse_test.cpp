@@ -104,6 +104,16 @@ TEST_CASE("a unit of another quantity is named as such") {
   CHECK(says(fault(parse_volume("5 L/min")).reason, "no unit of volume"));
 }
 
+TEST_CASE("an unknown unit below a bar is refused as one above it is") {
+  for (const char* text : {"200 ft2/SU gal", "200 ft2 per gallons", "3 m2/hh", "3 L/"}) {
+    INFO(text);
+    const auto parsed = parse_spreading_rate(text);
+    REQUIRE(std::holds_alternative<ParseError>(parsed));
+    CHECK_FALSE(std::get<ParseError>(parsed).reason.empty());
+  }
+  CHECK(std::get<ParseError>(parse_spreading_rate("200 ft2/SU gal")).reason == "unknown unit 'SU'");
+}
+
 TEST_CASE("unknown units and wrong capitals are refused") {
   const ParseError error = fault(parse_length("9.2 cubits"));
   CHECK(error.offset == 4);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
 #include <variant>
@@ -32,7 +33,11 @@ enum class Command {
   record,
   replan,
   today,
-  coating_record
+  coating_record,
+  starter,
+  schema,
+  completions,
+  manual_page
 };
 enum class Format { text, markdown, json, csv, svg, html, ics };
 
@@ -75,6 +80,10 @@ struct Request {
   bool quiet = false;
   bool json_diagnostics = false;
   Batch batch;
+  std::map<std::string, std::string> starter;  ///< What `new` was told: option -> answer.
+  bool force = false;                          ///< A file that is there may be written over.
+  std::string topic;  ///< The shell to complete for, or what the schema is of.
+  std::string draft;  ///< Of the schema.
 };
 
 /// Text to print and leave with: help, version or a misuse.

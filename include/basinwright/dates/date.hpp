@@ -13,7 +13,12 @@ namespace basinwright::dates {
 /// A local calendar day, proleptic Gregorian.
 using Date = std::chrono::sys_days;
 
-/// Reads `YYYY-MM-DD` (ISO 8601), years 1900 to 9999; nothing when it is no such day.
+/// Years that are read: a job that begins in the last of them ends before the year 10000, which ISO
+/// 8601 and calendars cannot write.
+inline constexpr int first_year = 1900;
+inline constexpr int last_year = 9990;
+
+/// Reads `YYYY-MM-DD` (ISO 8601), years 1900 to 9990; nothing when it is no such day.
 [[nodiscard]] std::optional<Date> parse_date(std::string_view text);
 /// The day as `YYYY-MM-DD`.
 [[nodiscard]] std::string iso(Date date);

@@ -1,0 +1,26 @@
+// Seasons made by booking jobs one after the other; private to the room.
+#pragma once
+
+#include <vector>
+
+#include "alone.hpp"
+
+namespace basinwright::season {
+
+using Order = std::vector<std::size_t>;
+
+/// A season as single jobs, one a job of the problem.
+struct Season {
+  std::vector<SinglePtr> jobs;
+  Value value;
+};
+
+/// Each job in its turn where it is best beside those before it.
+/// @param crews one a job, to which it is bound; empty: any
+[[nodiscard]] Season insert_all(Singles& singles, const Order& order, const Order& crews = {});
+
+/// The best season of several orders, bettered by moving jobs to earlier places in the order, until
+/// so many single jobs are solved.
+[[nodiscard]] Season best_by_insertion(Singles& singles, std::size_t most);
+
+}  // namespace basinwright::season

@@ -1,0 +1,217 @@
+#include <algorithm>
+
+#include "basinwright/season/solve.hpp"
+#include "schedule/hand_problem.hpp"
+#include "season/brute_force.hpp"
+#include "season/random_season.hpp"
+#include "support/places.hpp"
+
+namespace basinwright::season {
+namespace {
+
+std::string in_words(const Value& value) {
+  return std::to_string(value.unbooked) + " unbooked, late " + std::to_string(value.late) +
+         ", refill " + std::to_string(value.refill) + ", cost " + std::to_string(value.cost);
+}
+
+std::uint32_t some_of(int all) {
+  return static_cast<std::uint32_t>(places::some_of(all));
+}
+
+Answer checked(const Problem& problem) {
+  const Answer answer = solve(problem);
+  for (const std::string& complaint : verify(problem, answer)) FAIL_CHECK(complaint);
+  return answer;
+}
+
+Value sum_of_each_alone(const Problem& problem) {
+  Value sum;
+  for (const Job& job : problem.jobs) {
+    Problem one = problem;
+    one.jobs = {job};
+    one.travel = {{0}};
+    sum = sum + solve(one).value;
+  }
+  return sum;
+}
+
+// Against trying everything, by code that shares nothing with the search: a season called optimal
+// is the best one, every bound is one, and no season is better than the best.
+TEST_CASE("small seasons are the best ones there are") {
+  int conflicts = 0;
+  int late = 0;
+  int proven = 0;
+  int unbooked = 0;
+  const std::uint32_t seeds = some_of(200);
+  for (std::uint32_t seed = 1; seed <= seeds; ++seed) {
+    CAPTURE(seed);
+    const Problem problem = random::season(seed, {.jobs = seed % 5 == 0 ? 3 : 2});
+    const Value best = brute::Everything(problem).best();
+    const Answer answer = checked(problem);
+    CAPTURE(in_words(best), in_words(answer.value), in_words(answer.bound));
+    CHECK(answer.value >= best);
+    CHECK(answer.bound <= best);
+    if (answer.optimal) CHECK(answer.value == best);
+    proven += answer.optimal ? 1 : 0;
+    conflicts += sum_of_each_alone(problem) < best ? 1 : 0;
+    late += best.late > 0 ? 1 : 0;
+    unbooked += best.unbooked > 0 ? 1 : 0;
+  }
+  // The cases are worth their name: most are proven, and in many the jobs are in one another's way.
+  CHECK(proven > static_cast<int>(seeds) * 9 / 10);
+  CHECK(conflicts > static_cast<int>(seeds) / 8);
+  CHECK(late > static_cast<int>(seeds) / 8);
+  CHECK(unbooked < static_cast<int>(seeds) * 2 / 3);
+}
+
+// With no effort for the proof the bound still holds, and nothing is called optimal that is not.
+TEST_CASE("a season that nobody proved has a bound and says so") {
+  int open = 0;
+  for (std::uint32_t seed = 1000; seed < 1000 + some_of(60); ++seed) {
+    CAPTURE(seed);
+    const Problem problem = random::season(seed, {.jobs = 3});
+    const Value best = solve(problem, {4000, 20000}).value;
+    const Answer quick = solve(problem, {1, 0});
+    for (const std::string& complaint : verify(problem, quick)) FAIL_CHECK(complaint);
+    CHECK(quick.bound <= best);
+    if (quick.optimal) CHECK(quick.value == best);
+    open += quick.optimal ? 0 : 1;
+  }
+  CHECK(open > 0);
+}
+
+TEST_CASE("another crew, a looser promise or an open hour never hurts") {
+  for (std::uint32_t seed = 2000; seed < 2000 + some_of(60); ++seed) {
+    CAPTURE(seed);
+    const Problem problem = random::season(seed, {});
+    const Answer base = checked(problem);
+    if (!base.optimal) continue;
+
+    Problem more = problem;
+    more.alike.clear();
+    ++more.crews;
+    for (Job& job : more.jobs) job.by_crew.push_back(job.by_crew.front());
+    CHECK(checked(more).value <= base.value);
+
+    Problem looser = problem;
+    for (Job& job : looser.jobs) {
+      if (job.promised) ++*job.promised;
+    }
+    const Value loose = checked(looser).value;
+    CHECK(std::pair(loose.unbooked, loose.late) <= std::pair(base.value.unbooked, base.value.late));
+
+    Problem closed = problem;
+    schedule::random::Dice dice(seed);
+    for (Job& job : closed.jobs) {
+      Candidate candidate = *job.by_crew.front();
+      const auto slot = static_cast<std::size_t>(dice.between(0, 15));
+      for (auto& calendar : candidate.problem.calendars) calendar[slot] = 0;
+      job.by_crew.front() = std::make_shared<const Candidate>(std::move(candidate));
+    }
+    closed.alike.clear();
+    Answer worse = checked(closed);
+    CHECK(worse.value >= base.value);
+  }
+}
+
+TEST_CASE("the same season twice is the same to the last booking") {
+  const Problem problem = random::season(77, {.jobs = 3});
+  const Answer first = solve(problem);
+  const Answer second = solve(problem);
+  REQUIRE(first.jobs.size() == second.jobs.size());
+  for (std::size_t j = 0; j < first.jobs.size(); ++j) {
+    REQUIRE(first.jobs[j].has_value() == second.jobs[j].has_value());
+    if (first.jobs[j]) CHECK(first.jobs[j]->at == second.jobs[j]->at);
+  }
+}
+
+/// Wash 07-09, etch, two coats of 2 h on two mornings, filled from the second day after; 24 slots a
+/// date.
+Candidate by_hand() {
+  Candidate candidate;
+  candidate.problem = schedule::hand::plain();
+  candidate.after.cured.assign(static_cast<std::size_t>(candidate.problem.horizon) + 1, {});
+  for (Slot slot = 0; slot <= candidate.problem.horizon; ++slot) {
+    candidate.after.cured[static_cast<std::size_t>(slot)] = slot + 48;
+    candidate.time_of.push_back(slot % 24);
+    candidate.full.push_back(slot / 24);
+  }
+  return candidate;
+}
+
+Problem two_by_hand(std::int32_t travel) {
+  const auto candidate = std::make_shared<const Candidate>(by_hand());
+  Problem problem;
+  problem.crews = 1;
+  problem.jobs = {{"north", 4, 1, {candidate}}, {"south", 4, 1, {candidate}}};
+  problem.travel = {{0, travel}, {travel, 0}};
+  return problem;
+}
+
+// By hand. Alone: wash and etch on day 0, coats 08-10 on days 1 and 2 (20 to 24 h apart), cured 48
+// h after, so from 10:00 on day 4. Two jobs, painting 08-12 only: both preparations fit on day 0
+// (07-11 and 11-15), and with no way between them both paint each morning (08-10, 10-12) and are
+// filled on day 4, one after the other.
+TEST_CASE("two pools next door share mornings") {
+  const Answer answer = checked(two_by_hand(0));
+  CHECK(answer.optimal);
+  CHECK(answer.value == Value{0, 0, 8, 0});
+}
+
+// With an hour between them only one can be painted on a morning. The other is painted on the two
+// mornings after (days 3 and 4; the recoat window allows no day between) and filled on day 6, two
+// days late.
+TEST_CASE("an hour of travel makes one of two pools late") {
+  const Answer answer = checked(two_by_hand(1));
+  CHECK(answer.optimal);
+  CHECK(answer.value == Value{0, 2, 10, 0});
+}
+
+TEST_CASE("the promise that counts more is kept") {
+  Problem problem = two_by_hand(1);
+  problem.jobs[1].weight = 3;
+  const Answer answer = checked(problem);
+  CHECK(answer.value.late == 2);
+  REQUIRE(answer.jobs[1]);
+  CHECK(answer.jobs[1]->days_late == 0);
+}
+
+TEST_CASE("a broken season is found out") {
+  const Problem problem = two_by_hand(1);
+  const Answer sound = checked(problem);
+  const auto finds = [&](auto spoil) {
+    Answer broken = sound;
+    spoil(broken);
+    return !verify(problem, broken).empty();
+  };
+  CHECK(finds([](Answer& a) { a.jobs[1] = a.jobs[0]; }));  // in two places at once
+  CHECK(finds([](Answer& a) { --a.value.late; }));
+  CHECK(finds([](Answer& a) { a.bound.refill = a.value.refill + 1; }));
+  CHECK(finds([](Answer& a) { a.bound.refill = a.value.refill - 1; }));  // optimal with a gap
+  CHECK(finds([](Answer& a) { a.jobs[0].reset(); }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->finish += 1; }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->full -= 1; }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->days_late += 1; }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->crew = 1; }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->answer.bookings.back().start += 1; }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->at.pop_back(); }));
+  CHECK(finds([](Answer& a) { a.jobs.pop_back(); }));
+  CHECK(finds([](Answer& a) { a.jobs[0]->windows = {{a.jobs[0]->at[0].date, 0, 0}}; }));
+}
+
+TEST_CASE("seasons that make no sense are refused") {
+  Problem pausing = two_by_hand(0);
+  Candidate candidate = by_hand();
+  candidate.problem.chain[1].lag_max = 5;
+  pausing.jobs[0].by_crew[0] = std::make_shared<const Candidate>(candidate);
+  CHECK_THROWS_AS(solve(pausing), std::invalid_argument);
+  Problem light = two_by_hand(0);
+  light.jobs[0].weight = 0;
+  CHECK_THROWS_AS(solve(light), std::invalid_argument);
+  Problem lost = two_by_hand(0);
+  lost.travel.pop_back();
+  CHECK_THROWS_AS(solve(lost), std::invalid_argument);
+}
+
+}  // namespace
+}  // namespace basinwright::season
