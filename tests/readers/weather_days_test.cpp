@@ -75,7 +75,7 @@ TEST_CASE("a wrong table of days is told in its places") {
   CHECK(found(header + "1949-12-31,9,2,0\n2015-06-03,9,2,0\n") == Found{"2:1 out-of-range"});
 }
 
-TEST_CASE("a past year has dates of its own: a typical one is refused, days and hours are not") {
+TEST_CASE("a past year has dates of its own, so a typical one is refused") {
   const auto read = [](const std::string& text) {
     Problems problems;
     const auto file = readers::read_past_weather({"w", text}, problems);
