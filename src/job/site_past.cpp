@@ -15,8 +15,6 @@ namespace {
 
 using sequence::Booking;
 
-constexpr std::int64_t minutes_in_quarter = 15;
-
 dates::Minute later(dates::Minute at, units::Duration by) {
   return dates::Minute(at.minutes() + std::llround(by.in(units::minutes)));
 }
@@ -146,8 +144,7 @@ class Windows {
       deadline.last = c.last;
       deadline.again = c.again;
       // Its quarter hours end where the window does, or where hours and weather do.
-      const std::int64_t fits = dates::Minute(*c.last).minutes();
-      if (last - fits >= minutes_in_quarter) last = fits;
+      if (deadline.by.down() > *c.last) last = dates::Minute(*c.last).minutes();
     }
     const std::int64_t planned = dates::Minute(*deadline.planned).minutes();
     deadline.in_hand =
