@@ -26,7 +26,8 @@ CLI::Validator one_of(std::vector<std::string> words) {
 std::vector<std::string> formats_of(Command command) {
   std::vector<std::string> forms(formats.begin(), formats.end());
   const bool draws = command == Command::takeoff || command == Command::jobsheet;
-  const bool dates = command == Command::jobsheet || command == Command::checklist;
+  const bool dates =
+      command == Command::jobsheet || command == Command::checklist || command == Command::replan;
   if (!draws) std::erase(forms, "svg");
   if (!dates) std::erase(forms, "ics");
   return forms;
@@ -34,13 +35,13 @@ std::vector<std::string> formats_of(Command command) {
 
 bool has_log(Command command) {
   return command == Command::record || command == Command::replan || command == Command::today ||
-         command == Command::coating_record;
+         command == Command::coating_record || command == Command::handover;
 }
 
 void add_log_options(CLI::App& sub, Command command, Texts& t) {
-  sub.add_option("--log", t.log, "The site log, one JSON object a line")
-      ->required()
-      ->type_name("FILE");
+  auto* log = sub.add_option("--log", t.log, "The site log, one JSON object a line");
+  log->type_name("FILE");
+  if (command != Command::handover) log->required();
   sub.add_option("--now", t.now, "The time now, instead of the clock's, such as 2027-05-31T06:00")
       ->type_name("TIME");
   if (command == Command::record) {

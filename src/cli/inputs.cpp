@@ -63,16 +63,6 @@ bool add_changed_job(const Request& r, Inputs& inputs) {
   return true;
 }
 
-// A year put together from many has no date, and its calm is nobody's.
-void refuse_typical_year(const readers::Input& input, Inputs& inputs) {
-  diagnostics::Diagnostic refusal;
-  refusal.code = "typical-year";
-  refusal.at.file = input.name;
-  refusal.message = "A typical year cannot be replayed as a past one";
-  refusal.hint = "Give --years files of hours or days with their own dates.";
-  inputs.problems.add(std::move(refusal));
-}
-
 void read_all(Inputs& inputs) {
   for (JobFile& file : inputs.jobs) file.job = readers::read_job(file.input, inputs.problems);
   inputs.rates = readers::read_rate_book(inputs.rates_input, inputs.problems);
@@ -81,10 +71,8 @@ void read_all(Inputs& inputs) {
       inputs.hours.push_back(std::move(*file));
   }
   for (const readers::Input& input : inputs.years) {
-    auto file = readers::read_weather(input, inputs.problems);
-    if (!file) continue;
-    if (file->is_typical_year()) refuse_typical_year(input, inputs);
-    inputs.past.push_back(std::move(*file));
+    if (auto file = readers::read_past_weather(input, inputs.problems))
+      inputs.past.push_back(std::move(*file));
   }
   if (!inputs.rates) return;
   for (const JobFile& file : inputs.jobs) {

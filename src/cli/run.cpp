@@ -199,7 +199,8 @@ Status carry_out(const Request& r) {
   if (refused(r, inputs)) return Status::problems;
   if (r.command == Command::record) return record(r, inputs);
   const bool running = r.command == Command::replan || r.command == Command::today ||
-                       r.command == Command::coating_record;
+                       r.command == Command::coating_record ||
+                       (r.command == Command::handover && !r.log.empty());
   if (running) return running_job(r, inputs);
   return Errand(r, inputs).run();
 }

@@ -54,7 +54,7 @@ class RunningJob {
     if (!was) return status;
     circumstances_.past = job::past_of(log_, now_);
     circumstances_.past->before = was->tasks;
-    circumstances_.past->look_ahead = r_.command == Command::today;
+    circumstances_.past->look_ahead = true;
     const job::Plan plan = job::make_plan(job_, rates_, circumstances_);
     return page(plan, *was);
   }
@@ -109,6 +109,8 @@ class RunningJob {
         return shown(report::morning(site), plan.stopped() || report::no_go(site));
       case Command::coating_record:
         return shown(report::coating_record(site), false);
+      case Command::handover:
+        return shown(report::handover(site), !dated);
       default:
         return shown(report::replanned(site), !dated);
     }

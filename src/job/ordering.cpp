@@ -72,7 +72,7 @@ class Ordering {
   [[nodiscard]] std::optional<Date> needed_on(const quote::Purchase& purchase) const {
     const auto& bookings = plan_.programme.bookings;
     const auto use = std::ranges::find(bookings, first_use(purchase), &sequence::Booking::task);
-    if (use == bookings.end()) return {};
+    if (use == bookings.end() || use->done) return {};  // What was needed then was there.
     const int days = whole_days(rates_.waits.delivered_before.value);
     return working_day_up_to(job_, use->start.date() - std::chrono::days{days});
   }

@@ -175,7 +175,7 @@ class Planner {
     plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);
     plan_.water = water_plan_of(job_, rates_, plan_);
     schedule_it();
-    add_reworks(rates_, plan_);
+    add_reworks(rates_, now_.past, plan_);
     if (!line_only()) {
       plan_.mixing = mixing_plan(job_, rates_, now_, plan_, texture_of(parts, rates_, plan_.trace));
     }
@@ -248,6 +248,10 @@ class Planner {
     if (plan_.route.has("chlorine-wash")) t.use("waits.after_chlorine", w.after_chlorine);
     if (plan_.route.has("repair")) t.use("waits.filler_cure", w.filler_cure);
     t.use("waits.start_up", w.start_up);
+    if (now_.past || plan_.system.planned_rework) {
+      t.use("waits.rework_dry", w.rework_dry);
+      t.use("waits.rework_coat_within", w.rework_coat_within);
+    }
     t.use("coating.recoat_min", plan_.system.recoat_min);
     t.use("coating.recoat_max", plan_.system.recoat_max);
     t.use("coating.cure_warm", plan_.system.cure_warm);

@@ -12,14 +12,38 @@ units::Duration hours_to_rework(const sequence::Productivity& p, units::Area are
   return area / p.abrade.value + area / p.dust_removal.value;
 }
 
+constexpr std::string_view painted_part = "painted part";
+constexpr std::string_view rest = "rest";
+
 // A shell that is not cut has one section without a name.
-std::size_t section_of(const std::vector<std::string>& names, const std::string& section) {
+std::size_t section_of(const std::vector<std::string>& names, const std::string& part) {
+  const std::string section = whole_section(part);
   const auto it = std::ranges::find(names, section);
   if (it != names.end()) return static_cast<std::size_t>(it - names.begin());
   return section.empty() ? 0 : std::stoul(section) - 1;
 }
 
+// How much of its section a part is, by the first coat that was left in the middle.
+double share_of(const std::string& part, const std::optional<sequence::Past>& past) {
+  const std::string whole = whole_section(part);
+  if (!past || part == whole) return 1.0;
+  for (const sequence::Done& d : past->done) {
+    if (!sitelog::is_coat(d.task) || d.section != whole || d.running || d.share >= 1.0) continue;
+    return part.ends_with(painted_part) ? d.share : 1.0 - d.share;
+  }
+  return 1.0;
+}
+
 }  // namespace
+
+std::string whole_section(std::string section) {
+  for (const std::string_view part : {painted_part, rest}) {
+    if (section == part) return "";
+    const std::string end = ", " + std::string(part);
+    if (section.ends_with(end)) section.resize(section.size() - end.size());
+  }
+  return section;
+}
 
 sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan) {
   sequence::ReworkRules rules;
@@ -32,12 +56,13 @@ sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan) {
   return rules;
 }
 
-void add_reworks(const RateBook& rates, Plan& plan) {
+void add_reworks(const RateBook& rates, const std::optional<sequence::Past>& past, Plan& plan) {
   const sequence::Productivity& p = rates.productivity;
   for (const sequence::Booking& b : plan.programme.bookings) {
     if (b.task != sitelog::rework_task || b.done) continue;
     const coverage::Cut& cut = plan.quantities.cut;
-    const units::Area area = cut.sections.at(section_of(cut.names, b.section));
+    const units::Area area =
+        cut.sections.at(section_of(cut.names, b.section)) * share_of(b.section, past);
     plan.reworked += area;
     plan.work.push_back({b.task, b.section, hours_to_rework(p, area), b.people, 1});
   }

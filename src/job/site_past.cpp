@@ -2,27 +2,32 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "basinwright/sitelog/progress.hpp"
+#include "basinwright/sitelog/rules.hpp"
+#include "basinwright/units/unit.hpp"
+#include "rework.hpp"
 
 namespace basinwright::job {
 namespace {
 
 using sequence::Booking;
 
-constexpr std::string_view part_of = ", painted part";
-
 dates::Minute later(dates::Minute at, units::Duration by) {
   return dates::Minute(at.minutes() + std::llround(by.in(units::minutes)));
 }
 
-// The section of the log that a section of the programme belongs to.
-std::string whole_section(std::string section) {
-  if (section == "painted part" || section == "rest") return "";
-  for (const std::string_view end : {part_of, std::string_view(", rest")}) {
-    if (section.ends_with(end)) section.resize(section.size() - end.size());
-  }
-  return section;
+sitelog::Window recoat_window(const Plan& plan, std::string_view below) {
+  const auto& sheet = plan.system;
+  if (below == "prime") return {sheet.primer.window_min.value, sheet.primer.window_max.value};
+  return {sheet.recoat_min.value, sheet.recoat_max.value};
+}
+
+units::Duration between(dates::Moment from, dates::Moment to) {
+  return units::minutes(
+      static_cast<double>(dates::Minute(to).minutes() - dates::Minute(from).minutes()));
 }
 
 class Windows {
@@ -61,26 +66,58 @@ class Windows {
     }
   }
 
-  // To the minute where the log has the whole section's start.
+  // To the minute where the log has the whole section's times.
   [[nodiscard]] dates::Minute start_of(const Booking& b) const {
-    const sitelog::Progress* p = sitelog::find(done_, b.task, whole_section(b.section));
+    const sitelog::Progress* p = progress_of(b);
     return p != nullptr && p->start.up() == b.start ? p->start : dates::Minute(b.start);
+  }
+  [[nodiscard]] dates::Minute end_of(const Booking& b) const {
+    const sitelog::Progress* p = progress_of(b);
+    return p != nullptr && p->end && p->end->up() == b.end ? *p->end : dates::Minute(b.end);
+  }
+  [[nodiscard]] const sitelog::Progress* progress_of(const Booking& b) const {
+    return sitelog::find(done_, b.task, whole_section(b.section));
   }
 
   void recoat(const Booking& on, const Booking& next) {
-    const bool primer = on.task == "prime";
-    const auto& sheet = plan_.system;
-    const auto least = primer ? sheet.primer.window_min.value : sheet.recoat_min.value;
-    const auto most = primer ? sheet.primer.window_max.value : sheet.recoat_max.value;
+    if (const Booking* again = reworked(on)) {
+      const dates::Minute end = end_of(*again);
+      add({next.section,
+           next.task,
+           again->task,
+           later(end, rates_.waits.rework_dry.value),
+           later(end, rates_.waits.rework_coat_within.value),
+           next.start},
+          is_lost(on.section));
+      return;
+    }
+    const sitelog::Window window = recoat_window(plan_, on.task);
+    const units::Duration length = between(next.start, next.end);
     const dates::Minute start = start_of(on);
-    add({next.section, next.task, on.task, later(start, least), later(start, most), next.start, {}},
-        std::ranges::find(plan_.programme.lost.sections, named(on.section)) !=
-            plan_.programme.lost.sections.end());
+    const dates::Minute end = end_of(on);
+    add({next.section,
+         next.task,
+         on.task,
+         std::max(later(start, window.min), later(end, window.min - length)),
+         std::min(later(start, window.max), later(end, window.max - length)),
+         next.start},
+        is_lost(on.section));
+  }
+
+  // Abraded and cleaned since, and done.
+  [[nodiscard]] const Booking* reworked(const Booking& on) const {
+    const Booking* found = nullptr;
+    for (const Booking& b : plan_.programme.bookings) {
+      if (b.done && b.task == sitelog::rework_task && b.section == on.section && b.start >= on.end)
+        found = &b;
+    }
+    return found;
   }
 
   // A shell of one section has no name on the page.
-  [[nodiscard]] std::string named(const std::string& section) const {
-    return section.empty() ? "1" : section;
+  [[nodiscard]] bool is_lost(const std::string& section) const {
+    const auto& lost = plan_.programme.lost.sections;
+    return section.empty() ? !lost.empty() : std::ranges::find(lost, section) != lost.end();
   }
 
   void etch(const Booking& next) {
@@ -96,17 +133,25 @@ class Windows {
          etched->task,
          end,
          later(end, rates_.waits.coat_within.value),
-         next.start,
-         {}},
+         next.start},
         plan_.programme.lost.etch);
   }
 
   void add(Deadline deadline, bool lost) {
-    const std::int64_t in_hand = deadline.by.minutes() - dates::Minute(*deadline.planned).minutes();
-    deadline.state = Deadline::State::clear;
-    if (static_cast<double>(in_hand) <= short_window.value.in(units::minutes))
-      deadline.state = Deadline::State::shorter;
-    if (lost || in_hand < 0) deadline.state = Deadline::State::lost;
+    std::int64_t last = deadline.by.minutes();
+    for (const sequence::Chance& c : plan_.programme.chances) {
+      if (c.task != deadline.task || c.section != deadline.section || !c.last) continue;
+      deadline.last = c.last;
+      deadline.again = c.again;
+      // Its quarter hours end where the window does, or where hours and weather do.
+      if (deadline.by.down() > *c.last) last = dates::Minute(*c.last).minutes();
+    }
+    const std::int64_t planned = dates::Minute(*deadline.planned).minutes();
+    deadline.in_hand =
+        units::minutes(static_cast<double>(std::max<std::int64_t>(0, last - planned)));
+    deadline.state = deadline.in_hand < rates_.waits.recoat_reserve.value ? Deadline::State::shorter
+                                                                          : Deadline::State::clear;
+    if (lost || deadline.by.minutes() < planned) deadline.state = Deadline::State::lost;
     found_.push_back(std::move(deadline));
   }
 
@@ -146,6 +191,25 @@ Promised promised(const sequence::Programme& programme) {
 
 std::vector<Deadline> deadlines(const Plan& plan, const RateBook& rates, const sitelog::Log& log) {
   return Windows(plan, rates, log).all();
+}
+
+std::vector<Tight> without_reserve(const Plan& plan, const RateBook& rates) {
+  std::vector<Tight> out;
+  const units::Duration reserve = rates.waits.recoat_reserve.value;
+  std::map<std::string, const Booking*> below;  // by section; nothing after a rework
+  for (const Booking& b : plan.programme.bookings) {
+    if (b.task == sitelog::rework_task) below[b.section] = nullptr;
+    if (!sitelog::is_coat(b.task)) continue;
+    const Booking* on = std::exchange(below[b.section], &b);
+    if (on == nullptr || b.done) continue;
+    const sitelog::Window window = recoat_window(plan, on->task);
+    const auto kept = [&](units::Duration apart) {
+      return apart >= window.min + reserve && apart <= window.max - reserve;
+    };
+    if (!kept(between(on->start, b.start)) || !kept(between(on->end, b.end)))
+      out.push_back({b.section, b.task});
+  }
+  return out;
 }
 
 std::vector<Remedy> remedies(const Plan& plan, const RateBook& rates) {

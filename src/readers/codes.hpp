@@ -48,6 +48,7 @@ inline constexpr Code too_deep{"too-deep"};
 inline constexpr Code too_large{"too-large"};
 inline constexpr Code too_many_problems{"too-many-problems"};
 inline constexpr Code torn_line{"torn-line"};
+inline constexpr Code typical_year{"typical-year"};
 inline constexpr Code unknown_column{"unknown-column"};
 inline constexpr Code unknown_key{"unknown-key"};
 inline constexpr Code wrong_number_of_values{"wrong-number-of-values"};

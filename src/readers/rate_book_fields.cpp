@@ -178,6 +178,10 @@ constexpr std::array waits{
     time("after_chlorine", "Before anything else goes on the shell", "12 h"),
     time("filler_cure", "Before sanding", "12 h"),
     time("start_up", "From full to handover", "5 d"),
+    time("rework_dry",
+         "After a section whose window was lost is abraded and cleaned, before its coat",
+         "2 h, assumed"),
+    time("rework_coat_within", "Of abrading and cleaning that section", "24 h, assumed"),
     time("delivered_before", "Goods on the yard before their first use", "1 d, assumed")};
 constexpr std::array weather{
     Field{.key = "least_rain",

@@ -151,6 +151,8 @@ void read_waits(View& top, sequence::Waits& w) {
   view->set("after_chlorine", w.after_chlorine);
   view->set("filler_cure", w.filler_cure);
   view->set("start_up", w.start_up);
+  view->set("rework_dry", w.rework_dry);
+  view->set("rework_coat_within", w.rework_coat_within);
   view->set("delivered_before", w.delivered_before);
   view->finish();
 }

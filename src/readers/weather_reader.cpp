@@ -100,4 +100,20 @@ std::optional<WeatherFile> read_weather(const Input& input, diagnostics::Problem
   return file;
 }
 
+std::optional<WeatherFile> read_past_weather(const Input& input, diagnostics::Problems& problems) {
+  diagnostics::Problems found;
+  auto file = read_weather(input, found);
+  if (!file || !file->is_typical_year()) {
+    problems.append(found);
+    return file;
+  }
+  const SourceText source(input.name, input.bytes);
+  WeatherProblems(source, problems)
+      .tell({.code = codes::typical_year,
+             .at = {0, std::min(input.bytes.find_first_of("\r\n"), input.bytes.size())},
+             .message = "A typical year cannot be replayed as a past one",
+             .hint = "Give --years files of hours or days with their own dates."});
+  return {};
+}
+
 }  // namespace basinwright::readers

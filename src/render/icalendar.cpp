@@ -14,6 +14,7 @@ namespace {
 
 using document::Entry;
 using document::EntryKind;
+using document::EntryState;
 
 /// RFC 5545, 3.1: no line longer than 75 octets, the line end not counted.
 constexpr std::size_t most_octets = 75;
@@ -82,21 +83,38 @@ void put_alarm(std::string& out, const Entry& entry) {
   out += folded(fmt::format("TRIGGER:-PT{}M", entry.minutes_before)) + "END:VALARM\r\n";
 }
 
-std::string component(const Entry& entry, const std::string& made) {
+/// RFC 5545, 3.8.1.11: an event knows no completion, a to-do does. What may take back a
+/// cancellation says so.
+std::string_view status(const Entry& entry, bool again) {
+  const bool to_do = entry.kind == EntryKind::to_do;
+  switch (entry.state) {
+    case EntryState::open:
+      return to_do ? "NEEDS-ACTION" : again ? "CONFIRMED" : "";
+    case EntryState::done:
+      return to_do ? "COMPLETED" : "CONFIRMED";
+    case EntryState::cancelled:
+      return "CANCELLED";
+  }
+  return "";
+}
+
+std::string component(const Entry& entry, const std::string& made, std::int64_t sequence) {
   const bool to_do = entry.kind == EntryKind::to_do;
   const std::string_view name = to_do ? "VTODO" : "VEVENT";
   std::string out = fmt::format("BEGIN:{}\r\n", name);
   put_text(out, "UID", entry.uid);
   out += folded("DTSTAMP:" + made);
+  if (sequence > 0) out += folded(fmt::format("SEQUENCE:{}", sequence));
   put_time(out, "DTSTART", entry.start);
   put_time(out, to_do ? "DUE" : "DTEND", entry.end);
   put_text(out, "SUMMARY", entry.summary);
   put_text(out, "DESCRIPTION", entry.description);
   put_text(out, "LOCATION", entry.location);
-  if (to_do) out += "STATUS:NEEDS-ACTION\r\n";
+  put_text(out, "STATUS", status(entry, sequence > 0));
+  const bool rings = entry.state == EntryState::open;
   if (entry.kind == EntryKind::deadline) {
     out += "TRANSP:TRANSPARENT\r\n";
-    put_alarm(out, entry);
+    if (rings) put_alarm(out, entry);
   }
   return out + fmt::format("END:{}\r\n", name);
 }
@@ -110,7 +128,7 @@ std::string icalendar(const document::Document& document) {
   std::string out =
       "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Basinwright//Job planner//EN\r\n"
       "CALSCALE:GREGORIAN\r\n";
-  for (const Entry& entry : agenda.entries) out += component(entry, made);
+  for (const Entry& entry : agenda.entries) out += component(entry, made, agenda.sequence);
   return out + "END:VCALENDAR\r\n";
 }
 

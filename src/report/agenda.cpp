@@ -6,6 +6,7 @@
 #include <cctype>
 #include <map>
 
+#include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
 #include "words.hpp"
@@ -15,6 +16,7 @@ namespace {
 
 using document::Entry;
 using document::EntryKind;
+using sequence::Booking;
 
 // Letters and digits stay; anything else as %NN, so that no two names become one.
 std::string name_part(std::string_view text) {
@@ -30,20 +32,44 @@ std::string name_part(std::string_view text) {
   return out;
 }
 
+// The painted part of a section goes on under the section's name.
+std::string_view whole(std::string_view section) {
+  constexpr std::string_view part = "painted part";
+  if (!section.ends_with(part)) return section;
+  section.remove_suffix(part.size());
+  if (section.ends_with(", ")) section.remove_suffix(2);
+  return section;
+}
+
+std::string named(const std::string& task, std::string_view section) {
+  const std::string_view name = whole(section);
+  return name.empty() ? task : task + "/" + std::string(name);
+}
+
+bool same_task(const Booking& a, const Booking& b) {
+  return a.task == b.task && a.section == b.section;
+}
+
+bool is_over(const Booking& b) {
+  return b.done && !b.going_on;
+}
+
 class Agenda {
  public:
-  explicit Agenda(const Subject& s) : s_(s) {
+  Agenda(const Subject& s, const std::vector<Booking>& bookings, const Site* site = nullptr)
+      : s_(s), bookings_(bookings), site_(site) {
     const job::Heading& h = s.job.heading;
-    number_ = h.number;
     client_ = h.client.name;
     place_ = h.client.address;
+    // Without a number the jobs of one calendar must still differ.
+    number_ = !h.number.empty() ? h.number : client_.empty() ? place_ : client_;
   }
 
   document::Agenda made() {
     document::Agenda agenda;
     agenda.stamp = dates::iso(s_.today.value_or(s_.plan.first_day));
-    add_orders();
-    for (const sequence::Booking& b : s_.plan.programme.bookings) add_work(b);
+    if (site_ == nullptr) add_orders();
+    for (const Booking& b : bookings_) add_work(b);
     add_holds();
     add_windows();
     agenda.entries = std::move(entries_);
@@ -53,7 +79,7 @@ class Agenda {
  private:
   std::string uid(std::string_view kind, std::string_view what) {
     std::string id = fmt::format("{}-{}-{}", name_part(number_), kind, name_part(what));
-    // The vacuuming comes once a coat: the same name again gets the next number.
+    // Work that was broken off goes on under the same name: with the next number.
     const int again = ++times_[id];
     if (again > 1) id += fmt::format("-{}", again);
     return id + "@basinwright.invalid";
@@ -64,12 +90,12 @@ class Agenda {
     return client_.empty() ? what : what + " \u00b7 " + client_;
   }
 
-  void add(EntryKind kind,
-           std::string id,
-           std::string summary,
-           std::string description,
-           std::string start,
-           std::string end) {
+  Entry& add(EntryKind kind,
+             std::string id,
+             std::string summary,
+             std::string description,
+             std::string start,
+             std::string end) {
     entries_.push_back({kind,
                         std::move(id),
                         std::move(summary),
@@ -77,6 +103,7 @@ class Agenda {
                         place_,
                         std::move(start),
                         std::move(end)});
+    return entries_.back();
   }
 
   void add_orders() {
@@ -95,70 +122,112 @@ class Agenda {
     }
   }
 
-  void add_work(const sequence::Booking& b) {
+  // Vacuuming goes under the name of its coat.
+  [[nodiscard]] std::string name_of(const Booking& b) const {
+    if (b.task != "vacuum") return named(b.task, b.section);
+    const auto coat = std::ranges::find_if(bookings_, [&](const Booking& later) {
+      return sitelog::is_coat(later.task) && later.section == b.section && later.start >= b.start;
+    });
+    return named(coat == bookings_.end() ? b.task : b.task + "/" + coat->task, b.section);
+  }
+
+  void add_work(const Booking& b) {
     std::string why;
     for (const sequence::Held& h : b.held_by) {
       const std::string words = held(h, s_.units);
       if (!words.empty()) why += (why.empty() ? "Not earlier because of: " : "; ") + words;
     }
     std::string text = b.people > 0 ? fmt::format("{} people", b.people) : "Nobody works on it";
+    if (is_over(b)) text = b.assumed ? "Done, not recorded" : "Done";
     if (!why.empty()) text += "\n" + why;
-    add(EntryKind::work,
-        uid("task", b.section.empty() ? b.task : b.task + "/" + b.section),
-        titled(task(b.task), b.section),
-        std::move(text),
-        dates::iso(b.start),
-        dates::iso(b.end));
+    Entry& entry = add(EntryKind::work,
+                       uid("task", name_of(b)),
+                       titled(task(b.task), b.section),
+                       std::move(text),
+                       dates::iso(b.start),
+                       b.end > b.start ? dates::iso(b.end) : "");
+    if (is_over(b)) entry.state = document::EntryState::done;
   }
 
   void add_holds() {
     for (const preparation::Step& step : s_.plan.route.steps) {
-      for (const sequence::Booking& b : s_.plan.programme.bookings) {
-        if (b.task != step.task) continue;
-        // What is read before a coat is due when it starts, the rest before the next task.
-        const bool before = step.task.starts_with("coat-") || step.task == "fill";
-        for (const preparation::HoldPoint& point : step.holds) {
-          const HoldWords words = hold(point.code);
-          add(EntryKind::to_do,
-              uid("hold", step.task + "/" + b.section + "/" + point.code),
-              titled(fmt::format("Hold: {}, {}", task(step.task), words.what), b.section),
-              fmt::format("Go on when: {}.", words.limit),
-              "",
-              dates::iso(before ? b.start : b.end));
-        }
+      // What is read before a coat is due when it starts, the rest before the next task.
+      const bool before = step.task.starts_with("coat-") || step.task == "fill";
+      for (auto b = bookings_.begin(); b != bookings_.end(); ++b) {
+        if (b->task != step.task) continue;
+        const bool again = std::any_of(
+            b + 1, bookings_.end(), [&](const Booking& later) { return same_task(later, *b); });
+        if (again) continue;  // Of work in parts the last one counts.
+        for (const preparation::HoldPoint& point : step.holds) add_hold(*b, point.code, before);
       }
     }
   }
 
+  void add_hold(const Booking& b, const std::string& code, bool before) {
+    const HoldWords words = hold(code);
+    Entry& entry = add(EntryKind::to_do,
+                       uid("hold", fmt::format("{}/{}/{}", b.task, whole(b.section), code)),
+                       titled(fmt::format("Hold: {}, {}", task(b.task), words.what), b.section),
+                       fmt::format("Go on when: {}.", words.limit),
+                       "",
+                       dates::iso(before ? b.start : b.end));
+    if (is_released(b, code, before)) entry.state = document::EntryState::done;
+  }
+
+  // A hold that comes before each coat is released once for each, on its day.
+  [[nodiscard]] bool is_released(const Booking& b, std::string_view code, bool before) const {
+    if (site_ == nullptr) return false;
+    const bool each = b.task.starts_with("coat-");
+    return std::ranges::any_of(site_->log.entries, [&](const sitelog::Entry& e) {
+      if (e.event != sitelog::Event::hold_released || e.hold != code) return false;
+      if (each) return e.at.date() == b.start.date();
+      return before || e.at >= dates::Minute(b.start);
+    });
+  }
+
   void add_windows() {
-    const auto& bookings = s_.plan.programme.bookings;
-    for (const sequence::Booking& b : bookings) {
-      const bool primer = b.task == "prime";
-      if (!primer && !b.task.starts_with("coat-")) continue;
-      const auto next = std::ranges::find_if(bookings, [&](const sequence::Booking& later) {
+    for (const Booking& b : bookings_) {
+      if (!sitelog::is_coat(b.task)) continue;
+      const auto next = std::ranges::find_if(bookings_, [&](const Booking& later) {
         return later.task.starts_with("coat-") && later.section == b.section &&
                later.start > b.start;
       });
-      if (next == bookings.end()) continue;
-      const units::Duration most =
-          primer ? s_.plan.system.primer.window_max.value : s_.plan.system.recoat_max.value;
-      constexpr int quarters_an_hour = 4;
-      const auto quarters = static_cast<std::int64_t>(most.in(units::hours)*quarters_an_hour);
-      const auto close = dates::Moment::of_quarters(b.start.quarters() + quarters);
-      Entry entry{EntryKind::deadline,
-                  uid("window", b.task + "/" + b.section),
-                  titled(fmt::format("Recoat window of {} closes", task(b.task)), b.section),
-                  fmt::format("{} starts before this, or it is a hold point: the maker's advice in "
-                              "writing, usually abrade and clean first.",
-                              task(next->task)),
-                  place_,
-                  dates::iso(close),
-                  ""};
-      entries_.push_back(std::move(entry));
+      if (next == bookings_.end() || next->done) continue;
+      add(EntryKind::deadline,
+          uid("window", named(b.task, b.section)),
+          titled(fmt::format("Recoat window of {} closes", task(b.task)), b.section),
+          fmt::format("{} starts before this, or it is a hold point: the maker's advice in "
+                      "writing, usually abrade and clean first.",
+                      task(next->task)),
+          dates::iso(close_of(b, *next)),
+          "");
     }
   }
 
+  [[nodiscard]] dates::Minute close_of(const Booking& b, const Booking& next) const {
+    const auto after = [](dates::Moment from, units::Duration most) {
+      return dates::Minute(dates::Minute(from).minutes() +
+                           static_cast<std::int64_t>(most.in(units::minutes)));
+    };
+    if (site_ != nullptr) {
+      for (const job::Deadline& d : site_->deadlines) {
+        const bool alive = d.state != job::Deadline::State::lost;
+        if (alive && d.task == next.task && d.section == next.section) return d.by;
+      }
+    }
+    for (const Booking& again : bookings_) {
+      const bool between = again.start >= b.end && again.start < next.start;
+      if (between && again.task == sitelog::rework_task && again.section == b.section)
+        return after(again.end, s_.rates.waits.rework_coat_within.value);
+    }
+    return after(b.start,
+                 b.task == "prime" ? s_.plan.system.primer.window_max.value
+                                   : s_.plan.system.recoat_max.value);
+  }
+
   const Subject& s_;
+  const std::vector<Booking>& bookings_;
+  const Site* site_;
   std::string number_, client_, place_;
   std::map<std::string, int> times_;
   std::vector<Entry> entries_;
@@ -167,7 +236,27 @@ class Agenda {
 }  // namespace
 
 document::Agenda agenda_of(const Subject& s) {
-  return Agenda(s).made();
+  return Agenda(s, s.plan.programme.bookings).made();
+}
+
+document::Agenda agenda_of(const Site& site) {
+  const Subject& s = site.subject;
+  document::Agenda agenda = Agenda(s, s.plan.programme.bookings, &site).made();
+  agenda.stamp = dates::iso(site.now.date());
+  // RFC 5545, 3.8.7.4: it only has to rise, and minutes do.
+  agenda.sequence = std::max<std::int64_t>(1, site.now.minutes());
+  std::vector<Booking> before;
+  for (const sequence::Before& b : site.was.tasks)
+    before.push_back({b.task, b.section, b.start, b.start, 0, {}, {}});
+  for (Entry& old : Agenda(s, before).made().entries) {
+    const bool kept = std::ranges::any_of(agenda.entries,
+                                          [&](const Entry& entry) { return entry.uid == old.uid; });
+    if (kept || old.uid.find("-order-") != std::string::npos) continue;
+    old.description = "No longer in the programme.";
+    old.state = document::EntryState::cancelled;
+    agenda.entries.push_back(std::move(old));
+  }
+  return agenda;
 }
 
 }  // namespace basinwright::report

@@ -154,10 +154,7 @@ Section CoatingRecord::holds() {
   const auto add = [&](const std::string& code, const std::string& step) {
     if (std::ranges::find(seen, code) != seen.end()) return;
     seen.push_back(code);
-    const Entry* last = nullptr;
-    for (const Entry& e : entries_) {
-      if (e.event == Event::hold_released && e.hold == code) last = &e;
-    }
+    const Entry* last = release_of(site_, code);
     if (last == nullptr) lack("hold point " + code + ": who and when");
     t.rows.push_back({{Cells::words(code),
                        Cells::coded(task(step), step),

@@ -8,6 +8,7 @@
 #include "basinwright/units/unit.hpp"
 #include "client_parts.hpp"
 #include "client_words.hpp"
+#include "handover_built.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -61,7 +62,12 @@ std::string swim_chlorine(const job::Job& job) {
   return range + " mg/L or as local code asks";
 }
 
-Section done_section(const Subject& s) {
+Cell finished_on(const Site* site) {
+  const auto day = site == nullptr ? std::nullopt : painted_on(*site);
+  return day ? Cells::date(*day) : Cells::blank();
+}
+
+Section done_section(const Subject& s, const Site* site) {
   const Cells c(s.units, s.rates.currency);
   const materials::CoatingSystem& system = s.plan.system;
   Section section{"handover", "What was painted", {}, true};
@@ -78,7 +84,7 @@ Section done_section(const Subject& s) {
        {"colour",
         "Colour",
         s.job.coating.colour.empty() ? Cells::blank() : Cells::words(s.job.coating.colour)},
-       {"finished", "Finished on", Cells::blank()}}});
+       {"finished", "Finished on", finished_on(site)}}});
   Table table;
   table.key = "areas";
   table.caption = "By surface";
@@ -93,52 +99,17 @@ Section done_section(const Subject& s) {
   return section;
 }
 
-/// Until a site log says them, batches and readings are written in by hand.
-Section built_section(const Subject& s) {
-  Section section{"", "As built", {}, true};
-  Table batches;
-  batches.caption = "Batches and readings of each coat";
-  batches.columns = {{"", "Coat"},
-                     {"", "Date"},
-                     {"", "Batch A"},
-                     {"", "Batch B"},
-                     {"", "Kits used"},
-                     {"", "Shell"},
-                     {"", "Above dew point"}};
-  std::vector<std::string> coats;
-  if (s.plan.route.has("prime")) coats.push_back(task("prime"));
-  for (const coverage::Coat& coat : s.plan.quantities.coats)
-    coats.push_back(fmt::format("Coat {}", coat.number));
-  for (const std::string& coat : coats) {
-    Row row;
-    row.cells = {Cells::words(coat)};
-    row.cells.resize(batches.columns.size(), Cells::blank());
-    batches.rows.push_back(std::move(row));
-  }
-  section.blocks.emplace_back(std::move(batches));
-  Table tests;
-  tests.caption = "Tests before painting";
-  tests.columns = {{"", "Test"}, {"", "Held when"}, {"", "Found"}, {"", "Held"}};
-  for (const preparation::Step& step : s.plan.route.steps) {
-    if (step.task.starts_with("coat-") || step.task == "start-up" || step.task == "fill") continue;
-    for (const preparation::HoldPoint& point : step.holds) {
-      const HoldWords words = hold(point.code);
-      tests.rows.push_back({{Cells::words(std::string(words.what)),
-                             Cells::words(std::string(words.limit)),
-                             Cells::blank(),
-                             Cells::tick()}});
-    }
-  }
-  section.blocks.emplace_back(std::move(tests));
-  return section;
-}
-
 Section dates_section(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
   Section section{"handover", "The first weeks", {}, p.feasible};
   if (!p.feasible) return section;
   Facts facts;
-  facts.facts = {{"refill_done", "Full again, as planned", Cells::date(p.refill_done.date())}};
+  const bool full = std::ranges::any_of(p.bookings, [](const sequence::Booking& b) {
+    return b.task == "fill" && b.done && !b.going_on;
+  });
+  facts.facts = {{"refill_done",
+                  full ? "Full again" : "Full again, as planned",
+                  Cells::date(p.refill_done.date())}};
   if (s.plan.water.quiet_until) {
     facts.facts.push_back({"quiet_until",
                            "Nothing but salt or chlorine until",
@@ -151,17 +122,17 @@ Section dates_section(const Subject& s) {
 }
 
 /// Figures of the water with the targets the plan works to.
-Section swim_section(const Subject& s) {
+Section swim_section(const Subject& s, const Site* site) {
   Section section{"", "First-swim test", {}, true};
   Table table;
   table.caption = "Nobody swims until each of these holds";
   table.columns = {{"", "What"}, {"", "Holds when"}, {"", "Read"}, {"", "Holds"}};
-  const auto row = [&](std::string what, std::string limit) {
+  const auto row = [&](std::string what, std::string limit, Cell read = Cells::blank()) {
     table.rows.push_back(
-        {{Cells::words(what), Cells::words(limit), Cells::blank(), Cells::tick()}});
+        {{Cells::words(what), Cells::words(limit), std::move(read), Cells::tick()}});
   };
-  row("pH", ph_range(s.job));
-  row("Free chlorine", swim_chlorine(s.job));
+  row("pH", ph_range(s.job), pool_ph(site));
+  row("Free chlorine", swim_chlorine(s.job), pool_chlorine(site));
   row("Water", "clear: the deepest point is seen");
   row("Pump and filter", "running, day and night, since the fill");
   row("Relief valve, grates, lights", "in place and tight");
@@ -169,10 +140,10 @@ Section swim_section(const Subject& s) {
   return section;
 }
 
-Section leftovers_section() {
+Section leftovers_section(const Site* site) {
   Section section{"handover", "Left over, for touch-up", {}, true};
-  section.blocks.emplace_back(Facts{{{"", "Unopened kits handed over", Cells::blank(), true},
-                                     {"", "Batch A and B", Cells::blank(), true},
+  section.blocks.emplace_back(Facts{{{"", "Unopened kits handed over", kits_left(site), true},
+                                     {"", "Batch A and B", batches_left(site), true},
                                      {"", "To be used by", Cells::blank(), true}}});
   List list;
   list.items = {
@@ -184,13 +155,11 @@ Section leftovers_section() {
   return section;
 }
 
-}  // namespace
-
-document::Document handover(const Subject& s) {
+document::Document page(const Subject& s, const Site* site) {
   document::Document d;
   d.title = "Handover";
   d.subtitle = subtitle_of(s.job);
-  d.sections = {version_section(), done_section(s)};
+  d.sections = {version_section(), done_section(s, site)};
   if (s.plan.stopped()) {
     d.sections.erase(d.sections.begin() + 1, d.sections.end());
     d.sections.push_back(
@@ -202,9 +171,9 @@ document::Document handover(const Subject& s) {
     d.bottom_line = {"The job has stopped; nothing was painted", {}, Role::stop};
     return d;
   }
-  d.sections.push_back(built_section(s));
+  d.sections.push_back(built_section(s, site));
   d.sections.push_back(dates_section(s));
-  d.sections.push_back(swim_section(s));
+  d.sections.push_back(swim_section(s, site));
   d.sections.push_back({"", "Care of the water", {plain(s, water_care)}, true});
   Section coat{"", "Care of the coat", {}, true};
   List cares;
@@ -212,7 +181,7 @@ document::Document handover(const Subject& s) {
   coat.blocks.emplace_back(std::move(cares));
   d.sections.push_back(std::move(coat));
   d.sections.push_back({"", "What voids it", {plain(s, voids)}, true});
-  d.sections.push_back(leftovers_section());
+  d.sections.push_back(leftovers_section(site));
   d.sections.push_back(terms_section(s));
   Section sign{"", "Handed over", {}, true};
   sign.blocks.emplace_back(Facts{{{"", "For the contractor", Cells::blank(), true},
@@ -226,6 +195,16 @@ document::Document handover(const Subject& s) {
                    {},
                    Role::total};
   return d;
+}
+
+}  // namespace
+
+document::Document handover(const Subject& s) {
+  return page(s, nullptr);
+}
+
+document::Document handover(const Site& site) {
+  return page(site.subject, &site);
 }
 
 }  // namespace basinwright::report

@@ -84,10 +84,10 @@ std::string long_wait(const job::Plan& plan) {
 }
 
 // What an order gets wrong cannot be mended on the morning of a coat.
-std::vector<std::string> order_notices(const Subject& s) {
+std::vector<std::string> order_notices(const Subject& s, Goods goods) {
   std::vector<std::string> out;
   for (const job::Order& order : s.plan.orders) {
-    if (!order.late) continue;
+    if (!order.late || goods == Goods::by_log) continue;
     out.push_back(
         fmt::format("Late: {} was to be ordered from by {}, or the programme does not hold.",
                     order.supplier,
@@ -158,7 +158,7 @@ std::string_view version() {
   return BASINWRIGHT_VERSION;
 }
 
-std::vector<std::string> notices(const Subject& s) {
+std::vector<std::string> notices(const Subject& s, Goods goods) {
   std::vector<std::string> out;
   if (s.rates.demonstration) {
     out.emplace_back(
@@ -172,7 +172,7 @@ std::vector<std::string> notices(const Subject& s) {
     out.push_back(
         fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
   }
-  for (const std::string& line : order_notices(s)) out.push_back(line);
+  for (const std::string& line : order_notices(s, goods)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
   if (const std::string late = late_start(s); !late.empty()) out.push_back(late);
   if (const std::string etch = etch_by_sections(s); !etch.empty()) out.push_back(etch);

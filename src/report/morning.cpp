@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "basinwright/sitelog/progress.hpp"
 #include "site_parts.hpp"
 
 namespace basinwright::report {
@@ -16,14 +17,8 @@ bool goes(const Site& site, const Chance& c) {
   return c.opens && dates::Minute(*c.opens).minutes() < site.now.minutes() + minutes_looked_at;
 }
 
-bool released(const Site& site, std::string_view hold) {
-  return std::ranges::any_of(site.log.entries, [&](const sitelog::Entry& e) {
-    return e.event == sitelog::Event::hold_released && e.hold == hold;
-  });
-}
-
 bool waits_for_advice(const Site& site, const Chance& c) {
-  return c.task == "rework" && !released(site, job::makers_advice);
+  return c.task == "rework" && release_of(site, job::makers_advice) == nullptr;
 }
 
 bool go(const Site& site, const Chance& c) {
@@ -118,6 +113,58 @@ Section card_section(const Site& site) {
   return section;
 }
 
+// Signed: a coat's own holds on the day, any other ever.
+bool is_signed(const Site& site, const std::string& code, const std::string& before) {
+  const sitelog::Entry* e = release_of(site, code);
+  return e != nullptr && (!sitelog::is_coat(before) || e->at.date() == site.now.date());
+}
+
+// The hold points between the last work that was begun and a task; work past older ones is a rule
+// broken, and said there.
+std::vector<std::string> open_holds(const Site& site, const std::string& task) {
+  const auto& route = site.rules.route;
+  if (std::ranges::find(route, task, &sitelog::HoldRule::task) == route.end()) return {};
+  std::vector<std::string> open;
+  for (const sitelog::HoldRule& rule : route) {
+    if (rule.task == task) {
+      for (const std::string& code : rule.before) {
+        if (!is_signed(site, code, task)) open.push_back(code);
+      }
+      break;
+    }
+    const bool begun = std::ranges::any_of(
+        site.log.entries, [&](const sitelog::Entry& e) { return e.task == rule.task; });
+    if (begun) open.clear();
+    for (const std::string& code : rule.after) {
+      if (release_of(site, code) == nullptr) open.push_back(code);
+    }
+  }
+  return open;
+}
+
+Section holds_section(const Site& site) {
+  Section section{"", "Sign before you start", {}, false};
+  document::List list;
+  document::Array codes;
+  for (const Chance& c : site.subject.plan.programme.chances) {
+    for (const std::string& code : open_holds(site, c.task)) {
+      const HoldWords words = hold(code);
+      const std::string text = fmt::format("Before {}: {} ({}). Go on when: {}.",
+                                           job_of(c.task, c.section),
+                                           words.what,
+                                           code,
+                                           words.limit);
+      list.items.push_back({text, {}, Role::caution});
+      codes.emplace_back(code);
+    }
+  }
+  section.shown = !codes.empty();
+  section.blocks.emplace_back(std::move(list));
+  section.blocks.emplace_back(
+      document::Facts{{{"open_holds", "", {"", Value(std::move(codes)), Role::plain}, false}}});
+  return section;
+}
+
 Cell bottom(const Site& site) {
   const auto& chances = site.subject.plan.programme.chances;
   if (chances.empty()) return {"Nothing is left to do.", {}, Role::good};
@@ -151,7 +198,7 @@ document::Document morning(const Site& site) {
         "No weather has been read: the calendar alone. Look at the sky and read the instruments.");
   }
   for (Section (*make)(const Site&) :
-       {today_section, deadlines_section, work_section, card_section}) {
+       {today_section, deadlines_section, holds_section, work_section, card_section}) {
     d.sections.push_back(make(site));
   }
   d.bottom_line = bottom(site);

@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "agenda.hpp"
+#include "basinwright/units/unit.hpp"
 #include "site_parts.hpp"
 
 namespace basinwright::report {
@@ -145,6 +147,26 @@ Section promises_section(const Site& site) {
   return section;
 }
 
+document::Paragraph advice(const Site& site) {
+  if (const sitelog::Entry* e = release_of(site, job::makers_advice)) {
+    return {
+        "",
+        fmt::format("The maker's advice in writing is there, says {} ({}). The dates below take "
+                    "it as abrade and clean; plan otherwise if it says otherwise.",
+                    e->by,
+                    at(e->at)),
+        {},
+        Role::caution};
+  }
+  return {
+      "",
+      "HOLD POINT (makers-advice): the coating maker's advice in writing before anything is put "
+      "on that coat. The dates below take it as there, and as abrade and clean. Record it with: "
+      "hold_released hold=makers-advice by=NAME.",
+      {},
+      Role::stop};
+}
+
 // A hold point, then abrade and clean: what it takes, when and for how much.
 Section lost_section(const Site& site) {
   const sequence::Lost& lost = site.subject.plan.programme.lost;
@@ -171,15 +193,7 @@ Section lost_section(const Site& site) {
                             {},
                             Role::stop});
   }
-  if (!lost.sections.empty()) {
-    section.blocks.emplace_back(document::Paragraph{
-        "",
-        "HOLD POINT (makers-advice): the coating maker's advice in writing before anything is put "
-        "on that coat. The dates below take it as there, and as abrade and clean. Record it with: "
-        "hold_released hold=makers-advice by=NAME.",
-        {},
-        Role::stop});
-  }
+  if (!lost.sections.empty()) section.blocks.emplace_back(advice(site));
   const Cells cells(site.subject.units, site.subject.rates.currency);
   Table table;
   table.key = "remedies";
@@ -198,6 +212,9 @@ Section lost_section(const Site& site) {
                            cells.money(r.wages)}});
   }
   table.shown = !table.rows.empty();
+  table.columns[1].shown =
+      std::ranges::any_of(site.remedies, [](const job::Remedy& r) { return !r.section.empty(); });
+  table.caption = "Wages only: discs, hire and travel are not in them.";
   section.blocks.emplace_back(std::move(table));
   section.blocks.emplace_back(
       document::Facts{{{"lost.sections", "", {"", Value(std::move(codes)), Role::plain}, false},
@@ -215,6 +232,47 @@ Section changes_section(const Site& site) {
   }
   section.blocks.emplace_back(std::move(table));
   return section;
+}
+
+bool is_delivered(const Site& site, const std::string& item) {
+  const auto came = [&](std::string_view what) {
+    return std::ranges::any_of(site.log.entries, [&](const sitelog::Entry& e) {
+      return e.event == sitelog::Event::delivery && e.item == what;
+    });
+  };
+  return came(item) || (item == "coating" && came("part-a") && came("part-b"));
+}
+
+// Nobody records an order; what came needs none.
+std::vector<std::string> late_goods(const Site& site) {
+  std::vector<std::string> out;
+  for (const job::Order& order : site.subject.plan.orders) {
+    if (!order.late) continue;
+    std::string items;
+    for (const job::Ordered& one : order.packs) {
+      if (is_delivered(site, one.item) || items.find(one.item) != std::string::npos) continue;
+      items += (items.empty() ? "" : ", ") + one.item;
+    }
+    if (items.empty()) continue;
+    out.push_back(
+        fmt::format("Check the yard: no delivery of {} is recorded, {}to be ordered by {}.",
+                    items,
+                    order.supplier.empty() ? "" : "from " + order.supplier + ", ",
+                    dates::short_day(*order.by)));
+  }
+  return out;
+}
+
+std::string without_reserve(const Site& site) {
+  std::string coats;
+  for (const job::Tight& t : job::without_reserve(site.subject.plan, site.subject.rates))
+    coats += (coats.empty() ? "" : "; ") + job_of(t.task, t.section);
+  if (coats.empty()) return "";
+  return fmt::format(
+      "The {} kept in hand at both ends of a recoat window is given up for {}: no programme "
+      "keeps it.",
+      units::show_in(site.subject.rates.waits.recoat_reserve.value, units::minutes, 0),
+      coats);
 }
 
 Cell bottom(const Site& site) {
@@ -239,12 +297,14 @@ Cell bottom(const Site& site) {
 document::Document replanned(const Site& site) {
   document::Document d;
   head(site, "Re-plan", d);
-  d.notices = notices(site.subject);
+  d.notices = notices(site.subject, Goods::by_log);
   d.notices.insert(d.notices.begin(),
                    site.was_given
                        ? "Compared with the programme given with --was."
                        : "Compared with the job's own plan by the same weather; give the last "
                          "programme with --was to see what moved since.");
+  for (const std::string& line : late_goods(site)) d.notices.push_back(line);
+  if (const std::string line = without_reserve(site); !line.empty()) d.notices.push_back(line);
   std::string assumed;
   for (const Booking& b : site.subject.plan.programme.bookings) {
     if (b.assumed) assumed += (assumed.empty() ? "" : ", ") + task(b.task);
@@ -259,6 +319,7 @@ document::Document replanned(const Site& site) {
   d.sections.push_back(programme_section(site.subject));
   d.sections.push_back(cautions_section(site.subject));
   d.bottom_line = bottom(site);
+  d.agenda = agenda_of(site);
   return d;
 }
 

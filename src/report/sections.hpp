@@ -28,8 +28,10 @@ namespace basinwright::report {
 [[nodiscard]] document::Section programme_section(const Subject& s);
 [[nodiscard]] document::Section cautions_section(const Subject& s);
 [[nodiscard]] document::Section defaults_section(const Subject& s);
+/// Which goods are late: by the day they were to be ordered, or the page says it by its log.
+enum class Goods { by_order, by_log };
 /// What every page rests on, said before any number.
-[[nodiscard]] std::vector<std::string> notices(const Subject& s);
+[[nodiscard]] std::vector<std::string> notices(const Subject& s, Goods goods = Goods::by_order);
 
 /// Number, client and address on one line.
 [[nodiscard]] std::string subtitle_of(const job::Job& job);

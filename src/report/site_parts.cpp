@@ -1,6 +1,10 @@
 #include "site_parts.hpp"
 
 #include <fmt/format.h>
+#include <cmath>
+
+#include "basinwright/sitelog/progress.hpp"
+#include "basinwright/units/unit.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -26,14 +30,32 @@ Role role(State state) {
   return state == State::clear ? Role::good : Role::caution;
 }
 
-std::string in_words(const job::Deadline& d) {
-  if (d.state == State::lost) return "lost: stop here, the maker's advice in writing first";
-  const std::int64_t minutes = d.by.minutes() - dates::Minute(*d.planned).minutes();
-  return fmt::format("{}: planned {}, {} h {:02} min in hand",
-                     word(d.state),
-                     Cells::moment(*d.planned).text,
-                     minutes / 60,
-                     minutes % 60);
+// Facts lie on quarter hours, windows end to the minute.
+constexpr std::int64_t quarter = 15;
+
+std::string hours_and_minutes(units::Duration time) {
+  const auto minutes = std::llround(time.in(units::minutes));
+  return fmt::format("{} h {:02} min", minutes / 60, minutes % 60);
+}
+
+// What a foreman asks: is it still there, by how much, and is there a second morning.
+std::string in_words(const job::Deadline& d, bool on_purpose) {
+  if (d.state == State::lost) {
+    return d.after == "etch-floor" || d.after == sitelog::clean_again_task
+               ? "lost: clean again first"
+           : on_purpose ? "lost: abrade and clean first, as the data sheet allows"
+                        : "lost: stop here, the maker's advice in writing first";
+  }
+  std::string text = fmt::format("{}: planned {}, {}{} in hand",
+                                 word(d.state),
+                                 Cells::moment(*d.planned).text,
+                                 d.state == State::shorter ? "only " : "",
+                                 hours_and_minutes(d.in_hand));
+  if (d.last && d.by.minutes() - dates::Minute(*d.last).minutes() >= quarter)
+    text += ", since hours or weather close it after " + Cells::moment(*d.last).text;
+  if (d.last)
+    text += d.again ? "; next chance " + Cells::moment(*d.again).text : "; no second morning";
+  return text;
 }
 
 }  // namespace
@@ -59,16 +81,27 @@ Section deadlines_section(const Site& site) {
                    {"section", "", document::Align::left, false},
                    {"not_before", "Not before"},
                    {"by", "Must be started by"},
+                   {"in_hand_h", "", document::Align::right, false},
+                   {"last_start", "", document::Align::left, false},
+                   {"next_chance", "", document::Align::left, false},
                    {"state", "How it stands"}};
+  const auto moment = [](const std::optional<dates::Moment>& m) {
+    return m ? Cells::moment(*m) : Cells::nothing("-");
+  };
   for (const job::Deadline& d : site.deadlines) {
-    const bool etch = d.after == "etch-floor" || d.after == "clean-again";
+    const bool etch = d.after == "etch-floor" || d.after == sitelog::clean_again_task;
     table.rows.push_back(
         {{{job_of(d.task, d.section) + (etch ? ", on the etch" : ""), {}, Role::heading},
           Cells::words(d.task),
           d.section.empty() ? Cells::nothing("") : Cells::words(d.section),
           etch ? Cells::nothing("when dry") : minute_cell(d.from),
           minute_cell(d.by),
-          {in_words(d), Value(word(d.state)), role(d.state)}}});
+          {"", Value(d.in_hand.in(units::hours)), Role::plain},
+          moment(d.last),
+          moment(d.again),
+          {in_words(d, site.subject.plan.system.planned_rework),
+           Value(word(d.state)),
+           role(d.state)}}});
   }
   if (table.rows.empty()) {
     section.blocks.emplace_back(
@@ -93,6 +126,15 @@ Section breaches_section(const Site& site) {
   section.blocks.emplace_back(
       document::Facts{{{"rules_broken", "", {"", Value(std::move(values)), Role::plain}, false}}});
   return section;
+}
+
+const sitelog::Entry* release_of(const Site& site, std::string_view hold) {
+  const sitelog::Entry* last = nullptr;
+  for (const sitelog::Entry& e : site.log.entries) {
+    if (e.event != sitelog::Event::hold_released || e.hold != hold) continue;
+    if (last == nullptr || e.at >= last->at) last = &e;
+  }
+  return last;
 }
 
 void head(const Site& site, const std::string& title, document::Document& page) {

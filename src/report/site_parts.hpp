@@ -19,6 +19,8 @@ namespace basinwright::report {
 [[nodiscard]] document::Section deadlines_section(const Site& site);
 /// Rules that were broken; they stand, and are said.
 [[nodiscard]] document::Section breaches_section(const Site& site);
+/// The last release of a hold point; nothing when nobody signed it.
+[[nodiscard]] const sitelog::Entry* release_of(const Site& site, std::string_view hold);
 /// Title, job and time of a page.
 void head(const Site& site, const std::string& title, document::Document& page);
 

@@ -6,6 +6,7 @@
 #include "causes.hpp"
 #include "tasks.hpp"
 #include "weather_facts.hpp"
+#include "windows.hpp"
 
 namespace basinwright::sequence {
 namespace {
@@ -91,7 +92,6 @@ class Teller {
     if (!q_.past) return;
     const auto& units = in_.problem().units;
     before_ = in_.now();
-    before_task_ = "now";
     for (const Done& done : q_.past->done) {
       if (is_tail(done.task)) continue;
       const bool paint = is_paint(done.task);
@@ -107,7 +107,12 @@ class Teller {
       if (done.task == "drain" || done.task == "dryness-test") booking.people = 0;
       if (booking.people > 0) work_in(booking, start, end, true);
       before_ = std::max(before_, end);
+      if (end >= ended_) {
+        ended_ = end;
+        before_task_ = done.task;
+      }
       if (!paint) continue;
+      last_coat_ = done.task;
       last_end_ = std::max(last_end_, end);
       last_painted_ = std::max(last_painted_, at(start).date());
     }
@@ -135,7 +140,11 @@ class Teller {
     booking.people = q_.rework.people;
     work_in(booking, b.start, b.end, true);
     explain(booking, before_, b.start, {By::task, before_task_, {}});
-    before_ = b.end;
+    go_on_from(b.end, task);
+  }
+
+  void go_on_from(Slot end, const std::string& task) {
+    before_ = ended_ = end;
     before_task_ = task;
   }
 
@@ -156,7 +165,7 @@ class Teller {
     booking.people = entry.people;
     if (entry.people > 0) work_in(booking, b.start, b.end, true);
     const Slot lag = in_.problem().chain[b.index].lag_min;
-    const Slot earliest = std::max(before_ + lag, in_.problem().chain[b.index].release);
+    const Slot earliest = std::max({before_, ended_ + lag, in_.problem().chain[b.index].release});
     Held held{By::task, before_task_, {}};
     if (before_task_.empty()) held = {By::start_date, "", {}};
     if (lag > 0) held = {By::wait, before_task_, entry.wait};
@@ -171,8 +180,7 @@ class Teller {
     if (lag > 0 && b.start > earliest)
       booking.held_by.insert(booking.held_by.begin(), {By::wait, before_task_, entry.wait});
     before_emptied_ = false;
-    before_ = b.end;
-    before_task_ = entry.task;
+    go_on_from(b.end, entry.task);
   }
 
   void tell_unit(const schedule::Booking& b) {
@@ -190,8 +198,8 @@ class Teller {
       }
     }
     hold_unit(booking, b);
-    before_ = b.end;
-    before_task_ = coat;
+    go_on_from(b.end, coat);
+    last_coat_ = coat;
     last_end_ = std::max(last_end_, b.end);
   }
 
@@ -224,6 +232,12 @@ class Teller {
   void hold_unit(Booking& booking, const schedule::Booking& b) {
     const auto& units = in_.problem().units;
     hold_by_weather(booking, b);
+    if (const auto reworked = rework_before(in_.problem(), answer_, b)) {
+      if (b.start <= *reworked + units.rework->dry)
+        booking.held_by.push_back({By::wait, "rework", q_.waits.rework_dry.value});
+      if (booking.held_by.empty()) booking.held_by.push_back({By::painting_hours});
+      return;
+    }
     if (b.index > 0) {
       const schedule::Recoat& window = units.recoat[b.index - 1];
       booking.held_by.push_back({By::recoat_window,
@@ -260,7 +274,7 @@ class Teller {
   void tell_tail() {
     const auto tail = in_.tail(last_end_);
     if (!tail) return;
-    const std::string last = before_task_;
+    const std::string last = last_coat_;
     if (const Work* unmask = in_.find("unmask")) {
       Booking& b = add("unmask", "", tail->unmask_start, tail->unmask_end);
       b.people = unmask->people;
@@ -353,7 +367,8 @@ class Teller {
   Slot before_ = 0;
   Slot last_end_ = 0;
   bool before_emptied_ = false;  // the task told is the one that empties the pool, or before it
-  std::string before_task_;
+  Slot ended_ = 0;               // end of the task before, which may be long past
+  std::string before_task_, last_coat_;
   dates::Date last_painted_;
 };
 

@@ -82,6 +82,7 @@ class Instance {
   void offer_again();
   [[nodiscard]] std::size_t dry_work() const;  ///< The calendar of work that needs a dry shell.
   void take_fact(const Done& done);
+  void forgive_waits();
 
   const ProgrammeQuestion& q_;
   Setting setting_;

@@ -4,6 +4,7 @@
 
 #include "instance.hpp"
 #include "tasks.hpp"
+#include "windows.hpp"
 
 namespace basinwright::sequence {
 namespace {
@@ -36,16 +37,16 @@ class Looker {
     bool left = false;
     bool bare_seen = false;
     for (std::size_t s = 0; s < units.sections.size(); ++s) {
-      const std::size_t coats = coats_on(s);
-      if (coats == units.coats.size()) continue;
+      const auto starts = next_starts(in_.problem(), s);
+      if (!starts && !is_bare(s)) continue;
       left = true;
-      if (is_lost(units.sections[s])) {
-        rework(s);
-      } else if (coats > 0) {
-        next_coat(s, coats);
-      } else if (!bare_seen) {
-        first_coat(s);
+      if (!starts) {
+        if (!bare_seen) first_coat(s);
         bare_seen = true;
+      } else if (is_lost(units.sections[s])) {
+        again("rework", units.sections.size() > 1 ? units.sections[s] : "");
+      } else {
+        next_coat(s, *starts);
       }
     }
     if (!left) tail();
@@ -58,12 +59,10 @@ class Looker {
     return !lost.together && std::ranges::find(lost.sections, section) != lost.sections.end();
   }
 
-  [[nodiscard]] std::size_t coats_on(std::size_t section) const {
-    std::size_t coats = 0;
-    for (const schedule::DoneUnit& unit : in_.problem().facts->units) {
-      if (unit.section == section) coats = std::max(coats, unit.coat + 1);
-    }
-    return coats;
+  [[nodiscard]] bool is_bare(std::size_t section) const {
+    return std::ranges::none_of(in_.problem().facts->units, [&](const schedule::DoneUnit& unit) {
+      return unit.section == section;
+    });
   }
 
   [[nodiscard]] Slot chain_end() const {
@@ -121,26 +120,26 @@ class Looker {
     return c;
   }
 
-  void next_coat(std::size_t s, std::size_t number) {
-    Candidate c = coat(s, number);
-    const schedule::Recoat& window = in_.problem().units.recoat[number - 1];
-    for (const schedule::DoneUnit& unit : in_.problem().facts->units) {
-      if (unit.section != s || unit.coat + 1 != number) continue;
-      c.earliest = std::max({now_, unit.start + window.min, unit.end + window.min - c.slots});
-      c.latest = std::min(unit.start + window.max, unit.end + window.max - c.slots);
-    }
-    if (c.earliest > now_) {
-      c.wait = Held{By::recoat_window,
-                    in_.problem().units.coats[number - 1],
-                    units::hours(window.min / quarters_in_hour)};
+  void next_coat(std::size_t s, const Starts& starts) {
+    Candidate c = coat(s, starts.coat);
+    c.earliest = std::max(now_, starts.from);
+    c.latest = starts.until;
+    if (starts.from > now_) {
+      const schedule::Recoat& window = in_.problem().units.recoat[starts.coat - 1];
+      c.wait = starts.after_rework ? Held{By::wait, "rework", q_.waits.rework_dry.value}
+                                   : Held{By::recoat_window,
+                                          in_.problem().units.coats[starts.coat - 1],
+                                          units::hours(window.min / quarters_in_hour)};
     }
     judge(c);
   }
 
   void first_coat(std::size_t s) {
+    if (programme_.lost.etch) return again("clean-again", "");
     Candidate c = coat(s, 0);
     const schedule::Anchor& anchor = in_.problem().anchor;
     c.earliest = std::max(now_, chain_end() + anchor.dry);
+    c.latest = etch_holds_until(in_.problem());
     if (in_.problem().facts->units.empty() && in_.outdoors().known()) {
       const schedule::Calendar dry = in_.outdoors().under(c.open, &in_.outdoors().dry_shell());
       if (dry != c.open) {
@@ -152,13 +151,14 @@ class Looker {
     dry_shell_ = false;
   }
 
-  void rework(std::size_t s) {
+  // Work that makes good what was lost.
+  void again(std::string task, std::string section) {
     Candidate c;
-    c.task = "rework";
+    c.task = std::move(task);
+    c.section = std::move(section);
     c.one_stretch = false;
-    if (in_.problem().units.sections.size() > 1) c.section = in_.problem().units.sections[s];
     c.base = in_.work_calendar();
-    c.gate = in_.outdoors().of_task("abrade");
+    c.gate = in_.outdoors().of_task("abrade");  // Both want dry hours.
     c.open = in_.outdoors().under(c.base, c.gate);
     c.earliest = now_;
     judge(c);
@@ -170,9 +170,16 @@ class Looker {
       if (b.done || b.task == "cure" || b.end <= q_.past->now) continue;
       Chance chance{b.task, b.section, b.start, b.end, {}};
       if (b.start > q_.past->now && !b.held_by.empty()) chance.gate = b.held_by.front();
+      if (curing()) chance.gate = Held{By::task, "cure"};
       chances_.push_back(std::move(chance));
       return;
     }
+  }
+
+  [[nodiscard]] bool curing() const {
+    return std::ranges::any_of(programme_.bookings, [&](const Booking& b) {
+      return b.task == "cure" && b.start <= q_.past->now && b.end > q_.past->now;
+    });
   }
 
   [[nodiscard]] bool is_open(const schedule::Calendar& calendar, Slot s) const {
@@ -202,8 +209,22 @@ class Looker {
       chance.gate =
           Held{q_.calendar.works_on(q_.past->now.date()) ? By::working_hours : By::closed_day};
     }
-    if (c.latest) chance.latest = in_.timeline().moment(std::min(*c.latest, horizon - 1));
+    if (c.latest) {
+      chance.latest = in_.timeline().moment(std::min(*c.latest, horizon - 1));
+      look_on(c, last, chance);
+    }
     chances_.push_back(std::move(chance));
+  }
+
+  // How long the window goes on to be of use.
+  void look_on(const Candidate& c, Slot last, Chance& chance) const {
+    if (!chance.opens) return;
+    for (Slot s = c.earliest; s <= last; ++s) {
+      if (!fits(c.open, s, c.slots)) continue;
+      const dates::Moment at = in_.timeline().moment(s);
+      chance.last = at;
+      if (!chance.again && at.date() > chance.opens->date()) chance.again = at;
+    }
   }
 
   [[nodiscard]] bool fits(const schedule::Calendar& calendar, Slot s, Slot slots) const {

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "instance.hpp"
-#include "tasks.hpp"
+#include "windows.hpp"
 
 namespace basinwright::sequence {
 namespace {
@@ -13,38 +13,22 @@ using schedule::Slot;
 // Far enough for any window and for an etch.
 constexpr int days_looked_at = 60;
 
-struct Standing {
-  std::size_t coats = 0;
-  Slot start = 0, end = 0;
-  bool reworked = false;
-};
-
-Standing standing(const schedule::Facts& facts, std::size_t section) {
-  Standing s;
-  for (const schedule::DoneUnit& unit : facts.units) {
-    if (unit.section == section && unit.coat + 1 > s.coats)
-      s = {unit.coat + 1, unit.start, unit.end, false};
-  }
-  for (const schedule::DoneRework& rework : facts.reworks) {
-    if (rework.section == section && rework.coat + 1 == s.coats) s.reworked = true;
-  }
-  return s;
-}
-
-// Whether a unit of so many slots may start somewhere in [from, until] and end in its own window.
-bool fits(const schedule::Calendar& open,
-          Slot slots,
-          const Standing& s,
-          schedule::Recoat window,
-          Slot now) {
-  for (Slot start = std::max(now, s.start + window.min); start <= s.start + window.max; ++start) {
-    const Slot end = start + slots;
-    if (end < s.end + window.min || end > s.end + window.max) continue;
-    if (static_cast<std::size_t>(end) > open.size()) return false;
+// Whether so many slots in a row are open from a start in [from, until] on.
+bool fits(const schedule::Calendar& open, Slot slots, const Starts& starts, Slot now) {
+  for (Slot start = std::max(now, starts.from); start <= starts.until; ++start) {
+    if (static_cast<std::size_t>(start + slots) > open.size()) return false;
     const auto first = open.begin() + start;
     if (std::all_of(first, first + slots, [](char c) { return c != 0; })) return true;
   }
   return false;
+}
+
+std::size_t coats_on(const schedule::Problem& problem, std::size_t section) {
+  std::size_t coats = 0;
+  for (const schedule::DoneUnit& unit : problem.facts->units) {
+    if (unit.section == section) coats = std::max(coats, unit.coat + 1);
+  }
+  return coats;
 }
 
 bool any_open(const schedule::Calendar& open, Slot from, Slot until) {
@@ -53,19 +37,6 @@ bool any_open(const schedule::Calendar& open, Slot from, Slot until) {
     if (open[static_cast<std::size_t>(s)] != 0) return true;
   }
   return false;
-}
-
-// When the etch was over; nothing when it is still to come.
-std::optional<Slot> etched(const Instance& instance) {
-  const schedule::Problem& problem = instance.problem();
-  std::optional<Slot> end;
-  if (problem.chain.empty() || !problem.anchor.limit) return {};
-  for (const schedule::DoneTask& done : problem.facts->tasks) {
-    if (done.task == problem.anchor.task && is_etch(problem.chain[done.task].name)) end = done.end;
-  }
-  for (const schedule::DoneReclean& done : problem.facts->recleans)
-    end = std::max(end.value_or(0), done.end);
-  return end;
 }
 
 Instance looked_at(const ProgrammeQuestion& q, const weather::Conditions* conditions) {
@@ -86,16 +57,14 @@ Again what_is_lost(const ProgrammeQuestion& q, const weather::Conditions* condit
   again.offers.rework.assign(units.sections.size(), 0);
   bool bare = false;
   for (std::size_t s = 0; s < units.sections.size(); ++s) {
-    const Standing at = standing(*problem.facts, s);
-    bare = bare || at.coats == 0;
-    if (at.coats == 0 || at.coats == units.coats.size() || at.reworked) continue;
-    if (fits(open, units.slots[at.coats][s], at, units.recoat[at.coats - 1], problem.facts->now))
-      continue;
+    bare = bare || coats_on(problem, s) == 0;
+    const auto starts = next_starts(problem, s);
+    if (!starts || fits(open, units.slots[starts->coat][s], *starts, problem.facts->now)) continue;
     again.offers.rework[s] = 1;
     again.lost.sections.push_back(units.sections[s]);
   }
-  const auto etch = etched(instance);
-  if (bare && etch && !any_open(open, problem.facts->now, *etch + *problem.anchor.limit))
+  const auto until = etch_holds_until(problem);
+  if (bare && until && !any_open(open, problem.facts->now, *until))
     again.lost.etch = again.offers.clean_again = true;
   return again;
 }
@@ -106,13 +75,13 @@ Again all_at_stake(const ProgrammeQuestion& q) {
   const schedule::Units& units = instance.problem().units;
   bool bare = false;
   for (std::size_t s = 0; s < units.sections.size(); ++s) {
-    const Standing at = standing(*instance.problem().facts, s);
-    bare = bare || at.coats == 0;
-    const bool at_stake = at.coats > 0 && at.coats < units.coats.size();
+    bare = bare || coats_on(instance.problem(), s) == 0;
+    const bool at_stake = next_starts(instance.problem(), s).has_value();
     again.offers.rework.push_back(at_stake ? 1 : 0);
     if (at_stake) again.lost.sections.push_back(units.sections[s]);
   }
-  again.lost.etch = again.offers.clean_again = bare && etched(instance).has_value();
+  again.lost.etch = again.offers.clean_again =
+      bare && etch_holds_until(instance.problem()).has_value();
   again.lost.together = again.lost.reserve = again.offers.no_reserve = true;
   return again;
 }

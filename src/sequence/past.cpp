@@ -58,8 +58,22 @@ void Instance::build_past() {
   if (!q_.past) return;
   now_ = timeline_.slot(q_.past->now);
   problem_.facts = schedule::Facts{now_};
+  // Washing wets the shell as rain does.
+  if (setting_.offers.clean_again || done("clean-again") != nullptr)
+    problem_.anchor.dry = std::max(problem_.anchor.dry, quarters_up(q_.waits.dry.value));
   offer_again();
   for (const Done& done : q_.past->done) take_fact(done);
+  forgive_waits();
+}
+
+// Too late for a task that had to follow at once: it follows as soon as it can.
+void Instance::forgive_waits() {
+  for (const schedule::DoneTask& before : problem_.facts->tasks) {
+    const std::size_t next = before.task + 1;
+    if (next >= problem_.chain.size()) continue;
+    schedule::Task& task = problem_.chain[next];
+    if (task.lag_max && before.end + *task.lag_max < now_) task.lag_max.reset();
+  }
 }
 
 void Instance::take_fact(const Done& done) {
@@ -79,8 +93,8 @@ void Instance::offer_rework() {
   if (!q_.rework.on_purpose && lost.empty() && done("rework") == nullptr) return;
   schedule::Rework rework;
   rework.calendar = dry_work();
-  rework.dry = quarters_up(q_.rework.dry.value);
-  rework.max = quarters_down(q_.rework.coat_within.value);
+  rework.dry = quarters_up(q_.waits.rework_dry.value);
+  rework.max = quarters_down(q_.waits.rework_coat_within.value);
   for (std::size_t s = 0; s < problem_.units.sections.size(); ++s) {
     const bool offered = q_.rework.on_purpose || (s < lost.size() && lost[s] != 0);
     const units::Duration hours =
@@ -95,8 +109,6 @@ void Instance::offer_again() {
   if (setting_.offers.clean_again) {
     const Slot slots =
         std::max(1, quarters_up(q_.rework.clean_again / std::max(1, q_.rework.people)));
-    // Washing wets the shell as rain does.
-    problem_.anchor.dry = std::max(problem_.anchor.dry, quarters_up(q_.waits.dry.value));
     const bool painted =
         std::ranges::any_of(q_.past->done, [](const Done& d) { return is_paint(d.task); });
     if (!painted) {

@@ -69,6 +69,12 @@ done_task neutralise 2027-05-18T09:45 2027-05-18T11:30
 log 2027-05-18T11:40 reading where=shell ph=7.4 by="M. Sample"
 log 2027-05-18T11:40 reading where=rinse ph=7.1 by="M. Sample"
 held 2027-05-18T11:45 surface-ph
+# A hold point stands before the next task until somebody signs it.
+page unsigned 3 today "$job" --log site.log --weather "$dry" --now 2027-05-18T11:42
+says unsigned "Sign before you start"
+says unsigned "(surface-ph). Go on when"
+page signed 3 today "$job" --log site.log --weather "$dry" --now 2027-05-18T11:50
+never_says signed "(surface-ph)"
 done_task dryness-test 2027-05-21T07:00 2027-05-21T23:00
 held 2027-05-22T07:00 plastic-sheet
 done_task mask 2027-05-24T07:00 2027-05-24T07:30
@@ -88,7 +94,9 @@ log 2027-05-24T10:15 finished task=coat-1
 page replan2 0 replan "$job" --log site.log --weather "$dry" --now 2027-05-24T18:00 --was replan1.json
 page replan2.json 0 replan "$job" --log site.log --weather "$dry" --now 2027-05-24T18:00 --was replan1.json --format json
 says replan2 "Tue 25 May 08:05"
-says replan2 "short: planned"
+says replan2 "short: planned Tue 25 May 08:00, only 0 h 05 min in hand; no second morning"
+says replan2 "30 min kept in hand at both ends of a recoat window is given up for Coat"
+never_says replan2 "was to be ordered"
 says replan2 "Part A of batch A2199"
 page today2 0 today "$job" --log site.log --weather "$dry" --now 2027-05-25T06:00
 says today2 "Coat 2 GO"
@@ -106,6 +114,8 @@ says replan3 "HOLD POINT (makers-advice)"
 says replan3 "Abrade and clean"
 says replan3 "BROKEN:"
 says replan3 "lost: stop here"
+says replan3 "Wages only: discs, hire and travel are not in them."
+never_says replan3 "What is done Section"
 grep -q '"wages"' replan3.json || fail "making it good has no price"
 
 # The advice comes, the shell is abraded and cleaned, and the second coat goes on.
@@ -114,6 +124,15 @@ page today4 0 today "$job" --log site.log --weather wet.csv --now 2027-05-26T11:
 says today4 "Abrade and clean GO"
 log 2027-05-27T07:30 started task=rework
 log 2027-05-27T15:30 finished task=rework
+# Abraded until half past three: dry two hours later, and to be coated within a day.
+page replan3b 0 replan "$job" --log site.log --weather wet.csv --now 2027-05-27T18:00 --was replan3.json
+says replan3b "Thu 27 May 17:30"
+says replan3b "Fri 28 May 15:30"
+says replan3b "clear: planned Fri 28 May 08:00"
+never_says replan3b "is lost"
+page today4b 0 today "$job" --log site.log --weather wet.csv --now 2027-05-28T06:00
+says today4b "Coat 2 GO"
+says today4b "(touch-dry)"
 held 2027-05-28T07:30 touch-dry
 log 2027-05-28T07:45 reading air="15 C" shell="15 C" humidity="60 %" by="M. Sample"
 log 2027-05-28T08:00 started task=coat-2
@@ -124,7 +143,7 @@ page replan4 0 replan "$job" --log site.log --weather wet.csv --now 2027-05-28T1
 never_says replan4 "is lost"
 says replan4 "No window is open: nothing expires."
 page today5 3 today "$job" --log site.log --weather wet.csv --now 2027-05-31T06:00
-says today5 "NO-GO"
+says today5 "NO-GO: Refit, after Cure"
 
 # Cure, refit, fill, start-up, handover.
 held 2027-06-07T07:00 cured
@@ -136,6 +155,14 @@ done_task handover 2027-06-14T09:00 2027-06-14T10:00
 page replan5 0 replan "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00 --was replan3.json
 page today6 0 today "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00
 says today6 "Nothing is left to do."
+page handover 0 handover "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00
+says handover "A2199"
+says handover "160 µm"
+says handover "7.5, Mon 14 Jun 09:00"
+says handover "1.5 mg/L, Mon"
+says handover "Finished on Fri 28 May 2027"
+says handover "5.6 °C"
+never_says handover "1048"
 page record 0 coating-record "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00
 says record "A2207"
 says record "A2199"

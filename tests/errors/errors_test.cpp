@@ -85,7 +85,7 @@ struct File {
 /// What follows the code in a file's name says what kind of file it is.
 std::string tail_of(const std::string& name) {
   for (const std::string tail :
-       {".rates.json", ".weather.json", ".weather.csv", ".site.log", ".json"}) {
+       {".rates.json", ".weather.json", ".weather.csv", ".years.csv", ".site.log", ".json"}) {
     if (name.ends_with(tail)) return tail;
   }
   return "";
@@ -114,6 +114,8 @@ bool reads(const File& file, const std::string& text, Problems& problems) {
   if (file.tail == ".site.log")
     return readers::read_site_log({file.path, text}, problems).has_value();
   if (file.tail == ".rates.json") return rates(text, problems).has_value();
+  if (file.tail == ".years.csv")
+    return readers::read_past_weather({file.path, text}, problems).has_value();
   return readers::read_weather({file.path, text}, problems).has_value();
 }
 

@@ -1,4 +1,4 @@
-// What each number of the rate book's coating systems and chemicals changes.
+// What each number of the rate book's waits, coating systems and chemicals changes.
 #pragma once
 
 #include <functional>
@@ -21,6 +21,24 @@ struct Effect {
   double expected;
   Get get;
 };
+
+inline Effect time(const std::string& pointer, units::Duration (*get)(const RateBook&)) {
+  return {pointer, "5.25 h", 5.25, [get](const RateBook& b) { return get(b).in(units::hours); }};
+}
+
+inline std::vector<Effect> of_waits() {
+  return {
+      time("/waits/recoat_reserve", [](auto& b) { return b.waits.recoat_reserve.value; }),
+      time("/waits/dry", [](auto& b) { return b.waits.dry.value; }),
+      time("/waits/dryness_test", [](auto& b) { return b.waits.dryness_test.value; }),
+      time("/waits/coat_within", [](auto& b) { return b.waits.coat_within.value; }),
+      time("/waits/after_chlorine", [](auto& b) { return b.waits.after_chlorine.value; }),
+      time("/waits/filler_cure", [](auto& b) { return b.waits.filler_cure.value; }),
+      time("/waits/start_up", [](auto& b) { return b.waits.start_up.value; }),
+      time("/waits/rework_dry", [](auto& b) { return b.waits.rework_dry.value; }),
+      time("/waits/rework_coat_within", [](auto& b) { return b.waits.rework_coat_within.value; }),
+      time("/waits/delivered_before", [](auto& b) { return b.waits.delivered_before.value; })};
+}
 
 // Parts of water, and solution an area, of each row of the etch.
 inline std::vector<Effect> of_etch_rows() {

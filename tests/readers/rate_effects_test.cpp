@@ -105,9 +105,6 @@ Effect rate(const char* key, units::WorkRate (*get)(const RateBook&)) {
             return get(b).in(units::square_metres_per_hour);
           }};
 }
-Effect time(const std::string& pointer, units::Duration (*get)(const RateBook&)) {
-  return {pointer, "5.25 h", 5.25, [get](const RateBook& b) { return get(b).in(units::hours); }};
-}
 Effect reach(const char* key, units::Length (*get)(const RateBook&)) {
   return {std::string("/thresholds/") + key, "0.15 in", 3.81, [get](const RateBook& b) {
             return get(b).in(units::millimetres);
@@ -154,16 +151,8 @@ std::vector<Effect> of_productivity() {
            [](auto& b) { return b.productivity.daily_set_up.value; })};
 }
 
-std::vector<Effect> of_waits_and_thresholds() {
+std::vector<Effect> of_weather_and_thresholds() {
   return {
-      time("/waits/recoat_reserve", [](auto& b) { return b.waits.recoat_reserve.value; }),
-      time("/waits/dry", [](auto& b) { return b.waits.dry.value; }),
-      time("/waits/dryness_test", [](auto& b) { return b.waits.dryness_test.value; }),
-      time("/waits/coat_within", [](auto& b) { return b.waits.coat_within.value; }),
-      time("/waits/after_chlorine", [](auto& b) { return b.waits.after_chlorine.value; }),
-      time("/waits/filler_cure", [](auto& b) { return b.waits.filler_cure.value; }),
-      time("/waits/start_up", [](auto& b) { return b.waits.start_up.value; }),
-      time("/waits/delivered_before", [](auto& b) { return b.waits.delivered_before.value; }),
       time("/weather/shell_lag", [](auto& b) { return b.weather.shell_lag.value; }),
       time("/weather/heavy_rain_within", [](auto& b) { return b.weather.heavy_rain_within.value; }),
       {"/weather/least_rain",
@@ -223,7 +212,8 @@ std::vector<Effect> all_effects() {
                               of_packs_and_money(),
                               of_counts_and_overheads(),
                               of_productivity(),
-                              of_waits_and_thresholds()}) {
+                              of_waits(),
+                              of_weather_and_thresholds()}) {
     all.insert(all.end(), part_of.begin(), part_of.end());
   }
   return all;
@@ -264,8 +254,8 @@ TEST_CASE("no number of a rate book is without such a check") {
     INFO(pointer);
     const std::string key = pointer.substr(pointer.rfind('/') + 1);
     const bool text = texts.contains(pointer) || key == "supplier" || key == "batch" ||
-                      key == "item" || key == "task" || key == "source" ||
-                      key == "name" || pointer.find("/on/") != std::string::npos ||
+                      key == "item" || key == "task" || key == "source" || key == "name" ||
+                      pointer.find("/on/") != std::string::npos ||
                       pointer.find("/hardeners/") != std::string::npos;
     const bool other_pack = pointer.find("packs/") != std::string::npos &&
                             (key == "price" || key == "stock" || key == "size");

@@ -86,6 +86,36 @@ TEST_CASE("what is to be done has a due day, a deadline an alarm") {
   CHECK(among(*lines, "VALARM TRIGGER", "-5400"));
 }
 
+// RFC 5545, 3.8.7.4: a higher number is the newer calendar; 3.8.1.11: what each status may be.
+TEST_CASE("a newer calendar says so, with what is done and what is cancelled") {
+  Entry done = entry(EntryKind::work);
+  done.uid = "done@example.invalid";
+  done.state = EntryState::done;
+  Entry held = entry(EntryKind::to_do);
+  held.uid = "held@example.invalid";
+  held.state = EntryState::done;
+  Entry gone = entry(EntryKind::deadline);
+  gone.uid = "gone@example.invalid";
+  gone.end.clear();
+  gone.state = EntryState::cancelled;
+  Document page = page_of({entry(EntryKind::work), done, held, gone});
+  CHECK_FALSE(has(render::icalendar(page), "SEQUENCE"));
+  page.agenda.sequence = 30'030'000;
+  const std::string out = render::icalendar(page);
+  CHECK_FALSE(has(out, "METHOD"));
+  CHECK_FALSE(has(out, "VALARM"));
+  std::size_t numbered = 0;
+  for (std::size_t at = 0; (at = out.find("\r\nSEQUENCE:30030000\r\n", at)) != std::string::npos;
+       ++at)
+    ++numbered;
+  CHECK(numbered == 4);
+  const auto lines = read(out);
+  if (!lines) return;
+  CHECK(among(*lines, "VEVENT STATUS", "CONFIRMED"));
+  CHECK(among(*lines, "VTODO STATUS", "COMPLETED"));
+  CHECK(among(*lines, "VEVENT STATUS", "CANCELLED"));
+}
+
 TEST_CASE("lines end with CR LF and hold 75 octets at most, characters whole") {
   Entry long_one = entry(EntryKind::work);
   for (int i = 0; i < 60; ++i) long_one.description += "Tiefe Stelle über 2 m, 深い; ";

@@ -9,8 +9,7 @@
 #include "basinwright/job/plan.hpp"
 #include "basinwright/money/money.hpp"
 #include "basinwright/sitelog/entry.hpp"
-#include "basinwright/sources/source.hpp"
-#include "basinwright/units/unit.hpp"
+#include "basinwright/units/quantity.hpp"
 
 namespace basinwright::job {
 
@@ -27,29 +26,36 @@ struct Promised {
 };
 [[nodiscard]] Promised promised(const sequence::Programme& programme);
 
-/// A window that ends this soon after the planned start is called short.
-inline constexpr sources::Sourced<units::Duration> short_window{
-    units::hours(4), {sources::Kind::assumed, "short-window", "half a working day"}};
-
 /// By when the next coat of a section must begin.
 struct Deadline {
   enum class State {
-    clear,  ///< Planned over `short_window` before it ends.
-    shorter,
-    lost  ///< It ends before the next open painting hours.
+    clear,    ///< The half hour kept in hand is whole, or there is more.
+    shorter,  ///< It can be met, with less than that in hand.
+    lost      ///< The coat fits no open painting hours before it ends.
   };
   std::string section;
   std::string task;    ///< The coat that must follow.
-  std::string after;   ///< The coat, or the etch, that it follows.
-  dates::Minute from;  ///< Not before.
-  dates::Minute by;
+  std::string after;   ///< The coat, the etch or the rework that it follows.
+  dates::Minute from;  ///< Not before, by both ends of the window.
+  dates::Minute by;    ///< Not after, by both ends of the window.
   std::optional<dates::Moment> planned;
   State state = State::clear;
+  /// The last start that fits painting hours and weather too, and the first on another day than the
+  /// next start; nothing where it was not looked for, or there is none.
+  std::optional<dates::Moment> last, again;
+  units::Duration in_hand;  ///< From the planned start to the last one.
 };
 /// Every window that is open, soonest first.
 [[nodiscard]] std::vector<Deadline> deadlines(const Plan& plan,
                                               const RateBook& rates,
                                               const sitelog::Log& log);
+
+/// Coats planned nearer to an end of their recoat window than the half hour kept in hand: there is
+/// no programme that keeps it.
+struct Tight {
+  std::string section, task;
+};
+[[nodiscard]] std::vector<Tight> without_reserve(const Plan& plan, const RateBook& rates);
 
 /// Work that makes good what was lost, and its wages.
 struct Remedy {

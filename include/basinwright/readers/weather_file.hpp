@@ -63,6 +63,11 @@ inline constexpr int typical_calendar_year = 2000;
 [[nodiscard]] std::optional<WeatherFile> read_weather(const Input& input,
                                                       diagnostics::Problems& problems);
 
+/// The same for hours or days that are replayed as past ones. A typical year is refused: it is put
+/// together from many, has no date, and its calm is nobody's.
+[[nodiscard]] std::optional<WeatherFile> read_past_weather(const Input& input,
+                                                           diagnostics::Problems& problems);
+
 /// The clock on the wall at the site.
 struct SiteClock {
   /// What it is ahead of universal time on `since`; typical years are then moved by what that is

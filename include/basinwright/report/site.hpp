@@ -35,6 +35,10 @@ struct Site {
 /// Whether nothing may be begun within 48 hours; never when all is done.
 [[nodiscard]] bool no_go(const Site& site);
 
+/// What the client keeps, with batches, readings and days as the log has them; what nobody recorded
+/// is said. No cost, margin, wage or crew note stands in it.
+[[nodiscard]] document::Document handover(const Site& site);
+
 /// What a careful painter keeps: conditions, batches, mixes, areas, films, hold points, and what is
 /// missing of them.
 [[nodiscard]] document::Document coating_record(const Site& site);

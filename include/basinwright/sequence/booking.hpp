@@ -63,6 +63,8 @@ struct Chance {
   std::optional<dates::Moment> opens, until;  ///< The first stretch it fits; nothing in sight.
   std::optional<Held> gate;                   ///< What fails first; nothing: it may begin.
   std::optional<dates::Moment> latest = {};   ///< Last start of a recoat window.
+  std::optional<dates::Moment> last = {};     ///< The last start in it that fits hours and weather.
+  std::optional<dates::Moment> again = {};    ///< The first start that fits on a later day.
 };
 
 }  // namespace basinwright::sequence

@@ -6,9 +6,7 @@
 #include <vector>
 
 #include "basinwright/dates/date.hpp"
-#include "basinwright/sources/source.hpp"
 #include "basinwright/units/quantity.hpp"
-#include "basinwright/units/unit.hpp"
 
 namespace basinwright::sequence {
 
@@ -36,17 +34,13 @@ struct Past {
   bool rounded = false;        ///< Some time of a coat was no quarter hour and was rounded up.
 };
 
-/// What a lost recoat window costs: abrading and cleaning a section, and how soon after it the next
-/// coat may and must follow.
+/// What a lost recoat window costs: abrading and cleaning a section. How soon after it the next
+/// coat may and must follow is a wait.
 struct ReworkRules {
   std::vector<units::Duration> person_hours;  ///< One a section.
   int people = 1;
   bool on_purpose = false;  ///< The data sheet allows a window to be missed for an earlier refill.
   units::Duration clean_again;  ///< Person-hours to clean an etched shell again.
-  sources::Sourced<units::Duration> dry{units::hours(2),
-                                        {sources::Kind::assumed, "rework", "dry after cleaning"}};
-  sources::Sourced<units::Duration> coat_within{
-      units::hours(24), {sources::Kind::assumed, "rework", "coat while it is clean"}};
 };
 
 /// What the past made necessary.

@@ -26,6 +26,11 @@ struct Waits {
                                        {sources::Kind::common_practice, "filler", "overnight"}};
   Sourced<units::Duration> start_up{units::days(5),
                                     {sources::Kind::common_practice, "start-up", "3 to 5 days"}};
+  /// What is abraded and cleaned because its recoat window was lost.
+  Sourced<units::Duration> rework_dry{units::hours(2),
+                                      {sources::Kind::assumed, "rework", "dry after cleaning"}};
+  Sourced<units::Duration> rework_coat_within{
+      units::hours(24), {sources::Kind::assumed, "rework", "coat while it is clean"}};
   /// Before its first use, so that labels are read and kits stand indoors overnight.
   Sourced<units::Duration> delivered_before{
       units::days(1), {sources::Kind::assumed, "delivery-reserve", "before first use"}};
