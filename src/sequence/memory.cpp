@@ -94,9 +94,20 @@ class Key {
     all(working, hours, closed, painting, by_month, first_light, changes);
   }
   void add(const Waits& waits) {
-    const auto& [reserve, dry, test, within, chlorine, filler, start_up, delivered, warm, cold] =
-        waits;
-    all(reserve, dry, test, within, chlorine, filler, start_up, delivered, warm, cold);
+    const auto& [reserve,
+                 dry,
+                 test,
+                 within,
+                 chlorine,
+                 filler,
+                 start_up,
+                 rework_dry,
+                 rework_within,
+                 delivered,
+                 warm,
+                 cold] = waits;
+    all(reserve, dry, test, within, chlorine, filler, start_up, rework_dry, rework_within);
+    all(delivered, warm, cold);
   }
   void add(const WeatherRules& rules) {
     const auto& [least_rain, shell_lag, frost, heavy, within] = rules;
@@ -149,8 +160,8 @@ class Key {
     all(primer, hardeners, cool_to);
   }
   void add(const ReworkRules& rules) {
-    const auto& [person_hours, people, on_purpose, clean_again, dry, within] = rules;
-    all(person_hours, people, on_purpose, clean_again, dry, within);
+    const auto& [person_hours, people, on_purpose, clean_again] = rules;
+    all(person_hours, people, on_purpose, clean_again);
   }
 
   template <class... Ts>
