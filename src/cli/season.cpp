@@ -169,7 +169,7 @@ class SeasonRun {
     }
     now_.start = r_.start ? r_.start : first;
     if (!now_.start) now_.start = now_.today + std::chrono::days{1};
-    weather_ = weather_record(inputs_, *now_.start);
+    weather_ = weather_record(inputs_, *inputs_.jobs.front().job, *now_.start);
     if (!inputs_.hours.empty()) now_.weather = &weather_;
     if (inputs_.past.empty()) return;
     past_ = past_record(inputs_);

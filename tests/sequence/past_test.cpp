@@ -1,8 +1,8 @@
 // A job that has begun: what is frozen and split, what is lost, what may be begun, and how near to
 // the old programme the rest stays. Every time follows by hand from the sheet's usual window (20 to
 // 24 h), seven days after the etch, 2 to 24 h after abrading, and painting from 08:00 to 11:00.
+#include "basinwright/sequence/posed.hpp"
 #include "sequence/closest.hpp"
-#include "sequence/freeze.hpp"
 #include "sequence/instance.hpp"
 #include "sequence/lost.hpp"
 #include "sequence/windows.hpp"
