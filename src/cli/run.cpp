@@ -3,7 +3,6 @@
 #include <chrono>
 #include <csignal>
 #include <exception>
-#include <new>
 #include <set>
 
 #include "basinwright/diagnostics/diagnostic.hpp"
@@ -245,8 +244,6 @@ int run(const std::vector<std::string>& arguments) {
       default:
         return static_cast<int>(carry_out(request));
     }
-  } catch (const std::bad_alloc&) {
-    complain(out_of_memory);  // Words that need no memory.
   } catch (const std::exception& fault) {
     complain(std::string("basinwright: this is our fault, not yours: ") + fault.what() + "\n");
   } catch (...) {
