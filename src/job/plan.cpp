@@ -182,7 +182,8 @@ class Planner {
     date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
-    price_plan(job_, rates_, now_.today, plan_);
+    price_plan(
+        job_, rates_, now_.today, others_ == nullptr ? nullptr : &others_->memory.purchases, plan_);
   }
 
   void estimate(const std::vector<Part>& parts) {
@@ -224,7 +225,7 @@ class Planner {
 
   [[nodiscard]] sequence::Programme programme(const sequence::ProgrammeQuestion& q) const {
     return others_ == nullptr ? sequence::programme(q)
-                              : others_->memory.programme(q, others_->weather_number);
+                              : others_->memory.programmes.programme(q, others_->weather_number);
   }
 
   [[nodiscard]] bool line_only() const { return others_ != nullptr && others_->line_only; }

@@ -43,13 +43,15 @@ const Item* item_for(const RateBook& rates, const Plan& plan, const std::string&
   return nullptr;
 }
 
-void buy_all(const RateBook& rates, Plan& plan) {
+void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
   std::map<const Item*, std::vector<purchase::Pack>> left;  // One stock for all uses of an item.
   for (const quote::Need& need : needs_of(plan)) {
     const Item* item = item_for(rates, plan, need.item);
     if (item != nullptr) left.try_emplace(item, item->packs);
-    quote::Purchase bought = quote::buy(
-        need, item == nullptr ? std::vector<purchase::Pack>() : left[item], rates.rounding);
+    const std::vector<purchase::Pack> packs =
+        item == nullptr ? std::vector<purchase::Pack>() : left[item];
+    quote::Purchase bought = memory == nullptr ? quote::buy(need, packs, rates.rounding)
+                                               : memory->buy(need, packs, rates.rounding);
     if (item != nullptr) left[item] = quote::left_of(std::move(left[item]), bought);
     const bool told = std::ranges::count(plan.unpriced, need.item) > 0;
     if (bought.unpriced && !told) plan.unpriced.push_back(need.item);
@@ -103,8 +105,12 @@ Money sum_of(const List& list) {
 
 }  // namespace
 
-void price_plan(const Job& job, const RateBook& rates, dates::Date today, Plan& plan) {
-  buy_all(rates, plan);
+void price_plan(const Job& job,
+                const RateBook& rates,
+                dates::Date today,
+                quote::PurchaseMemory* memory,
+                Plan& plan) {
+  buy_all(rates, memory, plan);
   order_all(job, rates, today, plan);
   count_all(job, rates, plan);
   plan.labour = quote::labour(plan.work,

@@ -4,12 +4,16 @@
 #include <cstdint>
 
 #include "basinwright/job/plan.hpp"
+#include "basinwright/quote/purchase_memory.hpp"
 #include "basinwright/sequence/memory.hpp"
 
 namespace basinwright::job {
 
-/// Programmes found before: planning many jobs goes faster with one.
-using Memory = sequence::Memory;
+/// What was found before: planning many jobs goes faster with one.
+struct Memory {
+  sequence::Memory programmes;
+  quote::PurchaseMemory purchases;
+};
 
 /// What a job has in common with others of its run.
 struct Among {
