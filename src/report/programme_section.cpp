@@ -126,13 +126,15 @@ document::Fact cure_fact(const sequence::Programme& p) {
            p.cure_by_temperature ? Role::plain : Role::assumed}};
 }
 
-// Only a data sheet can give leave for it.
-document::Fact reworks_fact(const sequence::Programme& p) {
+// Only a data sheet can give leave for it; a window that was lost was missed by nobody's wish.
+document::Fact reworks_fact(const Subject& s) {
+  const sequence::Programme& p = s.plan.programme;
   const auto count = std::ranges::count(p.bookings, "rework", &sequence::Booking::task);
+  const bool on_purpose = count > 0 && s.plan.system.planned_rework && !p.lost.anything();
   Cell cell = Cells::count(count);
   cell.text += ", as the data sheet allows: abraded and cleaned before the next coat";
   cell.role = Role::caution;
-  return {"reworks", "Recoat windows missed on purpose", std::move(cell), count > 0};
+  return {"reworks", "Recoat windows missed on purpose", std::move(cell), on_purpose};
 }
 
 void add_dates(const Subject& s, Section& section) {
@@ -154,7 +156,7 @@ void add_dates(const Subject& s, Section& section) {
                   dated},
                  {"days_on_site", "Days on site", Cells::count(p.days_on_site), dated},
                  {"split_coats", "", Cells::count(p.split_coats), false}};
-  if (dated) facts.facts.push_back(reworks_fact(p));
+  if (dated) facts.facts.push_back(reworks_fact(s));
   if (dated) facts.facts.push_back(cure_fact(p));
   if (p.hardener) {
     facts.facts.push_back(

@@ -116,6 +116,7 @@ says replan3 "BROKEN:"
 says replan3 "lost: stop here"
 says replan3 "Wages only: discs, hire and travel are not in them."
 never_says replan3 "What is done Section"
+never_says replan3 "on purpose"
 grep -q '"wages"' replan3.json || fail "making it good has no price"
 
 # The advice comes, the shell is abraded and cleaned, and the second coat goes on.
