@@ -42,8 +42,7 @@ Job on_crew(const SeasonJob& j,
   constexpr std::chrono::days longest{500};
   if (crew.until) close(*crew.until + std::chrono::days{1}, start + longest);
   std::ranges::sort(closed);
-  const auto again = std::ranges::unique(closed);
-  closed.erase(again.begin(), again.end());
+  closed.erase(std::unique(closed.begin(), closed.end()), closed.end());
   return job;
 }
 
