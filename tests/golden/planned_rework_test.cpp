@@ -58,8 +58,9 @@ TEST_CASE("a window missed on purpose is dated, paid, equipped and swept up") {
   REQUIRE(line != plan.labour.end());
   CHECK(line->person_hours.in(units::hours) == Approx(area / 3.5 + area / 60));
   // The shell was abraded once before the first coat.
-  const auto discs =
-      std::ranges::find(plan.consumables, "abrasive disc, 20 to 40 grit", [](const quote::Counted& c) { return c.rule.item; });
+  const auto discs = std::ranges::find(plan.consumables,
+                                       "abrasive disc, 20 to 40 grit",
+                                       [](const quote::Counted& c) { return c.rule.item; });
   REQUIRE(discs != plan.consumables.end());
   CHECK(discs->count == static_cast<std::int64_t>(std::ceil(0.31 * 2 * area)));
   CHECK(hired(plan, "shrouded grinder and class H vacuum") ==

@@ -50,7 +50,7 @@ struct SeasonQuestion {
   std::vector<SeasonJob> jobs;
   sources::Sourced<units::Duration> travel = usual_travel;
   std::vector<SeasonTravel> between;
-  std::optional<season::Effort> effort;  ///< Else what fits the size of the season.
+  std::optional<season::Effort> effort;   ///< Else what fits the size of the season.
   bool helps = true;                      ///< Find out what would help late jobs.
   const weather::Record* past = nullptr;  ///< Hours of past years, if any.
 };
