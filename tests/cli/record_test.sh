@@ -78,7 +78,8 @@ while [ $n -lt "$appends" ]; do
   for i in $(seq 40); do echo "{\"event\": \"note\", \"text\": \"entry $((n + i))\"}"; done |
     "$program" record "$job" --log site.log $now - >>acknowledged 2>/dev/null &
   writer=$!
-  sleep "0.0$((RANDOM % 90 + 10))"
+  # A slow build takes a while to begin.
+  if [ "${BASINWRIGHT_SLOW_BUILD:-0}" = 1 ]; then sleep "0.$((RANDOM % 80 + 15))"; else sleep "0.0$((RANDOM % 90 + 10))"; fi
   kill -9 $writer 2>/dev/null
   wait $writer 2>/dev/null
   n=$((n + 40))
