@@ -39,12 +39,15 @@ std::string hours_and_minutes(units::Duration time) {
 }
 
 // What a foreman asks: is it still there, by how much, and is there a second morning.
-std::string in_words(const job::Deadline& d, bool on_purpose) {
+std::string in_words(const Site& site, const job::Deadline& d) {
   if (d.state == State::lost) {
-    return d.after == "etch-floor" || d.after == sitelog::clean_again_task
-               ? "lost: clean again first"
-           : on_purpose ? "lost: abrade and clean first, as the data sheet allows"
-                        : "lost: stop here, the maker's advice in writing first";
+    if (d.after == "etch-floor" || d.after == sitelog::clean_again_task)
+      return "lost: clean again first";
+    if (site.subject.plan.system.planned_rework)
+      return "lost: abrade and clean first, as the data sheet allows";
+    return release_of(site, job::makers_advice) == nullptr
+               ? "lost: stop here, the maker's advice in writing first"
+               : "lost: abrade and clean first, as the maker advised";
   }
   std::string text = fmt::format("{}: planned {}, {}{} in hand",
                                  word(d.state),
@@ -99,9 +102,7 @@ Section deadlines_section(const Site& site) {
           {"", Value(d.in_hand.in(units::hours)), Role::plain},
           moment(d.last),
           moment(d.again),
-          {in_words(d, site.subject.plan.system.planned_rework),
-           Value(word(d.state)),
-           role(d.state)}}});
+          {in_words(site, d), Value(word(d.state)), role(d.state)}}});
   }
   if (table.rows.empty()) {
     section.blocks.emplace_back(

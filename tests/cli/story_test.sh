@@ -123,6 +123,7 @@ grep -q '"wages"' replan3.json || fail "making it good has no price"
 held 2027-05-26T10:00 makers-advice
 page today4 0 today "$job" --log site.log --weather wet.csv --now 2027-05-26T11:00
 says today4 "Abrade and clean GO"
+says today4 "as the maker advised"
 log 2027-05-27T07:30 started task=rework
 log 2027-05-27T15:30 finished task=rework
 # Abraded until half past three: dry two hours later, and to be coated within a day.
