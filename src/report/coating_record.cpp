@@ -209,6 +209,13 @@ std::vector<CoatingRecord::Hours> CoatingRecord::hours_by_task() const {
     if (it == out.end()) it = out.insert(out.end(), {w.task, worked(w.task, w.people), 0.0});
     it->planned += w.person_hours.in(units::hours);
   }
+  // Nobody planned to make good what was lost, but the hours went into it.
+  for (const sequence::Booking& b : site_.subject.plan.programme.bookings) {
+    if (!b.done || (b.task != sitelog::rework_task && b.task != sitelog::clean_again_task))
+      continue;
+    if (std::ranges::count(out, b.task, &Hours::task) == 0)
+      out.push_back({b.task, worked(b.task, b.people), 0.0});
+  }
   std::erase_if(out, [](const Hours& h) { return h.used <= 0.0; });
   return out;
 }

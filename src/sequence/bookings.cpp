@@ -104,6 +104,8 @@ class Teller {
       booking.going_on = done.running;
       const Work* work = in_.find(done.task);
       booking.people = work == nullptr || end == start ? 0 : work->people;
+      // Made good what was lost: no work of the route, but somebody was there.
+      if (done.task == "rework" || done.task == "clean-again") booking.people = q_.rework.people;
       if (done.task == "drain" || done.task == "dryness-test") booking.people = 0;
       if (booking.people > 0) work_in(booking, start, end, true);
       before_ = std::max(before_, end);

@@ -171,6 +171,7 @@ says record "A2199"
 says record "Coat 2: wet film"
 says record "MISSING"
 says record "Kits"
+says record "Abrade and clean, person-hours 24.0 0.0"
 page record.json 0 coating-record "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00 --format json
 python3 -m json.tool record.json >/dev/null || fail "the record is no JSON"
 page replan5.again 0 replan "$job" --log site.log --weather wet.csv --now 2027-06-14T12:00 --was replan3.json
