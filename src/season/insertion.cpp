@@ -92,9 +92,8 @@ class Improver {
       });
       return order;
     };
-    for (const Order& order :
-         {in_order_of([](const Booked& b) { return b.at.front().date; }),
-          in_order_of([](const Booked& b) { return b.full; })}) {
+    for (const Order& order : {in_order_of([](const Booked& b) { return b.at.front().date; }),
+                               in_order_of([](const Booked& b) { return b.full; })}) {
       if (!spent() && take(order, insert_all(singles_, order))) return true;
     }
     return false;

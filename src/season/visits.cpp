@@ -43,8 +43,8 @@ std::optional<Slot> shortest_unit(const schedule::Problem& problem) {
   for (std::size_t c = 0; c < problem.units.coats.size(); ++c) {
     for (std::size_t s = 0; s < problem.units.sections.size(); ++s) {
       if (done(problem, c, s)) continue;
-      shortest = std::min(shortest.value_or(std::numeric_limits<Slot>::max()),
-                          problem.units.slots[c][s]);
+      shortest =
+          std::min(shortest.value_or(std::numeric_limits<Slot>::max()), problem.units.slots[c][s]);
     }
   }
   return shortest;
