@@ -1,38 +1,43 @@
 #include "chain_reach.hpp"
 
-#include <functional>
-
-#include "window_best.hpp"
+#include <algorithm>
+#include <utility>
 
 namespace basinwright::schedule {
 namespace {
 
-// By end slot: the latest end of the anchor that leads there (0 before the anchor), or no_slot.
-using Ends = std::vector<Slot>;
+// Ends of the links so far, ascending, each with the latest anchor that leads there (0 before the
+// anchor). A later end never needs an earlier anchor.
+struct Ends {
+  std::vector<Slot> slots;
+  std::vector<Slot> anchors;
+};
 
-// The ends of a link's task from every end of the link before. Waiting is free, so every start in
-// the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
-Ends step(const Setting& setting, const Link& link, const Ends& before, Slot& earliest) {
-  Ends after(before.size(), no_slot);
-  WindowBest<Slot, std::greater<>> window;
-  Slot entered = 0;
+// The ways to do a link's task after every end of the link before. Waiting is free, so every start
+// in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
+std::vector<Stretch> step(const Setting& setting, const Link& link, Ends& ends) {
+  std::vector<Stretch> ways;
+  Ends after;
+  std::size_t over = 0;  // ends whose lag is over
   const Openings& openings = setting.calendars[setting.problem.chain[link.task].calendar];
   const Slot last = std::min(setting.length - 1, link.until);
   for (Slot start = openings.next(link.from); start <= last; start = openings.next(start + 1)) {
-    for (; entered <= start - link.lag_min; ++entered) {
-      if (before[at(entered)] != no_slot) {
-        window.enter(entered, before[at(entered)]);
-      }
+    while (over < ends.slots.size() && ends.slots[over] + link.lag_min <= start) {
+      ++over;
     }
-    window.leave_before(start - link.lag_max);
-    const Stretch stretch = setting.stretch(link, start);
-    if (window.empty() || !stretch.possible()) {
+    if (over == 0 || ends.slots[over - 1] + link.lag_max < start) {
       continue;
     }
-    earliest = std::min(earliest, start);
-    after[at(stretch.end)] = std::max(after[at(stretch.end)], window.best());
+    const Stretch stretch = setting.stretch(link, start);
+    if (!stretch.possible()) {
+      continue;
+    }
+    ways.push_back(stretch);
+    after.slots.push_back(stretch.end);
+    after.anchors.push_back(ends.anchors[over - 1]);
   }
-  return after;
+  ends = std::move(after);
+  return ways;
 }
 
 void add_recleans(const Setting& setting, ChainReach& reach) {
@@ -65,30 +70,27 @@ ChainReach chain_reach(const Setting& setting) {
   if (standing.clock > setting.length) {
     return reach;
   }
-  Ends ends = reach.latest_anchor;
   const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
-  ends[at(first)] = reach.earliest_anchor;
+  Ends ends{{first}, {reach.earliest_anchor}};
   for (const Link& link : standing.links) {
-    Slot earliest = never;
-    ends = step(setting, link, ends, earliest);
-    if (earliest == never) {
+    std::vector<Stretch> ways = step(setting, link, ends);
+    if (ways.empty()) {
       return reach;
     }
-    reach.earliest.push_back(earliest);
     if (reach.reached++ == standing.anchor_link) {
-      reach.earliest_anchor = setting.stretch(link, earliest).end;
-      for (std::size_t end = 0; end < ends.size(); ++end) {
-        ends[end] = ends[end] != no_slot ? static_cast<Slot>(end) : no_slot;
-      }
+      reach.earliest_anchor = ways.front().end;
+      ends.anchors = ends.slots;
     }
+    reach.ways.push_back(std::move(ways));
   }
-  const auto end = std::find_if(ends.begin(), ends.end(), [](Slot slot) { return slot >= 0; });
-  reach.earliest_end = std::max(standing.clock, static_cast<Slot>(end - ends.begin()));
-  reach.latest_anchor = ends;
+  reach.earliest_end = std::max(standing.clock, ends.slots.front());
+  for (std::size_t one = 0; one < ends.slots.size(); ++one) {
+    reach.latest_anchor[at(ends.slots[one])] = ends.anchors[one];
+  }
   if (setting.may_reclean()) {
     add_recleans(setting, reach);
   }
-  for (std::size_t slot = 1; slot < ends.size(); ++slot) {
+  for (std::size_t slot = 1; slot < reach.latest_anchor.size(); ++slot) {
     reach.latest_anchor[slot] = std::max(reach.latest_anchor[slot], reach.latest_anchor[slot - 1]);
   }
   return reach;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <memory>
 #include <vector>
 
 #include "standing.hpp"
@@ -9,18 +10,20 @@
 namespace basinwright::schedule {
 
 struct Setting {
+ private:
+  std::shared_ptr<const std::vector<Openings>> opened_;
+
+ public:
   const Problem& problem;
   const Standing& standing;
   Slot length;                           ///< Slots looked at; nothing ends later.
   Slot kept;                             ///< Windows of units end this much sooner.
   const std::vector<Slot>& best_finish;  ///< Of all ends from a slot on; never when none.
-  std::vector<Openings> calendars;
+  const std::vector<Openings>& calendars;
 
-  Setting(const Problem& given,
-          const Standing& left,
-          Slot slots,
-          const std::vector<Slot>& finish,
-          Slot slack = 0);
+  Setting(const Problem& given, const Standing& left, Slot slots, const std::vector<Slot>& finish);
+  /// As another, with windows that end sooner by `slack`.
+  Setting(const Setting& other, Slot slack);
 
   [[nodiscard]] std::size_t coats() const { return problem.units.coats.size(); }
   [[nodiscard]] std::size_t sections() const { return problem.units.sections.size(); }
