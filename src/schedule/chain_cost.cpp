@@ -1,10 +1,9 @@
 #include "chain_cost.hpp"
 
 #include <algorithm>
-#include <functional>
 #include <stdexcept>
 
-#include "window_best.hpp"
+#include "chain_window.hpp"
 
 namespace basinwright::schedule {
 
@@ -112,37 +111,23 @@ ChainCost::Layer ChainCost::last_layer(const Onwards& after, Span span) const {
 
 ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Span span) const {
   Layer layer{span.from, {}};
+  if (next.prices.empty() || span.from >= span.until) {
+    return layer;
+  }
   const Link& after = setting_.standing.links[link + 1];
   const std::vector<Stretch>& ways = reach_.ways[link];
   const std::vector<Stretch>& onwards = reach_.ways[link + 1];
-  WindowBest<Tally, std::less<>> any;
-  WindowBest<Tally, std::less<>> same_date;
-  std::size_t any_entered = next.from;
-  std::size_t same_entered = next.from;
-  const Slot last = next.prices.empty() ? no_slot : onwards[next.until() - 1].start;
+  ChainWindow window(setting_, {&onwards[next.from], next.prices}, after.lag_max < never);
+  const Slot last = onwards[next.until() - 1].start;
+  layer.prices.reserve(span.until - span.from);
   for (std::size_t way = span.from; way < span.until; ++way) {
     const Stretch& stretch = ways[way];
-    const Slot from = stretch.end + after.lag_min;
-    if (from > last) {
+    if (stretch.end + after.lag_min > last) {
       break;
     }
-    const Slot until = stretch.end + after.lag_max;
     const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
-    for (; any_entered < next.until() && onwards[any_entered].start <= until; ++any_entered) {
-      const Tally& here = next.prices[any_entered - next.from].any;
-      if (here < no_tally) any.enter(onwards[any_entered].start, here);
-    }
-    for (; same_entered < any_entered && setting_.date(onwards[same_entered].start) <= date;
-         ++same_entered) {
-      const Tally& here = next.prices[same_entered - next.from].same_date;
-      if (here < no_tally) same_date.enter(onwards[same_entered].start, here);
-    }
-    any.leave_before(from);
-    same_date.leave_before(from);
-    Onward onward;
-    onward.any = any.empty() ? no_tally : any.best();
-    onward.same_date = same_date.empty() ? no_tally : same_date.best();
-    layer.prices.push_back(with_work(link, stretch, onward));
+    const Reach starts{stretch.end + after.lag_min, stretch.end + after.lag_max};
+    layer.prices.push_back(with_work(link, stretch, window.best(starts, date)));
   }
   layer.trim();
   return layer;

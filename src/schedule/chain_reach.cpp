@@ -16,19 +16,23 @@ struct Ends {
 // The ways to do a link's task after every end of the link before. Waiting is free, so every start
 // in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
 std::vector<Stretch> step(const Setting& setting, const Link& link, Ends& ends) {
+  const std::vector<Slot>& open =
+      setting.calendars[setting.problem.chain[link.task].calendar].slots();
+  const auto first = std::lower_bound(open.begin(), open.end(), link.from);
   std::vector<Stretch> ways;
+  ways.reserve(static_cast<std::size_t>(open.end() - first));
   Ends after;
+  after.slots.reserve(ways.capacity());
+  after.anchors.reserve(ways.capacity());
   std::size_t over = 0;  // ends whose lag is over
-  const Openings& openings = setting.calendars[setting.problem.chain[link.task].calendar];
-  const Slot last = std::min(setting.length - 1, link.until);
-  for (Slot start = openings.next(link.from); start <= last; start = openings.next(start + 1)) {
-    while (over < ends.slots.size() && ends.slots[over] + link.lag_min <= start) {
+  for (auto start = first; start != open.end() && *start <= link.until; ++start) {
+    while (over < ends.slots.size() && ends.slots[over] + link.lag_min <= *start) {
       ++over;
     }
-    if (over == 0 || ends.slots[over - 1] + link.lag_max < start) {
+    if (over == 0 || ends.slots[over - 1] + link.lag_max < *start) {
       continue;
     }
-    const Stretch stretch = setting.stretch(link, start);
+    const Stretch stretch = setting.stretch(link, *start);
     if (!stretch.possible()) {
       continue;
     }

@@ -36,20 +36,6 @@ Setting::Setting(const Setting& other, Slot slack)
       best_finish(other.best_finish),
       calendars(*opened_) {}
 
-Stretch Setting::stretch(const Link& link, Slot start) const {
-  const Task& task = problem.chain[link.task];
-  const Openings& openings = calendars[task.calendar];
-  switch (task.kind) {
-    case Kind::attended:
-      return openings.resumed(start, task.slots);
-    case Kind::one_shift:
-      return openings.unbroken(start, task.slots);
-    case Kind::unattended:
-      break;
-  }
-  return start + task.slots <= length ? Stretch{start, start + task.slots, 0, 0} : Stretch{};
-}
-
 Slot Setting::deadline(Slot anchor) const {
   return has_limit() ? std::min(anchor + limit(), length) : length;
 }

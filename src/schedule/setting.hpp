@@ -39,7 +39,19 @@ struct Setting {
     return problem.units.slots[coat][section];
   }
   /// The slots of a link's task from an open start.
-  [[nodiscard]] Stretch stretch(const Link& link, Slot start) const;
+  [[nodiscard]] Stretch stretch(const Link& link, Slot start) const {
+    const Task& task = problem.chain[link.task];
+    const Openings& openings = calendars[task.calendar];
+    switch (task.kind) {
+      case Kind::attended:
+        return openings.resumed(start, task.slots);
+      case Kind::one_shift:
+        return openings.unbroken(start, task.slots);
+      case Kind::unattended:
+        break;
+    }
+    return start + task.slots <= length ? Stretch{start, start + task.slots, 0, 0} : Stretch{};
+  }
   /// May the chain's last wash be done again? Only before the first unit, and after a chain.
   [[nodiscard]] bool may_reclean() const {
     return standing.bare && problem.anchor.reclean && !problem.chain.empty();

@@ -187,6 +187,10 @@ Slot UnitStarts::least_finish() const {
 }
 
 void UnitStarts::limit(Slot finish) {
+  if (finish == limit_) {
+    return;
+  }
+  limit_ = finish;
   std::vector<char> starts(at(setting_.length) + 1);
   for (std::size_t section = setting_.sections(); section-- > 0;) {
     for (std::size_t coat = first_coat(section); coat < setting_.coats(); ++coat) {

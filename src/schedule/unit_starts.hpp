@@ -67,6 +67,7 @@ class UnitStarts {
   std::vector<StartSet> reached_;
   std::vector<Leads> leads_;
   std::vector<StartSet> limited_;
+  Slot limit_ = no_slot;  // the finish they are limited to
 };
 
 }  // namespace basinwright::schedule
