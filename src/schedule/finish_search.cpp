@@ -11,7 +11,7 @@ namespace {
 std::vector<Slot> all_finishes(const Problem& problem) {
   std::vector<Slot> finishes;
   for (const auto& finish : problem.finish) {
-    if (finish) {
+    if (finish && (finishes.empty() || finishes.back() != finish->slot)) {
       finishes.push_back(finish->slot);
     }
   }
