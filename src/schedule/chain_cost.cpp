@@ -167,7 +167,8 @@ Tally ChainCost::best() const {
   }
   for (std::size_t way = layers_[0].from; way < layers_[0].until(); ++way) {
     const Slot start = reach_.ways[0][way].start;
-    result = std::min(result, from_start(layers_[0].of(way), start, standing.free_date));
+    const Onward& here = layers_[0].prices[way - layers_[0].from];
+    result = std::min(result, from_start(here, start, standing.free_date));
   }
   return result;
 }

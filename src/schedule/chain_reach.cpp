@@ -6,42 +6,47 @@
 namespace basinwright::schedule {
 namespace {
 
-// Ends of the links so far, ascending, each with the latest anchor that leads there (0 before the
-// anchor). A later end never needs an earlier anchor.
-struct Ends {
-  std::vector<Slot> slots;
+// Where the links so far lead: the ways to do the last of them, and for each the latest anchor that
+// it can follow, which a later way never has earlier. Before the anchor that is one for all.
+struct Reached {
+  std::vector<Stretch> ways;
   std::vector<Slot> anchors;
+  Slot only_anchor = 0;
+
+  [[nodiscard]] Slot anchor(std::size_t way) const {
+    return anchors.empty() ? only_anchor : anchors[way];
+  }
 };
 
-// The ways to do a link's task after every end of the link before. Waiting is free, so every start
+// The ways to do a link's task after every way of the link before. Waiting is free, so every start
 // in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
-std::vector<Stretch> step(const Setting& setting, const Link& link, Ends& ends) {
+Reached step(const Setting& setting, const Link& link, const Reached& before) {
   const std::vector<Slot>& open =
       setting.calendars[setting.problem.chain[link.task].calendar].slots();
   const auto first = std::lower_bound(open.begin(), open.end(), link.from);
-  std::vector<Stretch> ways;
-  ways.reserve(static_cast<std::size_t>(open.end() - first));
-  Ends after;
-  after.slots.reserve(ways.capacity());
-  after.anchors.reserve(ways.capacity());
+  Reached after{{}, {}, before.only_anchor};
+  after.ways.reserve(static_cast<std::size_t>(open.end() - first));
+  const bool anchored = !before.anchors.empty();
   std::size_t over = 0;  // ends whose lag is over
   for (auto start = first; start != open.end() && *start <= link.until; ++start) {
-    while (over < ends.slots.size() && ends.slots[over] + link.lag_min <= *start) {
+    while (over < before.ways.size() && before.ways[over].end + link.lag_min <= *start) {
       ++over;
     }
-    if (over == 0 || ends.slots[over - 1] + link.lag_max < *start) {
+    if (over == 0 || before.ways[over - 1].end + link.lag_max < *start) {
       continue;
     }
     const Stretch stretch = setting.stretch(link, *start);
-    if (!stretch.possible()) {
-      continue;
+    if (stretch.possible()) {
+      // Copied whole, it would wait for its parts to reach memory first.
+      Stretch& way = after.ways.emplace_back();
+      way.start = stretch.start;
+      way.end = stretch.end;
+      way.labour = stretch.labour;
+      way.dates = stretch.dates;
+      if (anchored) after.anchors.push_back(before.anchors[over - 1]);
     }
-    ways.push_back(stretch);
-    after.slots.push_back(stretch.end);
-    after.anchors.push_back(ends.anchors[over - 1]);
   }
-  ends = std::move(after);
-  return ways;
+  return after;
 }
 
 void add_recleans(const Setting& setting, ChainReach& reach) {
@@ -75,21 +80,23 @@ ChainReach chain_reach(const Setting& setting) {
     return reach;
   }
   const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
-  Ends ends{{first}, {reach.earliest_anchor}};
+  Reached last{{{first, first, 0, 0}}, {}, reach.earliest_anchor};
   for (const Link& link : standing.links) {
-    std::vector<Stretch> ways = step(setting, link, ends);
-    if (ways.empty()) {
+    last = step(setting, link, last);
+    if (last.ways.empty()) {
       return reach;
     }
     if (reach.reached++ == standing.anchor_link) {
-      reach.earliest_anchor = ways.front().end;
-      ends.anchors = ends.slots;
+      reach.earliest_anchor = last.ways.front().end;
+      for (const Stretch& way : last.ways) {
+        last.anchors.push_back(way.end);
+      }
     }
-    reach.ways.push_back(std::move(ways));
+    reach.ways.push_back(last.ways);
   }
-  reach.earliest_end = std::max(standing.clock, ends.slots.front());
-  for (std::size_t one = 0; one < ends.slots.size(); ++one) {
-    reach.latest_anchor[at(ends.slots[one])] = ends.anchors[one];
+  reach.earliest_end = std::max(standing.clock, last.ways.front().end);
+  for (std::size_t way = 0; way < last.ways.size(); ++way) {
+    reach.latest_anchor[at(last.ways[way].end)] = last.anchor(way);
   }
   if (setting.may_reclean()) {
     add_recleans(setting, reach);

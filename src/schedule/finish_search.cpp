@@ -31,8 +31,17 @@ class FinishSearch {
 
   std::optional<EarliestFinish> run() {
     const Slot least = least_finish();
+    if (least == never) {
+      return std::nullopt;
+    }
+    const Reply reply = ask(least);
+    if (reply == Reply::found) {
+      return EarliestFinish{*found_, std::move(look_)};
+    }
     finishes_ = all_finishes(problem_);
-    const auto first = std::lower_bound(finishes_.begin(), finishes_.end(), least);
+    const Slot open = reply == Reply::refused ? least + 1 : least;
+    effort_ *= reply == Reply::too_much ? 2 : 1;
+    const auto first = std::lower_bound(finishes_.begin(), finishes_.end(), open);
     low_ = static_cast<std::size_t>(first - finishes_.begin());
     high_ = finishes_.size();
     while (low_ < finishes_.size()) {
@@ -132,9 +141,11 @@ class FinishSearch {
 
 std::vector<Slot> best_finishes(const Problem& problem) {
   std::vector<Slot> best(at(problem.horizon) + 2, never);
-  for (Slot end = problem.horizon; end >= 0; --end) {
-    const bool given = at(end) < problem.finish.size() && problem.finish[at(end)];
-    best[at(end)] = std::min(best[at(end) + 1], given ? problem.finish[at(end)]->slot : never);
+  Slot least = never;
+  for (std::size_t end = std::min(problem.finish.size(), at(problem.horizon) + 1); end-- > 0;) {
+    const std::optional<Finish>& here = problem.finish[end];
+    if (here && here->slot < least) least = here->slot;
+    best[end] = least;
   }
   return best;
 }

@@ -14,24 +14,25 @@ Openings::Openings(const Calendar& calendar, const Problem& problem, Slot length
       calendar.begin(), calendar.begin() + static_cast<std::ptrdiff_t>(size), [](char slot) {
         return slot != 0;
       }));
-  slot_of_.reserve(opened);
-  dates_.reserve(opened);
-  labour_.reserve(opened + 1);
-  labour_.push_back(0);
+  slot_of_.resize(opened);
+  dates_.resize(opened);
+  labour_.resize(opened + 1);
   std::int32_t date = no_date;
   int dates = 0;
+  std::size_t rank = 0;
   for (Slot slot = 0; slot < length; ++slot) {
-    rank_[at(slot)] = static_cast<Slot>(slot_of_.size());
+    rank_[at(slot)] = static_cast<Slot>(rank);
     if (!open(slot)) {
       continue;
     }
     dates += problem.date_of[at(slot)] != date ? 1 : 0;
     date = problem.date_of[at(slot)];
-    dates_.push_back(dates);
-    labour_.push_back(labour_.back() + problem.cost_of[at(slot)]);
-    slot_of_.push_back(slot);
+    slot_of_[rank] = slot;
+    dates_[rank] = dates;
+    labour_[rank + 1] = labour_[rank] + problem.cost_of[at(slot)];
+    ++rank;
   }
-  rank_[at(length)] = static_cast<Slot>(slot_of_.size());
+  rank_[at(length)] = static_cast<Slot>(rank);
 }
 
 Slot Openings::last_before(Slot end) const {

@@ -51,8 +51,8 @@ StartSet UnitStarts::possible(std::size_t coat,
   const std::vector<Slot>& open = setting_.painting().slots();
   const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
   for (auto start = first; start != open.end(); ++start) {
-    if (run_[at(*start)] >= slots && (!very_first || rain_free(*start)) &&
-        reached(reach, coat, section, *start)) {
+    if (run_[at(*start)] >= slots && reached(reach, coat, section, *start) &&
+        (!very_first || rain_free(*start))) {
       result.add(*start);
     }
   }
