@@ -2,77 +2,14 @@
 
 #include <algorithm>
 #include <limits>
-#include <map>
 #include <numeric>
 #include <tuple>
 
+#include "diary.hpp"
+#include "late_start.hpp"
+
 namespace basinwright::season {
 namespace {
-
-/// Who is where on each date, of one crew, in the order of the day.
-struct Stay {
-  std::size_t job = 0;
-  Presence at;
-};
-using Diary = std::map<std::int32_t, std::vector<Stay>>;
-
-void enter(Diary& diary, std::size_t job, const Booked& booked) {
-  for (const Presence& at : booked.at) {
-    auto& day = diary[at.date];
-    const auto place =
-        std::ranges::upper_bound(day, at.from, {}, [](const Stay& stay) { return stay.at.from; });
-    day.insert(place, {job, at});
-  }
-}
-
-// The hours of a date in which a crew works at all for a job.
-Presence hours_of(const Candidate& candidate, std::int32_t date) {
-  const schedule::Problem& p = candidate.problem;
-  const auto end = p.date_of.begin() + p.horizon;
-  const auto [from, to] = std::equal_range(p.date_of.begin(), end, date);
-  Presence hours{date, all_day, 0};
-  for (auto it = from; it != to; ++it) {
-    const auto slot = static_cast<std::size_t>(it - p.date_of.begin());
-    const bool open = std::ranges::any_of(p.calendars, [&](const schedule::Calendar& calendar) {
-      return slot < calendar.size() && calendar[slot] != 0;
-    });
-    if (!open) continue;
-    hours.from = std::min(hours.from, candidate.time_of[slot]);
-    hours.to = std::max(hours.to, candidate.time_of[slot] + 1);
-  }
-  return hours;
-}
-
-// The longest stretch of a date that the others leave, travel taken off; of equals the first.
-Presence longest_gap(const Problem& problem,
-                     std::size_t job,
-                     const Presence& hours,
-                     const std::vector<Stay>& day) {
-  Presence best{hours.date, -all_day, -all_day};
-  std::int32_t from = -all_day;
-  const auto take = [&](std::int32_t to) {
-    const auto length = [&](std::int32_t a, std::int32_t b) {
-      return std::min(b, hours.to) - std::max(a, hours.from);
-    };
-    if (length(from, to) > std::max(0, length(best.from, best.to))) best = {hours.date, from, to};
-  };
-  for (const Stay& stay : day) {
-    take(stay.at.from - problem.travel[job][stay.job]);
-    from = std::max(from, stay.at.to + problem.travel[stay.job][job]);
-  }
-  take(all_day);
-  return best;
-}
-
-Windows windows_for(const Problem& problem,
-                    std::size_t job,
-                    const Candidate& candidate,
-                    const Diary& diary) {
-  Windows windows;
-  for (const auto& [date, day] : diary)
-    narrow(windows, longest_gap(problem, job, hours_of(candidate, date), day));
-  return windows;
-}
 
 class Improver {
  public:
@@ -84,7 +21,7 @@ class Improver {
     // The later a job is against its promise, the sooner it is tried in an earlier place.
     bool better = true;
     while (better && !spent()) {
-      better = false;
+      better = rebook_begun_late();
       for (const std::size_t job : by_need()) {
         if (better || spent()) break;
         better = move_forward(job);
@@ -141,6 +78,26 @@ class Improver {
       return std::tuple(x.unbooked, x.late) > std::tuple(y.unbooked, y.late);
     });
     return order;
+  }
+
+  // Jobs that begin late leave early hours to others: all are booked again in the order in which
+  // they would begin as late as they may, or end.
+  bool rebook_begun_late() {
+    const Season late = begun_late(singles_, best_);
+    const auto in_order_of = [&](auto key) {
+      Order order = order_;
+      std::ranges::stable_sort(order, {}, [&](std::size_t j) {
+        const auto& booked = late.jobs[j]->booked;
+        return booked ? key(*booked) : std::numeric_limits<std::int32_t>::max();
+      });
+      return order;
+    };
+    for (const Order& order :
+         {in_order_of([](const Booked& b) { return b.at.front().date; }),
+          in_order_of([](const Booked& b) { return b.full; })}) {
+      if (!spent() && take(order, insert_all(singles_, order))) return true;
+    }
+    return false;
   }
 
   // Every earlier place, the nearest first, in steps that double where the order is long.
