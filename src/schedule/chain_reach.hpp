@@ -9,10 +9,12 @@
 namespace basinwright::schedule {
 
 struct ChainReach {
-  std::size_t reached = 0;     ///< Links that can be done.
-  std::vector<Slot> earliest;  ///< Start of each link reached.
-  Slot earliest_anchor = 0;    ///< The anchor's earliest end.
-  Slot earliest_end = never;   ///< Of the whole chain, and of what is past.
+  std::size_t reached = 0;  ///< Links that can be done.
+  /// Of each link reached: every way to do it that the links before lead to. Starts and ends
+  /// ascend.
+  std::vector<std::vector<Stretch>> ways;
+  Slot earliest_anchor = 0;   ///< The anchor's earliest end.
+  Slot earliest_end = never;  ///< Of the whole chain, and of what is past.
   /// By slot: the latest anchor with everything wet ended there or before, recleaned or not;
   /// no_slot where nothing has.
   std::vector<Slot> latest_anchor;

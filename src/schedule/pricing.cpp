@@ -77,39 +77,34 @@ Slot room_left(const Problem& problem, std::vector<Booking> bookings, Slot most)
 
 }  // namespace
 
-Pricing::Pricing(const Priced& priced)
-    : finish_(priced.finish),
-      look_(priced.problem,
-            priced.standing,
-            last_end(priced.best_finish, priced.finish),
-            priced.best_finish) {
+Pricing::Pricing(Priced& priced) : finish_(priced.finish), look_(std::move(priced.look)) {
   price();
 }
 
 Pricing::Pricing(const Pricing& other, Slot slack)
-    : finish_(other.finish_), look_(other.look_, slack) {
+    : finish_(other.finish_), look_(std::make_unique<Look>(*other.look_, slack)) {
   price();
 }
 
 void Pricing::price() {
-  if (look_.starts.least_finish() > finish_) {
+  if (look_->starts.least_finish() > finish_) {
     return;
   }
-  look_.starts.limit(finish_);
-  endings_.emplace(look_.setting, look_.starts, look_.reach, Question{finish_});
+  look_->starts.limit(finish_);
+  endings_.emplace(look_->setting, look_->starts, look_->reach, Question{finish_});
   endings_->run();
   if (endings_->paintings().empty()) {
     return;
   }
-  goals_.emplace(look_.setting, endings_->paintings(), look_.reach.earliest_end);
-  chain_.emplace(look_.setting, look_.reach, *goals_, finish_);
+  goals_.emplace(look_->setting, endings_->paintings(), look_->reach.earliest_end);
+  chain_.emplace(look_->setting, look_->reach, *goals_, finish_);
 }
 
 std::vector<Booking> Pricing::bookings() {
-  return first_bookings(look_.setting, look_.starts, *goals_, *chain_, *endings_);
+  return first_bookings(look_->setting, look_->starts, *goals_, *chain_, *endings_);
 }
 
-Slackest slackest(const Priced& priced) {
+Slackest slackest(Priced& priced) {
   Pricing any(priced);
   Slackest result{any.best(), any.bookings(), slack_bound(priced.problem, priced.standing)};
   if (!result.slack) {

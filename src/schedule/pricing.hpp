@@ -14,14 +14,14 @@ namespace basinwright::schedule {
 struct Priced {
   const Problem& problem;
   const Standing& standing;
-  const std::vector<Slot>& best_finish;
   Slot finish;
+  std::unique_ptr<Look> look;  ///< Far enough ahead for every programme with this finish.
 };
 
 /// All programmes with a finish in which every window still to be kept is kept by `slack`.
 class Pricing {
  public:
-  explicit Pricing(const Priced& priced);
+  explicit Pricing(Priced& priced);
   /// More slack than in another.
   Pricing(const Pricing& other, Slot slack);
   Pricing(const Pricing&) = delete;  // the parts refer to each other
@@ -36,7 +36,7 @@ class Pricing {
   void price();
 
   Slot finish_;
-  Look look_;
+  std::unique_ptr<Look> look_;
   std::optional<Endings> endings_;
   std::optional<Goals> goals_;
   std::optional<ChainCost> chain_;
@@ -50,6 +50,6 @@ struct Slackest {
 
 /// Of the cheapest programmes those whose smallest slack is largest. Only where units are left to
 /// do and the finish can be had.
-[[nodiscard]] Slackest slackest(const Priced& priced);
+[[nodiscard]] Slackest slackest(Priced& priced);
 
 }  // namespace basinwright::schedule

@@ -26,7 +26,7 @@ Objective objective(const Standing& standing, Slot finish, Tally total) {
   return {finish, total.splits, total.reworks, total.cost, {}, static_cast<Slot>(total.empty)};
 }
 
-Answer cheapest(const Priced& priced) {
+Answer cheapest(Priced priced) {
   Slackest best = slackest(priced);
   Answer answer{std::move(best.bookings), objective(priced.standing, priced.finish, best.price)};
   answer.objective.slack = best.slack;
@@ -64,11 +64,11 @@ std::variant<Answer, Infeasible> solve(const Problem& problem) {
   if (all_painted(problem, standing)) {
     return only_finish(problem, standing, best_finish);
   }
-  const std::optional<Slot> finish = earliest_finish(problem, standing, best_finish);
+  std::optional<EarliestFinish> finish = earliest_finish(problem, standing, best_finish);
   if (!finish) {
     return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
   }
-  return cheapest({problem, standing, best_finish, *finish});
+  return cheapest({problem, standing, finish->finish, std::move(finish->look)});
 }
 
 bool has_programme(const Problem& problem) {
