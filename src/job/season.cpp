@@ -17,7 +17,7 @@ using Orders = std::vector<std::size_t>;
 
 // So that a season of any size is over in minutes: so many times all jobs on all crews.
 season::Effort effort_for(const SeasonQuestion& question) {
-  constexpr std::size_t rounds = 8;
+  constexpr std::size_t rounds = 24;
   constexpr std::size_t most = 4000;
   constexpr std::size_t most_proven = 200;
   constexpr std::size_t most_jobs = 30;  // of seasons that are searched for a proof
