@@ -71,6 +71,21 @@ std::variant<Answer, Infeasible> solve(const Problem& problem) {
   return cheapest({problem, standing, finish->finish, std::move(finish->look)});
 }
 
+std::optional<Infeasible> what_prevents(const Problem& problem) {
+  require_sound(problem);
+  const Standing standing = standing_of(problem);
+  const std::vector<Slot> best_finish = best_finishes(problem);
+  if (all_painted(problem, standing)) {
+    const auto rest = only_finish(problem, standing, best_finish);
+    const auto* reason = std::get_if<Infeasible>(&rest);
+    return reason == nullptr ? std::nullopt : std::optional(*reason);
+  }
+  if (earliest_finish(problem, standing, best_finish)) {
+    return std::nullopt;
+  }
+  return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
+}
+
 bool has_programme(const Problem& problem) {
   require_sound(problem);
   const Standing standing = standing_of(problem);

@@ -17,6 +17,7 @@ struct Infeasible {
   std::size_t index = 0;  ///< Task or coat.
   std::size_t section = 0;
   bool rule_conflict = false;  ///< True: no weather would help (a unit longer than any window).
+  Slot earliest_anchor = 0;    ///< Where a unit is the reason: the anchor's earliest end.
   std::string why;             ///< In slots and names; the trade's words are the caller's.
 };
 
@@ -29,6 +30,9 @@ struct Infeasible {
 /// Whether there is any programme at all: less work than `solve`, since none is priced and nothing
 /// is blamed.
 [[nodiscard]] bool has_programme(const Problem& problem);
+
+/// The same, and what is in the way of one.
+[[nodiscard]] std::optional<Infeasible> what_prevents(const Problem& problem);
 
 /// Every rule of `problem` that `answer` breaks, in words; empty when it holds.
 [[nodiscard]] std::vector<std::string> verify(const Problem& problem, const Answer& answer);
