@@ -36,7 +36,7 @@ Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
 // Shortest first: most jobs are over in weeks; one that waits for cement, a long cure or the
 // weather is looked at for longer, and so is one that has begun.
 std::vector<int> horizons(const ProgrammeQuestion& q) {
-  constexpr std::array shorter{28, 120};
+  constexpr std::array shorter{28, 56, 120};
   constexpr int of_begun = 120;
   std::vector<int> days;
   for (const int d : shorter) {
