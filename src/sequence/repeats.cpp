@@ -33,8 +33,7 @@ Slot past_weather(const ProgrammeQuestion& q, const Setting& setting, const Inst
   const units::Duration before = std::max(q.system.limits.dry_before.value, q.waits.dry.value);
   const weather::HourNumber until = setting.conditions->until();
   const dates::Timeline& timeline = instance.timeline();
-  Slot slot = 0;
-  while (slot < timeline.size() && instance.outdoors().hour(slot) < until) ++slot;
+  const Slot slot = timeline.slot(dates::Moment::of_quarters(until * 4));
   return slot + quarters_up(before);
 }
 
@@ -65,6 +64,13 @@ bool alike(const ProgrammeQuestion& q, int from, int until) {
 }
 
 }  // namespace
+
+bool weeks_may_tell(const ProgrammeQuestion& question,
+                    const Setting& setting,
+                    const Instance& instance) {
+  return most_span(instance.problem()) &&
+         past_weather(question, setting, instance) < instance.timeline().size();
+}
 
 std::optional<int> days_that_tell(const ProgrammeQuestion& question,
                                   const Setting& setting,

@@ -17,6 +17,10 @@ namespace basinwright::sequence {
 /// the earliest there is: waiting before the etch is free. So one week of anchors and one span tell
 /// all. Weeks are alike past the last hour of weather, without clock changes and first light, where
 /// no day of those looked at is closed and no later one has painting hours that they have not.
+/// `weeks_may_tell` is whether it may be said at all, whatever the reason.
+[[nodiscard]] bool weeks_may_tell(const ProgrammeQuestion& question,
+                                  const Setting& setting,
+                                  const Instance& instance);
 [[nodiscard]] std::optional<int> days_that_tell(const ProgrammeQuestion& question,
                                                 const Setting& setting,
                                                 const Instance& instance,

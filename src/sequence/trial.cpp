@@ -33,10 +33,12 @@ Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
   return blocked;
 }
 
+constexpr int long_look = 120;  // days
+
 // Shortest first: most jobs are over in weeks; one that waits for cement, a long cure or the
 // weather is looked at for longer, and so is one that has begun.
 std::vector<int> horizons(const ProgrammeQuestion& q) {
-  constexpr std::array shorter{28, 56, 120};
+  constexpr std::array shorter{28, 56, long_look};
   constexpr int of_begun = 120;
   std::vector<int> days;
   for (const int d : shorter) {
@@ -48,7 +50,7 @@ std::vector<int> horizons(const ProgrammeQuestion& q) {
 
 // Which start the weather is blamed from.
 UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
-  if (setting.conditions == nullptr) return {};
+  if (setting.conditions == nullptr || !q.reasons) return {};
   const Instance instance(q, {setting.days, nullptr, setting.dropped, setting.offers});
   const auto solved = schedule::solve(instance.problem());
   const auto* answer = std::get_if<schedule::Answer>(&solved);
@@ -87,7 +89,11 @@ void look_ever_further(const ProgrammeQuestion& question, Setting setting, Find 
     if (setting.days <= looked) return;
     looked = setting.days;
     const Instance instance(question, setting);
-    const std::optional<schedule::Infeasible> reason = find(instance, setting);
+    // What is in the way of a short look is only asked where that may tell of all to come.
+    const bool ask = days >= long_look || days == question.most_days ||
+                     weeks_may_tell(question, setting, instance);
+    const std::optional<schedule::Infeasible> reason =
+        find(instance, setting, ask ? schedule::Blame::asked : schedule::Blame::none);
     if (!reason) return;
     conflict = reason->rule_conflict;
     enough = days_that_tell(question, setting, instance, *reason);
@@ -101,22 +107,23 @@ Trial search(const ProgrammeQuestion& question,
              const Dropped& dropped,
              const Offers& offers) {
   Trial trial;
-  look_ever_further(
-      question,
-      {0, conditions, dropped, offers},
-      [&](const Instance& instance, const Setting& setting) -> std::optional<schedule::Infeasible> {
-        const auto solved = schedule::solve(instance.problem());
-        if (const auto* reason = std::get_if<schedule::Infeasible>(&solved)) {
-          trial.blocked = stuck_at(instance, *reason);
-          return *reason;
-        }
-        const auto& answer = std::get<schedule::Answer>(solved);
-        trial.programme = bookings_of(question,
-                                      instance,
-                                      settled(question, instance, answer),
-                                      starts_by_calendar(question, setting));
-        return {};
-      });
+  look_ever_further(question,
+                    {0, conditions, dropped, offers},
+                    [&](const Instance& instance,
+                        const Setting& setting,
+                        schedule::Blame blame) -> std::optional<schedule::Infeasible> {
+                      const auto solved = schedule::solve(instance.problem(), blame);
+                      if (const auto* reason = std::get_if<schedule::Infeasible>(&solved)) {
+                        trial.blocked = stuck_at(instance, *reason);
+                        return *reason;
+                      }
+                      const auto& answer = std::get<schedule::Answer>(solved);
+                      trial.programme = bookings_of(question,
+                                                    instance,
+                                                    settled(question, instance, answer),
+                                                    starts_by_calendar(question, setting));
+                      return {};
+                    });
   return trial;
 }
 
@@ -124,12 +131,13 @@ bool fits(const ProgrammeQuestion& question,
           const weather::Conditions* conditions,
           const Dropped& dropped) {
   bool found = false;
-  look_ever_further(
-      question, {0, conditions, dropped}, [&](const Instance& instance, const Setting&) {
-        const auto reason = schedule::what_prevents(instance.problem());
-        found = !reason;
-        return reason;
-      });
+  look_ever_further(question,
+                    {0, conditions, dropped},
+                    [&](const Instance& instance, const Setting&, schedule::Blame blame) {
+                      const auto reason = schedule::what_prevents(instance.problem(), blame);
+                      found = !reason;
+                      return reason;
+                    });
   return found;
 }
 
