@@ -29,8 +29,15 @@ ChainCost::ChainCost(const Setting& setting,
     }
   }
   layers_[anchor_] = merged(anchor_);
+  own_.resize(anchor_);
   for (std::size_t link = anchor_; link-- > 0;) {
-    layers_[link] = layer_before(link, layers_[link + 1], {0, reach.ways[link].size()});
+    const Layer& next = layers_[link + 1];
+    if (reach.ways[link].empty() && !next.prices.empty()) {
+      const Slot last = ways(link + 1)[next.until() - 1].start;
+      own_[link] =
+          ways_until(setting, reach, link, last - setting.standing.links[link + 1].lag_min);
+    }
+    layers_[link] = layer_before(link, next, {0, ways(link).size()});
   }
 }
 
@@ -57,7 +64,7 @@ void ChainCost::Layer::trim() {
 
 // The anchor's own ways by its class, those after it by its least anchor.
 ChainCost::Span ChainCost::span_of(std::size_t link, std::size_t anchor_class) const {
-  const std::vector<Stretch>& ways = reach_.ways[link];
+  const std::vector<Stretch>& ways = this->ways(link);
   if (anchor_class == 0 || setting_.standing.anchor_link == no_link) {
     return {0, ways.size()};
   }
@@ -94,7 +101,7 @@ std::int64_t ChainCost::empty(std::size_t link, const Stretch& stretch) const {
 
 ChainCost::Layer ChainCost::last_layer(const Onwards& after, Span span) const {
   Layer layer{span.from, {}};
-  const std::vector<Stretch>& ways = reach_.ways[links_ - 1];
+  const std::vector<Stretch>& ways = this->ways(links_ - 1);
   for (std::size_t way = span.from; way < span.until && ways[way].end < after.until(); ++way) {
     const Stretch& stretch = ways[way];
     Onward next = after.at_slot(stretch.end);
@@ -115,8 +122,8 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
     return layer;
   }
   const Link& after = setting_.standing.links[link + 1];
-  const std::vector<Stretch>& ways = reach_.ways[link];
-  const std::vector<Stretch>& onwards = reach_.ways[link + 1];
+  const std::vector<Stretch>& ways = this->ways(link);
+  const std::vector<Stretch>& onwards = this->ways(link + 1);
   ChainWindow window(setting_, {&onwards[next.from], next.prices}, after.lag_max < never);
   const Slot last = onwards[next.until() - 1].start;
   layer.prices.reserve(span.until - span.from);
@@ -136,7 +143,7 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
 // From the anchor's own end follows its class.
 ChainCost::Layer ChainCost::merged(std::size_t anchor) const {
   Layer layer;
-  const std::vector<Stretch>& ways = reach_.ways[anchor];
+  const std::vector<Stretch>& ways = this->ways(anchor);
   const bool is_anchor = setting_.standing.anchor_link != no_link;
   for (std::size_t way = 0; way < ways.size(); ++way) {
     const Slot end = is_anchor ? ways[way].end : setting_.standing.anchor;
@@ -166,7 +173,7 @@ Tally ChainCost::best() const {
                               : onward.any;
   }
   for (std::size_t way = layers_[0].from; way < layers_[0].until(); ++way) {
-    const Slot start = reach_.ways[0][way].start;
+    const Slot start = ways(0)[way].start;
     const Onward& here = layers_[0].prices[way - layers_[0].from];
     result = std::min(result, from_start(here, start, standing.free_date));
   }
@@ -176,7 +183,7 @@ Tally ChainCost::best() const {
 // The last up to the link that empties, the first after it.
 template <class Fits>
 std::size_t ChainCost::chosen_way(std::size_t link, Reach starts, Fits fits) const {
-  const std::vector<Stretch>& ways = reach_.ways[link];
+  const std::vector<Stretch>& ways = this->ways(link);
   const auto number = [&](Slot slot) {
     const auto first = std::partition_point(
         ways.begin(), ways.end(), [&](const Stretch& way) { return way.start < slot; });
@@ -206,7 +213,7 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
   Slot end = standing.clock;
   for (std::size_t link = 0; link < links_; ++link) {
     const Link& rule = standing.links[link];
-    const std::vector<Stretch>& ways = reach_.ways[link];
+    const std::vector<Stretch>& ways = this->ways(link);
     const Reach starts{std::max(rule.from, end + rule.lag_min),
                        std::min({rule.until, end + rule.lag_max, setting_.length - 1})};
     const std::size_t chosen = chosen_way(link, starts, [&](std::size_t way) {

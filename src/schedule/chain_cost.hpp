@@ -38,6 +38,9 @@ class ChainCost {
   };
   using Layers = std::vector<Layer>;  // by link
 
+  [[nodiscard]] const std::vector<Stretch>& ways(std::size_t link) const {
+    return link < own_.size() && reach_.ways[link].empty() ? own_[link] : reach_.ways[link];
+  }
   [[nodiscard]] Layers after_anchor(std::size_t anchor_class) const;
   [[nodiscard]] Span span_of(std::size_t link, std::size_t anchor_class) const;
   [[nodiscard]] Layer last_layer(const Onwards& after, Span span) const;
@@ -57,9 +60,10 @@ class ChainCost {
   const Goals& goals_;
   Slot finish_;
   std::size_t links_;
-  std::size_t anchor_;            // the first link that is priced by class
-  std::vector<Layers> by_class_;  // from that link on
-  Layers layers_;                 // before it, and it
+  std::size_t anchor_;                     // the first link that is priced by class
+  std::vector<std::vector<Stretch>> own_;  // ways that the reach left out, as far as they lead on
+  std::vector<Layers> by_class_;           // from that link on
+  Layers layers_;                          // before it, and it
 };
 
 }  // namespace basinwright::schedule

@@ -49,6 +49,36 @@ Reached step(const Setting& setting, const Link& link, const Reached& before) {
   return after;
 }
 
+// The first link whose ways are all wanted: of links before it, each waited for without end, the
+// earliest way is enough.
+std::size_t first_whole(const Standing& standing) {
+  if (standing.anchor_link == no_link) {
+    return 0;
+  }
+  std::size_t whole = 0;
+  while (whole < standing.anchor_link && standing.links[whole + 1].lag_max == never &&
+         standing.links[whole + 1].until == never) {
+    ++whole;
+  }
+  return whole;
+}
+
+// The earliest way alone.
+Reached first_step(const Setting& setting, const Link& link, const Stretch& before) {
+  Reached after{{}, {}, std::max<Slot>(setting.standing.anchor, 0)};
+  const Openings& openings = setting.calendars[setting.problem.chain[link.task].calendar];
+  const Slot last = std::min(link.until, before.end + link.lag_max);
+  Slot start = openings.next(std::max(link.from, before.end + link.lag_min));
+  for (; start < setting.length && start <= last; start = openings.next(start + 1)) {
+    const Stretch stretch = setting.stretch(link, start);
+    if (stretch.possible()) {
+      after.ways.push_back(stretch);
+      break;
+    }
+  }
+  return after;
+}
+
 void add_recleans(const Setting& setting, ChainReach& reach) {
   const Reclean& rule = *setting.problem.anchor.reclean;
   const Openings& openings = setting.calendars[rule.calendar];
@@ -71,6 +101,23 @@ Slot latest_first_coat(const Setting& setting, const ChainReach& reach, Slot sta
   return anchor == no_slot ? no_slot : setting.deadline(anchor);
 }
 
+std::vector<Stretch> ways_until(const Setting& setting,
+                                const ChainReach& reach,
+                                std::size_t link,
+                                Slot latest) {
+  const Link& rule = setting.standing.links[link];
+  const Openings& openings = setting.calendars[setting.problem.chain[rule.task].calendar];
+  const Slot last = std::min({rule.until, latest, setting.length - 1});
+  std::vector<Stretch> ways;
+  for (Slot start = reach.earliest[link].start; start <= last; start = openings.next(start + 1)) {
+    const Stretch stretch = setting.stretch(rule, start);
+    if (stretch.possible() && stretch.end <= latest) {
+      ways.push_back(stretch);
+    }
+  }
+  return ways;
+}
+
 ChainReach chain_reach(const Setting& setting) {
   const Standing& standing = setting.standing;
   ChainReach reach;
@@ -81,8 +128,10 @@ ChainReach chain_reach(const Setting& setting) {
   }
   const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
   Reached last{{{first, first, 0, 0}}, {}, reach.earliest_anchor};
+  const std::size_t whole = first_whole(standing);
   for (const Link& link : standing.links) {
-    last = step(setting, link, last);
+    const bool left_out = reach.reached < whole;
+    last = left_out ? first_step(setting, link, last.ways.front()) : step(setting, link, last);
     if (last.ways.empty()) {
       return reach;
     }
@@ -92,7 +141,8 @@ ChainReach chain_reach(const Setting& setting) {
         last.anchors.push_back(way.end);
       }
     }
-    reach.ways.push_back(last.ways);
+    reach.earliest.push_back(last.ways.front());
+    reach.ways.push_back(left_out ? std::vector<Stretch>() : last.ways);
   }
   reach.earliest_end = std::max(standing.clock, last.ways.front().end);
   for (std::size_t way = 0; way < last.ways.size(); ++way) {

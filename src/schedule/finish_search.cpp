@@ -78,7 +78,9 @@ class FinishSearch {
       if (needed <= length) {
         return least;
       }
-      length = least < never ? needed : std::min(problem_.horizon, 2 * length);
+      // A rest that is short beside what was looked at is not worth a look of its own.
+      const Slot longer = 8 * length / 3 >= problem_.horizon ? problem_.horizon : 2 * length;
+      length = least < never ? needed : longer;
     }
   }
 

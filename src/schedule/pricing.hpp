@@ -27,13 +27,15 @@ class Pricing {
   Pricing(const Pricing&) = delete;  // the parts refer to each other
   Pricing& operator=(const Pricing&) = delete;
 
+  /// May there be such a programme? Far less work than a price.
+  [[nodiscard]] bool possible() const { return endings_ && !endings_->paintings().empty(); }
   /// Of what is left; `no_tally` when there is no such programme.
-  [[nodiscard]] Tally best() const { return chain_ ? chain_->best() : no_tally; }
+  [[nodiscard]] Tally best();
   /// The one that the fixed order puts first; only where there is one.
   [[nodiscard]] std::vector<Booking> bookings();
 
  private:
-  void price();
+  void end();
 
   Slot finish_;
   std::unique_ptr<Look> look_;
