@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "basinwright/report/season.hpp"
+#include "odds_parts.hpp"
 #include "season_chart.hpp"
 #include "season_troubles.hpp"
 #include "sections.hpp"
@@ -168,7 +169,20 @@ class SeasonPage {
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    return {"jobs", "Jobs", {std::move(table)}, true};
+    Section section{"jobs", "Jobs", {std::move(table)}, true};
+    if (years)
+      section.blocks.emplace_back(Paragraph{
+          "",
+          "Kept in: past years in which the pool is full by the promised day, crews and order as "
+          "here, each job as early as the weather of the year allows. The weather is known "
+          "beforehand, so it is the most that can be hoped for.",
+          {},
+          Role::muted});
+    if (s_.question.past != nullptr) {
+      Table left_out = left_out_table(s_.season.left_out);
+      if (left_out.shown) section.blocks.emplace_back(std::move(left_out));
+    }
+    return section;
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {

@@ -79,7 +79,7 @@ class Troubles {
   [[nodiscard]] Section late() const {
     Table table{"", "", {}, {}};
     table.columns = {{"job", "Job"},
-                     {"late", "Late now", Align::right},
+                     {"late", "Late now", Align::right, false},
                      {"help", "What would help"},
                      {"days_late", "Late with it", Align::right},
                      {"season_late", "All with it", Align::right},
@@ -92,7 +92,8 @@ class Troubles {
         table.rows.push_back(
             {{Cells::words(name(j)),
               Cells::count(line.days_late),
-              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
+              line.looked_at ? Cells::coded("Nothing that was tried", "none")
+                             : Cells::coded("Not looked at: only the latest are", "not-looked-at"),
               Cells::nothing(""),
               Cells::nothing(""),
               Cells::nothing(""),

@@ -13,16 +13,22 @@ namespace {
 class Rebooking {
  public:
   Rebooking(Singles& singles, Season season, std::size_t last)
-      : singles_(singles), p_(singles.problem()), season_(std::move(season)), last_(last) {}
+      : singles_(singles),
+        p_(singles.problem()),
+        season_(season),
+        best_(std::move(season)),
+        last_(last) {}
 
   Season run() {
     constexpr std::size_t tries_a_job = 60;
     const std::size_t tries = tries_a_job * p_.jobs.size();
     for (std::size_t i = 0; i < tries && p_.jobs.size() > 1 && singles_.solved() < last_; ++i) {
       Season again = without_and_again(some());
-      if (!(season_.value < again.value)) season_ = std::move(again);
+      if (season_.value < again.value) continue;
+      if (again.value < best_.value) best_ = again;
+      season_ = std::move(again);
     }
-    return std::move(season_);
+    return std::move(best_);
   }
 
  private:
@@ -75,7 +81,8 @@ class Rebooking {
 
   Singles& singles_;
   const Problem& p_;
-  Season season_;
+  Season season_;  ///< Walks among seasons that are equally good.
+  Season best_;    ///< The first of the best.
   std::size_t last_;
   std::minstd_rand row_;  // the standard fixes its numbers
 };
