@@ -51,6 +51,7 @@ class SeasonPage {
     d.sections = {version_section(),
                   measure(),
                   jobs(),
+                  past(),
                   season_lost(s_),
                   season_late(s_),
                   crew_days(),
@@ -178,11 +179,14 @@ class SeasonPage {
           "beforehand, so it is the most that can be hoped for.",
           {},
           Role::muted});
-    if (s_.question.past != nullptr) {
-      Table left_out = left_out_table(s_.season.left_out);
-      if (left_out.shown) section.blocks.emplace_back(std::move(left_out));
-    }
     return section;
+  }
+
+  [[nodiscard]] Section past() const {
+    Table table = left_out_table(s_.season.left_out);
+    const bool shown = table.shown;
+    table.key.clear();
+    return {"left_out", "Past years", {std::move(table)}, shown};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
