@@ -162,7 +162,7 @@ class SeasonPage {
                      {"full", "Full"},
                      {"promised", "Promised"},
                      {"days_late", "Promise"},
-                     {"priority", "Counts", Align::right}};
+                     {"priority", "Priority", Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
@@ -239,7 +239,7 @@ class SeasonPage {
       if (!there || task_done.task == "cure") continue;
       std::string one = task(task_done.task);
       if (!task_done.section.empty()) one += " " + task_done.section;
-      words += (words.empty() ? "" : ", ") + one;
+      words += (words.empty() ? "" : "; ") + one;
     }
     return words;
   }
@@ -315,6 +315,12 @@ class SeasonPage {
     return out;
   }
 
+  [[nodiscard]] static std::string hold(const SeasonLine& line) {
+    if (!line.waits_for_advice) return "";
+    return ". Provisional: nothing is put on the coat whose recoat window is lost before the "
+           "maker's advice in writing is there.";
+  }
+
   [[nodiscard]] document::Agenda agenda() const {
     document::Agenda agenda;
     agenda.stamp = dates::iso(s_.first.today.value_or(s_.season.start));
@@ -328,7 +334,7 @@ class SeasonPage {
                                               word(name(v.job)),
                                               dates::iso(v.stay->date)),
                                   fmt::format("{} \u00b7 {}", name(v.job), work),
-                                  s_.question.crews[c].name,
+                                  s_.question.crews[c].name + hold(lines()[v.job]),
                                   s_.question.jobs[v.job].job->heading.client.address,
                                   dates::iso(v.stay->from),
                                   dates::iso(v.stay->to)});

@@ -24,14 +24,21 @@ class Rebooking {
     const std::size_t tries = tries_a_job * p_.jobs.size();
     for (std::size_t i = 0; i < tries && p_.jobs.size() > 1 && singles_.solved() < last_; ++i) {
       Season again = without_and_again(some());
-      if (season_.value < again.value) continue;
-      if (again.value < best_.value) best_ = again;
+      if (worth(season_) < worth(again)) continue;
+      if (worth(again) < worth(best_)) best_ = again;
       season_ = std::move(again);
     }
     return std::move(best_);
   }
 
  private:
+  // Of seasons that are equally good the one in which the crews go to fewer places.
+  static std::pair<Value, std::size_t> worth(const Season& season) {
+    std::size_t visits = 0;
+    for (const SinglePtr& job : season.jobs) visits += job->booked ? job->booked->at.size() : 0;
+    return {season.value, visits};
+  }
+
   std::size_t below(std::size_t end) { return static_cast<std::size_t>(row_()) % end; }
 
   [[nodiscard]] std::int32_t when(std::size_t job) const {
