@@ -21,14 +21,15 @@ Cure::Cure(const ProgrammeQuestion& q,
   std::optional<units::Temperature> mean;
   bool read = false;
   const auto slots = static_cast<std::size_t>(timeline.size()) + 1;
-  progress_.reserve(slots);
-  unknown_.reserve(slots);
-  weather_.reserve(slots);
+  progress_.resize(slots);
+  unknown_.resize(slots);
+  weather_.resize(slots);
   double step = 0.0;
   for (std::int32_t s = 0; s <= timeline.size(); ++s) {
-    progress_.push_back(sum);
-    unknown_.push_back(unknown);
-    weather_.push_back(by_weather);
+    const auto slot = static_cast<std::size_t>(s);
+    progress_[slot] = sum;
+    unknown_[slot] = unknown;
+    weather_[slot] = by_weather;
     if (timeline.day(s) != day) {
       day = timeline.day(s);
       const dates::Date today = timeline.date(s);
