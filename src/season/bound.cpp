@@ -127,7 +127,8 @@ std::map<std::int32_t, Value> by_last_date(const Job& job, const Candidate& cand
 
 Bound::Bound(const Problem& problem) : p_(problem) {
   std::vector<std::int64_t> work, painted, days;
-  std::int64_t loose = 0;  // jobs whose painting dates need not be in a row
+  std::int64_t loose = 0;        // jobs whose painting dates need not be in a row
+  std::int32_t first = all_day;  // on which any job is painted
   std::int64_t in_a_row = std::numeric_limits<std::int64_t>::max();
   for (const Job& job : p_.jobs) {
     std::optional<Demand> least;
@@ -142,6 +143,7 @@ Bound::Bound(const Problem& problem) : p_(problem) {
     painted.push_back(least ? least->painted : 0);
     const PaintingDates dates = painting_dates(job);
     days.push_back(dates.least);
+    if (dates.least > 0) first = std::min(first, dates.in_a_row ? dates.from : -all_day);
     if (dates.in_a_row) {
       in_a_row = std::min(in_a_row, dates.least);
     } else {
@@ -154,7 +156,7 @@ Bound::Bound(const Problem& problem) : p_(problem) {
     const Capacity one = capacity_of(p_, crew);
     add(one.work, all.work);
     add(one.painted, all.painted);
-    const Dates visited = visits_of(p_, crew);
+    const Dates visited = visits_of(p_, crew, first);
     add(visited, visits);
     if (loose < static_cast<std::int64_t>(p_.jobs.size())) add(rows_of(visited, in_a_row), rows);
   }

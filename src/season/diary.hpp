@@ -17,7 +17,8 @@ using Diary = std::map<std::int32_t, std::vector<Stay>>;
 
 void enter(Diary& diary, std::size_t job, const Booked& booked);
 
-/// What the others leave a job of each date: the longest gap, travel taken off; of equals the first.
+/// What the others leave a job of each date: the longest gap, travel taken off; of equals the
+/// first.
 /// @param kept  where given, the gap in which the job is already, on the dates on which it is
 [[nodiscard]] Windows windows_for(const Problem& problem,
                                   std::size_t job,

@@ -7,6 +7,7 @@
 
 #include "diary.hpp"
 #include "late_start.hpp"
+#include "rebooking.hpp"
 
 namespace basinwright::season {
 namespace {
@@ -27,7 +28,7 @@ class Improver {
         better = move_forward(job);
       }
     }
-    return best_;
+    return rebooked(singles_, begun_late(singles_, best_), last_);
   }
 
  private:
@@ -92,9 +93,8 @@ class Improver {
       });
       return order;
     };
-    for (const Order& order :
-         {in_order_of([](const Booked& b) { return b.at.front().date; }),
-          in_order_of([](const Booked& b) { return b.full; })}) {
+    for (const Order& order : {in_order_of([](const Booked& b) { return b.at.front().date; }),
+                               in_order_of([](const Booked& b) { return b.full; })}) {
       if (!spent() && take(order, insert_all(singles_, order))) return true;
     }
     return false;
@@ -123,21 +123,30 @@ class Improver {
 
 }  // namespace
 
+SinglePtr best_beside(Singles& singles,
+                      std::size_t job,
+                      std::vector<Diary>& diaries,
+                      std::optional<std::size_t> only) {
+  const Problem& p = singles.problem();
+  auto best = std::make_shared<const Single>(Single{{1, 0, 0, 0}, std::nullopt});
+  for (std::size_t c = 0; c < p.crews; ++c) {
+    const auto& candidate = p.jobs[job].by_crew[c];
+    if (!candidate || (only && *only != c)) continue;
+    SinglePtr single = singles.best(job, c, windows_for(p, job, *candidate, diaries[c]));
+    if (single->value < best->value) best = std::move(single);
+  }
+  if (best->booked) enter(diaries[best->booked->crew], job, *best->booked);
+  return best;
+}
+
 Season insert_all(Singles& singles, const Order& order, const Order& crews) {
   const Problem& p = singles.problem();
-  const auto nobody = std::make_shared<const Single>(Single{{1, 0, 0, 0}, std::nullopt});
-  Season season{std::vector<SinglePtr>(p.jobs.size(), nobody), {}};
+  Season season{std::vector<SinglePtr>(p.jobs.size()), {}};
   std::vector<Diary> diaries(p.crews);
   for (const std::size_t job : order) {
-    SinglePtr& best = season.jobs[job];
-    for (std::size_t c = 0; c < p.crews; ++c) {
-      const auto& candidate = p.jobs[job].by_crew[c];
-      if (!candidate || (!crews.empty() && crews[job] != c)) continue;
-      SinglePtr single = singles.best(job, c, windows_for(p, job, *candidate, diaries[c]));
-      if (single->value < best->value) best = std::move(single);
-    }
-    if (best->booked) enter(diaries[best->booked->crew], job, *best->booked);
-    season.value = season.value + best->value;
+    season.jobs[job] = best_beside(
+        singles, job, diaries, crews.empty() ? std::nullopt : std::optional(crews[job]));
+    season.value = season.value + season.jobs[job]->value;
   }
   return season;
 }

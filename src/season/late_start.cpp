@@ -53,7 +53,8 @@ class Delay {
     std::int32_t fails = now->booked->full + 1;
     while (fails - holds > 1) {
       const std::int32_t middle = holds + (fails - holds) / 2;
-      SinglePtr later = singles_.best(job, crew, closed_before(windows, candidate.problem.date_of.front(), middle));
+      SinglePtr later = singles_.best(
+          job, crew, closed_before(windows, candidate.problem.date_of.front(), middle));
       if (later->value == now->value) {
         season_.jobs[job] = std::move(later);
         holds = season_.jobs[job]->booked->at.front().date;

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <limits>
+#include <variant>
+
+#include "basinwright/schedule/solve.hpp"
 
 namespace basinwright::season {
 namespace {
@@ -43,8 +46,8 @@ std::optional<Slot> shortest_unit(const schedule::Problem& problem) {
   for (std::size_t c = 0; c < problem.units.coats.size(); ++c) {
     for (std::size_t s = 0; s < problem.units.sections.size(); ++s) {
       if (done(problem, c, s)) continue;
-      shortest = std::min(shortest.value_or(std::numeric_limits<Slot>::max()),
-                          problem.units.slots[c][s]);
+      shortest =
+          std::min(shortest.value_or(std::numeric_limits<Slot>::max()), problem.units.slots[c][s]);
     }
   }
   return shortest;
@@ -80,6 +83,18 @@ Between between(const schedule::Problem& p) {
   return found;
 }
 
+// The least date on which the last unit may end; none where it never does.
+std::optional<std::int32_t> earliest_last(const Candidate& candidate) {
+  schedule::Problem problem = candidate.problem;
+  problem.finish.assign(at(problem.horizon) + 1, std::nullopt);
+  for (Slot end = 1; end <= problem.horizon; ++end)
+    problem.finish[at(end)] = schedule::Finish{end, 0};
+  const auto solved = schedule::solve(problem);
+  const auto* answer = std::get_if<schedule::Answer>(&solved);
+  if (answer == nullptr) return {};
+  return problem.date_of[at(answer->objective.finish - 1)];
+}
+
 PaintingDates dates_on(const Candidate& candidate) {
   const schedule::Problem& p = candidate.problem;
   PaintingDates dates;
@@ -99,25 +114,31 @@ PaintingDates dates_on(const Candidate& candidate) {
   }
   dates.least = apart ? static_cast<std::int64_t>(left) : 1;
   dates.in_a_row = apart && next && left > 1;
+  if (!dates.in_a_row) return dates;
+  const auto last = earliest_last(candidate);
+  dates.from = last ? *last - static_cast<std::int32_t>(dates.least) + 1 : all_day;
   return dates;
 }
 
 }  // namespace
 
 PaintingDates painting_dates(const Job& job) {
-  PaintingDates least{std::numeric_limits<std::int64_t>::max(), true};
+  PaintingDates least{std::numeric_limits<std::int64_t>::max(), true, all_day};
   bool any = false;
+  const Candidate* before = nullptr;
   for (const auto& candidate : job.by_crew) {
-    if (!candidate) continue;
+    if (!candidate || candidate.get() == before) continue;
     any = true;
+    before = candidate.get();
     const PaintingDates one = dates_on(*candidate);
+    least.from = std::min(least.from, one.from);
     least.least = std::min(least.least, one.least);
     least.in_a_row = least.in_a_row && one.in_a_row;
   }
   return any ? least : PaintingDates{};
 }
 
-Dates visits_of(const Problem& problem, std::size_t crew) {
+Dates visits_of(const Problem& problem, std::size_t crew, std::int32_t from) {
   std::map<std::int32_t, Open> open;
   std::vector<std::int64_t> units;
   Slot ready = std::numeric_limits<Slot>::max();
@@ -144,7 +165,7 @@ Dates visits_of(const Problem& problem, std::size_t crew) {
   Dates visits;
   for (const auto& [date, one] : open) {
     std::int64_t& count = visits[date];
-    if (units.empty() || one.run < units.front()) continue;
+    if (units.empty() || one.run < units.front() || date < from) continue;
     std::int64_t taken = 0;
     for (const std::int64_t unit : units) {
       taken += unit + (count > 0 ? way + ready : 0);
