@@ -38,7 +38,7 @@ Hours WorkCalendar::painting_hours(Date day) const {
   return painting_by_month[month(day) - 1].value_or(painting);
 }
 
-Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) : start_(start) {
+Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) {
   std::vector<ClockChange> ahead(changes.begin(), changes.end());
   std::ranges::stable_sort(ahead, {}, &ClockChange::at);
   auto next = ahead.begin();
@@ -46,6 +46,14 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) :
   const Moment stop(start + std::chrono::days{days}, 0);
   while (next != ahead.end() && next->at < clock) ++next;
   moments_.reserve(static_cast<std::size_t>(days * quarters_per_day));
+  days_.reserve(moments_.capacity());
+  const std::int64_t first = clock.quarters();
+  const auto day_of = [first](Moment moment) {
+    const std::int64_t since = moment.quarters() - first;
+    // A jump back over the first midnight shows the day before.
+    return static_cast<std::int32_t>((since < 0 ? since + 1 - quarters_per_day : since) /
+                                     quarters_per_day);
+  };
   while (clock < stop) {
     // A jump is taken once: in autumn the clock shows its hour a second time.
     if (next != ahead.end() && clock >= next->at) {
@@ -54,17 +62,15 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) :
       continue;
     }
     moments_.push_back(clock);
+    days_.push_back(day_of(clock));
     clock = Moment::of_quarters(clock.quarters() + 1);
   }
   end_ = clock;
+  end_day_ = day_of(clock);
 }
 
 Moment Timeline::moment(std::int32_t s) const {
   return s >= size() ? end_ : moments_[static_cast<std::size_t>(s)];
-}
-
-std::int32_t Timeline::day(std::int32_t s) const {
-  return static_cast<std::int32_t>((moment(s).date() - start_).count());
 }
 
 std::int32_t Timeline::slot(Moment when) const {
