@@ -69,7 +69,7 @@ class FinishSearch {
  private:
   // By every section alone; looks at twice as many slots while a later end might still come first.
   Slot least_finish() {
-    constexpr Slot first_look = 1152;
+    constexpr Slot first_look = 1344;
     Slot length = std::min(problem_.horizon, standing_.clock + first_look);
     while (true) {
       look_ = std::make_unique<Look>(problem_, standing_, length, best_finish_);

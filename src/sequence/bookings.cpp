@@ -197,10 +197,7 @@ class Teller {
     booking.people = in_.find(coat) == nullptr ? 0 : in_.find(coat)->people;
     work_in(booking, b.start, b.end, false);
     if (in_.outdoors().known()) {
-      booking.rests_on = weather::Quality::observed;
-      for (Slot s = b.start; s < b.end; ++s) {
-        booking.rests_on = std::min(booking.rests_on, in_.outdoors().coat().verdict(s).rests_on);
-      }
+      booking.rests_on = in_.outdoors().coat().rests_on(b.start, b.end);
     }
     hold_unit(booking, b);
     go_on_from(b.end, coat);

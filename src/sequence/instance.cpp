@@ -214,10 +214,16 @@ void Instance::build_units() {
 void Instance::weigh() {
   const unsigned first = dates::weekday(q_.start);
   problem_.cost_of.reserve(static_cast<std::size_t>(problem_.horizon));
-  for (const std::int32_t day : problem_.date_of) {
-    const std::size_t weekday =
-        (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
-    problem_.cost_of.push_back(q_.weight_of_quarter[weekday]);
+  std::int32_t day = -1;
+  std::int64_t cost = 0;
+  for (const std::int32_t today : problem_.date_of) {
+    if (today != day) {
+      day = today;
+      const std::size_t weekday =
+          (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
+      cost = q_.weight_of_quarter[weekday];
+    }
+    problem_.cost_of.push_back(cost);
   }
   problem_.attendance = q_.weight_of_attendance;
 }

@@ -1,5 +1,5 @@
 // By hand: the schemas under ajv, on the files that python3-jsonschema sees in tests/cli/schema.py.
-// Usage: npm install ajv; node tests/deep/schemas.mjs PROGRAM SOURCE
+// Usage, where the packages of tests/deep/npm are: node tests/deep/schemas.mjs PROGRAM SOURCE
 import { execFileSync } from "node:child_process";
 import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -10,7 +10,7 @@ try {
   Draft07 = require("ajv").default;
   Draft2020 = require("ajv/dist/2020").default;
 } catch {
-  console.log("skipped: npm install ajv first");
+  console.log("SKIPPED: ajv is not installed (tests/deep/npm)");
   process.exit(77);
 }
 const [program, source] = process.argv.slice(2);
