@@ -337,6 +337,11 @@ TEST_CASE("warned, tapes that cross too flat") {
   shell::TwoTape tapes{m(c), {{m(9), m(6), 1, 0}, {m(2.5), m(3.1), -1, 0}, {m(2.6), m(2.9), 1, 0}}};
   warns(outlined(tapes), "tapes-cross-too-flat", "/outline/points/0");
   CHECK(!has(faults(outlined(tapes)), "tapes-cross-too-flat", "/outline/points/1"));
+  CHECK(faults(outlined(tapes)).front().message.find("20 degrees") != std::string::npos);
+  // 130 degrees is within what a tape stands.
+  const double wide = base(3.0, 3.0, 130.0);
+  tapes = {m(wide), {{m(3), m(3), 1, 0}, {m(4), m(5), 1, 0}, {m(5), m(4), -1, 0}}};
+  CHECK(!has(faults(outlined(tapes)), "tapes-cross-too-flat", "/outline/points/0"));
   const double d = base(3.0, 3.0, 160.0);
   tapes = {m(d), {{m(3), m(3), 1, 0}, {m(4), m(5), 1, 0}, {m(5), m(4), -1, 0}}};
   warns(outlined(tapes), "tapes-cross-too-flat", "/outline/points/0");
