@@ -82,6 +82,11 @@ TEST_CASE("areas painted apart reach as far as the tightest of them") {
   CHECK(coverage::effective_kits(q, 5) == Approx(4.5));
   CHECK(coverage::effective_kits(q, 1) == 0.0);
   CHECK(coverage::chance_of_running_short(q, 1) == 1.0);
+  // An area with nothing to paint takes nothing and changes nothing but the kits shared out one for
+  // each.
+  OrderQuestion idle = question(30, 0, 20, 25, 50);
+  idle.areas.push_back(square_metres(0));
+  CHECK(coverage::chance_of_running_short(idle, 2) == 0.0);
   // Each must cover 60 / 3 = 20 m2: always.
   CHECK(coverage::chance_of_running_short(q, 5) == Approx(0.0).margin(1e-12));
 }
