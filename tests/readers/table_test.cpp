@@ -157,15 +157,15 @@ TEST_CASE("a crews file with every key is read without a problem") {
   INFO(told(problems));
   CHECK(problems.empty());
   REQUIRE(read.has_value());
-  CHECK(read->crews.front().hours == dates::Hours{30, 66});
+  CHECK(read->crews.front().hours == basinwright::dates::Hours{30, 66});
   CHECK(read->crews.front().working->at(5));
   CHECK(!read->crews.front().working->at(6));
-  CHECK(read->crews.front().hour == money::Money::of_minor(14850));
+  CHECK(read->crews.front().hour == basinwright::money::Money::of_minor(14850));
   CHECK(!read->crews.back().people);
   CHECK(read->travel.value == units::minutes(40));
   REQUIRE(read->between.size() == 1);
   CHECK(read->between.front().to == 1);
-  CHECK(read->jobs.front().promised == dates::parse_date("2027-06-30"));
+  CHECK(read->jobs.front().promised == basinwright::dates::parse_date("2027-06-30"));
   CHECK(read->jobs.front().priority == 3);
   CHECK(read->jobs.front().crew == 0);
   CHECK(read->jobs.back().priority == 1);
