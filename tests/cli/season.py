@@ -170,6 +170,23 @@ def begun(folder):
     season.run("--log", season.path("a.log"), status=2)
 
 
+def alone(folder):
+    """A season of one job has the dates of its job sheet; with another job beside it is full no earlier."""
+    season = Season(folder, CREWS)
+    sheet = subprocess.run([PROGRAM, "jobsheet", season.path("A.json"), "--today", "2027-05-03", "--format", "json"],
+                           capture_output=True, text=True, timeout=60, check=False)
+    full = json.loads(sheet.stdout)["programme"]["refill_done"][:10]
+    season.write("one.json", {"crews": CREWS["crews"]})
+    done = subprocess.run([PROGRAM, "batch", "--programme", "--crews", season.path("one.json"), season.path("A.json"),
+                           "--today", "2027-05-03", "--format", "json"], capture_output=True, text=True, timeout=60, check=False)
+    one = json.loads(done.stdout)
+    same("the day on which a job alone is full", line(one, "A")["full"], full)
+    same("a job alone is proven", one["season"]["optimal"], True)
+    two = season.page("--today", "2027-05-03")
+    if min(line(two, job)["full"] for job in ("A", "B")) < full:
+        wrong("two jobs are full before one", two["jobs"])
+
+
 def helps(folder):
     """Two pools that are the same: whoever takes the other's place takes its lateness, too."""
     season = Season(folder, {"crews": [{"name": "North", "people": 2, "painters": 2}],
@@ -231,7 +248,7 @@ def years(folder):
 
 
 def main():
-    for story in (begun, helps, years):
+    for story in (alone, begun, helps, years):
         with tempfile.TemporaryDirectory() as folder:
             story(folder)
     print(f"{wrongs} wrong")
