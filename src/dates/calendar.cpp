@@ -11,19 +11,19 @@ constexpr int minutes_in_quarter = 15;
 template <class HoursOf>
 std::vector<char> slots_within(const Timeline& timeline, HoursOf hours_of) {
   std::vector<char> result(static_cast<std::size_t>(timeline.size()), 0);
-  std::int64_t from = 0;
-  std::int64_t to = 0;
-  std::int64_t midnight = 0;
-  for (std::int32_t s = 0; s < timeline.size(); ++s) {
-    const Moment now = timeline.moment(s);
-    if (s == 0 || now.quarters() < midnight || now.quarters() >= midnight + quarters_per_day) {
-      const Date day = now.date();
-      const Hours hours = hours_of(day);
-      midnight = Moment(day, 0).quarters();
-      from = midnight + hours.from;
-      to = midnight + hours.to;
+  const auto of_day = [&](std::int32_t from, std::int32_t to) {
+    const Date day = timeline.date(from);
+    const Hours hours = hours_of(day);
+    const std::int64_t midnight = Moment(day, 0).quarters();
+    for (std::int32_t s = from; s < to; ++s) {
+      const std::int64_t quarter = timeline.moment(s).quarters() - midnight;
+      result[static_cast<std::size_t>(s)] = quarter >= hours.from && quarter < hours.to ? 1 : 0;
     }
-    result[static_cast<std::size_t>(s)] = now.quarters() >= from && now.quarters() < to ? 1 : 0;
+  };
+  for (std::int32_t s = 0; s < timeline.size();) {
+    const std::int32_t from = s;
+    while (s < timeline.size() && timeline.day(s) == timeline.day(from)) ++s;
+    of_day(from, s);
   }
   return result;
 }
@@ -61,9 +61,15 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) {
       ++next;
       continue;
     }
-    moments_.push_back(clock);
-    days_.push_back(day_of(clock));
-    clock = Moment::of_quarters(clock.quarters() + 1);
+    // Up to midnight, a jump or the end the clock runs and the day stays.
+    const std::int32_t day = day_of(clock);
+    std::int64_t until = std::min(first + (day + 1) * quarters_per_day, stop.quarters());
+    if (next != ahead.end()) until = std::min(until, next->at.quarters());
+    for (std::int64_t q = clock.quarters(); q < until; ++q) {
+      moments_.push_back(Moment::of_quarters(q));
+      days_.push_back(day);
+    }
+    clock = Moment::of_quarters(until);
   }
   end_ = clock;
   end_day_ = day_of(clock);

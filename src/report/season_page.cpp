@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "basinwright/report/season.hpp"
+#include "odds_parts.hpp"
 #include "season_chart.hpp"
 #include "season_troubles.hpp"
 #include "sections.hpp"
@@ -50,6 +51,7 @@ class SeasonPage {
     d.sections = {version_section(),
                   measure(),
                   jobs(),
+                  past(),
                   season_lost(s_),
                   season_late(s_),
                   crew_days(),
@@ -160,7 +162,7 @@ class SeasonPage {
                      {"full", "Full"},
                      {"promised", "Promised"},
                      {"days_late", "Promise"},
-                     {"priority", "Counts", Align::right}};
+                     {"priority", "Priority", Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
@@ -168,7 +170,23 @@ class SeasonPage {
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    return {"jobs", "Jobs", {std::move(table)}, true};
+    Section section{"jobs", "Jobs", {std::move(table)}, true};
+    if (years)
+      section.blocks.emplace_back(Paragraph{
+          "",
+          "Kept in: past years in which the pool is full by the promised day, crews and order as "
+          "here, each job as early as the weather of the year allows. The weather is known "
+          "beforehand, so it is the most that can be hoped for.",
+          {},
+          Role::muted});
+    return section;
+  }
+
+  [[nodiscard]] Section past() const {
+    Table table = left_out_table(s_.season.left_out);
+    const bool shown = table.shown;
+    table.key.clear();
+    return {"left_out", "Past years", {std::move(table)}, shown};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
@@ -221,7 +239,7 @@ class SeasonPage {
       if (!there || task_done.task == "cure") continue;
       std::string one = task(task_done.task);
       if (!task_done.section.empty()) one += " " + task_done.section;
-      words += (words.empty() ? "" : ", ") + one;
+      words += (words.empty() ? "" : "; ") + one;
     }
     return words;
   }
@@ -297,6 +315,12 @@ class SeasonPage {
     return out;
   }
 
+  [[nodiscard]] static std::string hold(const SeasonLine& line) {
+    if (!line.waits_for_advice) return "";
+    return ". Provisional: nothing is put on the coat whose recoat window is lost before the "
+           "maker's advice in writing is there.";
+  }
+
   [[nodiscard]] document::Agenda agenda() const {
     document::Agenda agenda;
     agenda.stamp = dates::iso(s_.first.today.value_or(s_.season.start));
@@ -310,7 +334,7 @@ class SeasonPage {
                                               word(name(v.job)),
                                               dates::iso(v.stay->date)),
                                   fmt::format("{} \u00b7 {}", name(v.job), work),
-                                  s_.question.crews[c].name,
+                                  s_.question.crews[c].name + hold(lines()[v.job]),
                                   s_.question.jobs[v.job].job->heading.client.address,
                                   dates::iso(v.stay->from),
                                   dates::iso(v.stay->to)});

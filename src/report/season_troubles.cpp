@@ -79,7 +79,7 @@ class Troubles {
   [[nodiscard]] Section late() const {
     Table table{"", "", {}, {}};
     table.columns = {{"job", "Job"},
-                     {"late", "Late now", Align::right},
+                     {"late", "Late now", Align::right, false},
                      {"help", "What would help"},
                      {"days_late", "Late with it", Align::right},
                      {"season_late", "All with it", Align::right},
@@ -92,7 +92,8 @@ class Troubles {
         table.rows.push_back(
             {{Cells::words(name(j)),
               Cells::count(line.days_late),
-              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
+              line.looked_at ? Cells::coded("Nothing that was tried", "none")
+                             : Cells::coded("Not looked at: only the latest are", "not-looked-at"),
               Cells::nothing(""),
               Cells::nothing(""),
               Cells::nothing(""),
@@ -112,14 +113,16 @@ class Troubles {
           lines(), [&](const SeasonLine& l) { return std::ranges::any_of(l.helps, has); });
     };
     table.columns[5].shown = any([](const SeasonHelp& help) { return !help.pay.empty(); });
-    table.columns[6].shown = any([](const SeasonHelp& help) { return help.cost.has_value(); });
+    const bool paid = table.columns[6].shown =
+        any([](const SeasonHelp& help) { return help.cost.has_value(); });
     Section section{
         "late", "Promises that cannot be kept, and what would help", {}, !table.rows.empty()};
     section.blocks.emplace_back(std::move(table));
     section.blocks.emplace_back(Paragraph{
         "",
-        "Each was found by booking again with it. Days late; all: of every job, times its "
-        "priority. Wages: of the painter, by the rate book, for the days named.",
+        std::string("Each was found by booking again with it. Days late; all: of every job, times "
+                    "its priority.") +
+            (paid ? " Wages: of the painter, by the rate book, for the days named." : ""),
         {},
         Role::muted});
     return section;

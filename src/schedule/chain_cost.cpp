@@ -142,14 +142,27 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
 
 // From the anchor's own end follows its class.
 ChainCost::Layer ChainCost::merged(std::size_t anchor) const {
-  Layer layer;
-  const std::vector<Stretch>& ways = this->ways(anchor);
-  const bool is_anchor = setting_.standing.anchor_link != no_link;
-  for (std::size_t way = 0; way < ways.size(); ++way) {
-    const Slot end = is_anchor ? ways[way].end : setting_.standing.anchor;
-    layer.prices.push_back(onward(anchor, goals_.class_of(end), way));
+  Layer layer = by_class_[0][anchor];
+  const auto take = [&](const Layer& of_class) {
+    if (of_class.prices.empty()) return;
+    if (layer.prices.empty()) layer.from = of_class.from;
+    if (of_class.from < layer.from) {
+      layer.prices.insert(layer.prices.begin(), layer.from - of_class.from, Onward{});
+      layer.from = of_class.from;
+    }
+    layer.prices.resize(std::max(layer.prices.size(), of_class.until() - layer.from));
+    for (std::size_t way = of_class.from; way < of_class.until(); ++way) {
+      Onward& here = layer.prices[way - layer.from];
+      here = here.or_else(of_class.prices[way - of_class.from]);
+    }
+  };
+  if (setting_.standing.anchor_link == no_link) {
+    const std::size_t one = goals_.class_of(setting_.standing.anchor);
+    if (one > 0) take(by_class_[one][anchor]);
+    return layer;
   }
-  layer.trim();
+  // Each class has only the ways whose end is of it.
+  for (std::size_t one = 1; one < by_class_.size(); ++one) take(by_class_[one][anchor]);
   return layer;
 }
 

@@ -18,6 +18,15 @@ struct Reached {
   }
 };
 
+// Copied whole, a way would wait for its parts to reach memory first.
+void add(std::vector<Stretch>& ways, const Stretch& stretch) {
+  Stretch& way = ways.emplace_back();
+  way.start = stretch.start;
+  way.end = stretch.end;
+  way.labour = stretch.labour;
+  way.dates = stretch.dates;
+}
+
 // The ways to do a link's task after every way of the link before. Waiting is free, so every start
 // in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
 Reached step(const Setting& setting, const Link& link, const Reached& before) {
@@ -37,12 +46,7 @@ Reached step(const Setting& setting, const Link& link, const Reached& before) {
     }
     const Stretch stretch = setting.stretch(link, *start);
     if (stretch.possible()) {
-      // Copied whole, it would wait for its parts to reach memory first.
-      Stretch& way = after.ways.emplace_back();
-      way.start = stretch.start;
-      way.end = stretch.end;
-      way.labour = stretch.labour;
-      way.dates = stretch.dates;
+      add(after.ways, stretch);
       if (anchored) after.anchors.push_back(before.anchors[over - 1]);
     }
   }
@@ -106,13 +110,17 @@ std::vector<Stretch> ways_until(const Setting& setting,
                                 std::size_t link,
                                 Slot latest) {
   const Link& rule = setting.standing.links[link];
-  const Openings& openings = setting.calendars[setting.problem.chain[rule.task].calendar];
+  const std::vector<Slot>& open =
+      setting.calendars[setting.problem.chain[rule.task].calendar].slots();
   const Slot last = std::min({rule.until, latest, setting.length - 1});
+  const auto first = std::lower_bound(open.begin(), open.end(), reach.earliest[link].start);
+  const auto end = std::upper_bound(first, open.end(), last);
   std::vector<Stretch> ways;
-  for (Slot start = reach.earliest[link].start; start <= last; start = openings.next(start + 1)) {
-    const Stretch stretch = setting.stretch(rule, start);
+  ways.reserve(static_cast<std::size_t>(end - first));
+  for (auto start = first; start != end; ++start) {
+    const Stretch stretch = setting.stretch(rule, *start);
     if (stretch.possible() && stretch.end <= latest) {
-      ways.push_back(stretch);
+      add(ways, stretch);
     }
   }
   return ways;

@@ -5,15 +5,11 @@
 namespace basinwright::schedule {
 
 Openings::Openings(const Calendar& calendar, const Problem& problem, Slot length)
-    : length_(length), run_(at(length) + 1, 0), rank_(at(length) + 1, 0) {
+    : length_(length), rank_(at(length) + 1) {
   const std::size_t size = std::min(calendar.size(), at(length));
-  for (std::size_t slot = size; slot-- > 0;) {
-    run_[slot] = calendar[slot] != 0 ? run_[slot + 1] + 1 : 0;
-  }
-  const auto opened = static_cast<std::size_t>(std::count_if(
-      calendar.begin(), calendar.begin() + static_cast<std::ptrdiff_t>(size), [](char slot) {
-        return slot != 0;
-      }));
+  const auto opened =
+      size - static_cast<std::size_t>(std::count(
+                 calendar.begin(), calendar.begin() + static_cast<std::ptrdiff_t>(size), char{0}));
   slot_of_.resize(opened);
   dates_.resize(opened);
   labour_.resize(opened + 1);
@@ -22,7 +18,7 @@ Openings::Openings(const Calendar& calendar, const Problem& problem, Slot length
   std::size_t rank = 0;
   for (Slot slot = 0; slot < length; ++slot) {
     rank_[at(slot)] = static_cast<Slot>(rank);
-    if (!open(slot)) {
+    if (at(slot) >= size || calendar[at(slot)] == 0) {
       continue;
     }
     dates += problem.date_of[at(slot)] != date ? 1 : 0;

@@ -40,7 +40,9 @@ class Openings {
  public:
   Openings(const Calendar& calendar, const Problem& problem, Slot length);
 
-  [[nodiscard]] bool open(Slot slot) const { return run_[at(slot)] > 0; }
+  [[nodiscard]] bool open(Slot slot) const {
+    return slot < length_ && rank_[at(slot) + 1] > rank_[at(slot)];
+  }
   /// The first open slot at or after `from`; the length when there is none.
   [[nodiscard]] Slot next(Slot from) const {
     const std::size_t rank = rank_from(from);
@@ -54,8 +56,6 @@ class Openings {
   [[nodiscard]] const std::vector<Slot>& slots() const { return slot_of_; }
   /// The last open slot before `end`; no_slot when there is none.
   [[nodiscard]] Slot last_before(Slot end) const;
-  /// Consecutive open slots from `slot` on.
-  [[nodiscard]] Slot run(Slot slot) const { return run_[at(slot)]; }
   /// How many slots are open.
   [[nodiscard]] Slot count() const { return rank_.back(); }
   /// The next `slots` open slots from an open `start`, pausing over closed ones.
@@ -73,7 +73,8 @@ class Openings {
   }
   /// `slots` consecutive slots from `start`, whatever their dates.
   [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const {
-    return run(start) >= slots ? resumed(start, slots) : Stretch{};
+    const Stretch stretch = resumed(start, slots);
+    return stretch.start == start && stretch.end == start + slots ? stretch : Stretch{};
   }
 
  private:
@@ -86,7 +87,6 @@ class Openings {
   }
 
   Slot length_;
-  std::vector<Slot> run_;             // open slots in a row from here
   std::vector<Slot> rank_;            // open slots before here, one more than slots
   std::vector<Slot> slot_of_;         // of a rank
   std::vector<std::int64_t> labour_;  // of the open slots before a rank

@@ -9,11 +9,7 @@
 namespace basinwright::schedule {
 
 UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
-    : setting_(setting),
-      run_(at(setting.length) + 1, 0),
-      reached_(setting.coats() * setting.sections()),
-      leads_(reached_.size()) {
-  open_runs();
+    : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (coat < first_coat(section)) {
@@ -31,16 +27,6 @@ UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
   limited_ = reached_;
 }
 
-void UnitStarts::open_runs() {
-  const Openings& openings = setting_.painting();
-  for (Slot slot = setting_.length - 1; slot >= setting_.standing.clock; --slot) {
-    if (openings.open(slot)) {
-      const bool on = slot + 1 < setting_.length && setting_.date(slot + 1) == setting_.date(slot);
-      run_[at(slot)] = on ? run_[at(slot) + 1] + 1 : 1;
-    }
-  }
-}
-
 // In open slots on one date; the very first unit after its rain-free wait.
 StartSet UnitStarts::possible(std::size_t coat,
                               std::size_t section,
@@ -50,9 +36,11 @@ StartSet UnitStarts::possible(std::size_t coat,
   const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
   const std::vector<Slot>& open = setting_.painting().slots();
   const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
-  for (auto start = first; start != open.end(); ++start) {
-    if (run_[at(*start)] >= slots && reached(reach, coat, section, *start) &&
-        (!very_first || rain_free(*start))) {
+  // The slots from an open one are in a row where the last of so many lies so far from it.
+  for (auto start = first; open.end() - start >= slots; ++start) {
+    const Slot last = *start + slots - 1;
+    if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
+        reached(reach, coat, section, *start) && (!very_first || rain_free(*start))) {
       result.add(*start);
     }
   }

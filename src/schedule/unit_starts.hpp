@@ -55,7 +55,6 @@ class UnitStarts {
   [[nodiscard]] std::size_t first_coat(std::size_t section) const {
     return setting_.standing.sections[section].done;
   }
-  void open_runs();
   [[nodiscard]] StartSet possible(std::size_t coat,
                                   std::size_t section,
                                   const ChainReach& reach) const;
@@ -71,7 +70,6 @@ class UnitStarts {
   [[nodiscard]] Leads rework_leads(std::size_t coat, std::size_t section) const;
 
   const Setting& setting_;
-  std::vector<Slot> run_;  // open slots in a row from here on one date
   std::vector<StartSet> reached_;
   std::vector<Leads> leads_;
   std::vector<StartSet> limited_;

@@ -56,7 +56,7 @@ TEST_CASE("each index is named and refuses water outside its method") {
 // The factors of the table are, to its one decimal, log10 of the alkalinity and log10 of the
 // hardness less 0.4: the definition of the index at one temperature (APHA 2330 B). Temperatures as
 // printed in 10 NYCRR 6-1.30.
-TEST_CASE("every row of the regulation's table is the logarithm it stands for") {
+TEST_CASE("every row of the table of the regulation is the logarithm it stands for") {
   const auto index = [](const chem::Water& water) {
     return std::get<chem::SaturationIndex>(
                chem::saturation_index(water, chem::IndexMethod::regulation_table))

@@ -33,7 +33,7 @@ double norm_of(Vec v) {
 
 }  // namespace
 
-TEST_CASE("Legendre's E is that of the tables and of its integral") {
+TEST_CASE("the E of Legendre is that of the tables and of its integral") {
   constexpr double quarter = std::numbers::pi / 2.0;
   CHECK(elliptic_e(quarter, 0.0) == Approx(quarter).epsilon(1e-15));
   CHECK(elliptic_e(quarter, 0.1) == Approx(1.530757637).epsilon(1e-9));
