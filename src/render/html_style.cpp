@@ -80,6 +80,10 @@ summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
 .beside,.beside details{margin:0}
 .beside summary{padding:0;font-size:.875rem;color:var(--soft)}
+.how,.how>summary{margin:0;padding:0}
+.how>summary{list-style:none;text-decoration:underline dotted var(--soft);text-underline-offset:.2em}
+.how>summary::-webkit-details-marker{display:none}
+.how>div{min-width:16rem;padding:.5rem 0;text-align:left;font-size:.875rem;white-space:normal}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
@@ -109,7 +113,8 @@ td.blank .line{width:60%}
 :root{--soft:#333;--rule:#999;--accent:#000;--ink:#000;--strong:#000}
 body{font-size:9.5pt;line-height:1.42}
 .page{max-width:none;padding:0}
-nav,.skip,details:not([open]){display:none}
+nav,.skip,details:not([open]):not(.how),.how>div{display:none}
+.how>summary{text-decoration:none}
 h1{font-size:21pt}
 h2{font-size:13pt}
 h3{font-size:10.5pt}
