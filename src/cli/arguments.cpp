@@ -225,7 +225,8 @@ void add_topic(CLI::App& sub, Command command, Texts& t) {
     add_choice(sub, "SHELL", t.topic, "The shell", {"bash", "zsh", "fish"});
     sub.get_option("SHELL")->required();
   } else if (command == Command::schema) {
-    add_choice(sub, "SUBJECT", t.topic, "What it is of; job without it", {"job", "rates", "log"});
+    add_choice(
+        sub, "SUBJECT", t.topic, "What it is of; job without it", {"job", "rates", "log", "crews"});
     add_choice(sub, "--draft", t.draft, "The draft of JSON Schema", {"2020-12", "07"});
   }
 }

@@ -105,6 +105,9 @@ class SeasonChart {
     entry(Fill::rising, "until the pool is full");
     entry(Fill::crossed, "late: after the promised day");
     entry(Fill::dots, "nobody works that day");
+    constexpr double mark = 3.0;
+    sheet_.line({x, y - mark}, {x, y + 0.8}, {0.5}, "key");
+    sheet_.write("the promised day", {x + 2.0, y}, letters::small);
   }
 
  private:

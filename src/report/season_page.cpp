@@ -4,7 +4,9 @@
 #include <cctype>
 
 #include "basinwright/report/season.hpp"
+#include "odds_parts.hpp"
 #include "season_chart.hpp"
+#include "season_troubles.hpp"
 #include "sections.hpp"
 #include "words.hpp"
 
@@ -18,27 +20,14 @@ using document::Paragraph;
 using document::Row;
 using document::Section;
 using document::Table;
-using job::SeasonHelp;
 using job::SeasonLine;
 
-std::string days(std::int64_t n) {
-  return n == 1 ? "1 day" : fmt::format("{} days", n);
+std::string counted(std::size_t n, std::string_view what) {
+  return fmt::format("{} {}{}", n, what, n == 1 ? "" : "s");
 }
 
-std::string_view code_of(SeasonHelp::How how) {
-  switch (how) {
-    case SeasonHelp::How::painter:
-      return "painter";
-    case SeasonHelp::How::saturdays:
-      return "saturdays";
-    case SeasonHelp::How::first:
-      return "first";
-    case SeasonHelp::How::materials:
-      return "materials";
-    case SeasonHelp::How::not_before:
-      return "not-before";
-  }
-  return "";
+std::string days(std::int64_t n) {
+  return counted(static_cast<std::size_t>(n), "day");
 }
 
 class SeasonPage {
@@ -49,16 +38,24 @@ class SeasonPage {
   document::Document made() {
     document::Document d;
     d.title = "Season";
-    d.subtitle = fmt::format("{} jobs, {} crews, from {}",
-                             lines().size(),
-                             s_.question.crews.size(),
+    d.subtitle = fmt::format("{}, {}, from {}",
+                             counted(lines().size(), "job"),
+                             counted(s_.question.crews.size(), "crew"),
                              Cells::date(s_.season.start).text);
     d.notices = {"The season rests on: " + weather_basis(s_.first).text + ".",
                  "A crew is at one site at a time and does not come back to a site on the day it "
                  "left it. Start-up visits and handover are made beside by one person.",
                  "Dates are a plan, not a promise: data sheets, readings and hold points of each "
                  "job go before it."};
-    d.sections = {version_section(), measure(), jobs(), late(), crew_days(), defaults()};
+    add_free_crews(d.notices);
+    d.sections = {version_section(),
+                  measure(),
+                  jobs(),
+                  past(),
+                  season_lost(s_),
+                  season_late(s_),
+                  crew_days(),
+                  defaults()};
     Section chart{"", "Chart", {season_drawing(s_)}, true};
     chart.own_page = true;
     d.sections.push_back(std::move(chart));
@@ -70,6 +67,26 @@ class SeasonPage {
  private:
   [[nodiscard]] const std::vector<SeasonLine>& lines() const { return s_.season.lines; }
   [[nodiscard]] const std::string& name(std::size_t j) const { return s_.question.jobs[j].name; }
+
+  [[nodiscard]] Cell first_day(const SeasonLine& line) const {
+    if (!line.booked) return Cells::nothing("");
+    Cell cell = season_day(s_, line.first_day);
+    if (line.begun) cell.text += ", begun";
+    return cell;
+  }
+
+  // Nobody wrote down whose people are there.
+  void add_free_crews(std::vector<std::string>& notices) const {
+    std::string names;
+    for (std::size_t j = 0; j < lines().size(); ++j) {
+      const job::SeasonJob& q = s_.question.jobs[j];
+      if (q.past && !q.crew && s_.question.crews.size() > 1)
+        names += (names.empty() ? "" : ", ") + q.name;
+    }
+    if (names.empty()) return;
+    notices.push_back("Begun, and the crews file does not say on which crew: " + names +
+                      ". Any crew may go on with it here; bind it with the key crew.");
+  }
 
   // What the proof says: the first part in which value and bound differ is what is open.
   [[nodiscard]] std::string proof() const {
@@ -145,7 +162,7 @@ class SeasonPage {
                      {"full", "Full"},
                      {"promised", "Promised"},
                      {"days_late", "Promise"},
-                     {"priority", "Counts", Align::right}};
+                     {"priority", "Priority", Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
@@ -153,7 +170,23 @@ class SeasonPage {
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    return {"jobs", "Jobs", {std::move(table)}, true};
+    Section section{"jobs", "Jobs", {std::move(table)}, true};
+    if (years)
+      section.blocks.emplace_back(Paragraph{
+          "",
+          "Kept in: past years in which the pool is full by the promised day, crews and order as "
+          "here, each job as early as the weather of the year allows. The weather is known "
+          "beforehand, so it is the most that can be hoped for.",
+          {},
+          Role::muted});
+    return section;
+  }
+
+  [[nodiscard]] Section past() const {
+    Table table = left_out_table(s_.season.left_out);
+    const bool shown = table.shown;
+    table.key.clear();
+    return {"left_out", "Past years", {std::move(table)}, shown};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
@@ -163,9 +196,9 @@ class SeasonPage {
     row.cells = {Cells::words(q.name),
                  line.booked ? Cells::words(s_.question.crews[line.crew].name)
                              : Cells::coded(why_not(line.why_not), line.why_not),
-                 line.booked ? Cells::date(line.first_day) : Cells::nothing(""),
-                 line.booked ? Cells::date(line.full) : Cells::nothing(""),
-                 q.promised ? Cells::date(*q.promised) : Cells::nothing("none"),
+                 first_day(line),
+                 full(line),
+                 q.promised ? season_day(s_, *q.promised) : Cells::nothing("none"),
                  lateness(j),
                  Cells::count(q.priority)};
     if (years) {
@@ -179,6 +212,13 @@ class SeasonPage {
     return row;
   }
 
+  [[nodiscard]] Cell full(const SeasonLine& line) const {
+    if (!line.booked) return Cells::nothing("");
+    Cell cell = season_day(s_, line.full);
+    if (line.waits_for_advice) cell.text += ", provisional";
+    return cell;
+  }
+
   [[nodiscard]] std::vector<std::size_t> by_first_day() const {
     std::vector<std::size_t> order(lines().size());
     for (std::size_t j = 0; j < order.size(); ++j) order[j] = j;
@@ -187,63 +227,6 @@ class SeasonPage {
              std::pair(!lines()[b].booked, lines()[b].first_day);
     });
     return order;
-  }
-
-  [[nodiscard]] std::string help_words(std::size_t j, const SeasonHelp& help) const {
-    const std::string from = dates::short_day(help.from);
-    const std::string to = dates::short_day(help.to);
-    switch (help.how) {
-      case SeasonHelp::How::painter:
-        return fmt::format("One more painter on it, coats {} to {}", from, to);
-      case SeasonHelp::How::saturdays:
-        return "Saturdays worked on it";
-      case SeasonHelp::How::materials:
-        return fmt::format("Kits ordered earlier: on the yard by {}", from);
-      case SeasonHelp::How::not_before:
-        return fmt::format("Begun before {}", Cells::date(*s_.question.jobs[j].not_before).text);
-      case SeasonHelp::How::first:
-        break;
-    }
-    std::string pay;
-    for (const std::size_t other : help.pay) pay += (pay.empty() ? "" : ", ") + name(other);
-    return pay.empty() ? "Put before the others" : "Put before the others; later for it: " + pay;
-  }
-
-  [[nodiscard]] Section late() const {
-    Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"late", "Late now", Align::right},
-                     {"help", "What would help"},
-                     {"days_late", "Late with it", Align::right},
-                     {"season_late", "All with it", Align::right}};
-    for (std::size_t j = 0; j < lines().size(); ++j) {
-      const SeasonLine& line = lines()[j];
-      if (line.days_late == 0) continue;
-      if (line.helps.empty())
-        table.rows.push_back(
-            {{Cells::words(name(j)),
-              Cells::count(line.days_late),
-              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
-              Cells::nothing(""),
-              Cells::nothing("")}});
-      for (const SeasonHelp& help : line.helps) {
-        table.rows.push_back({{Cells::words(name(j)),
-                               Cells::count(line.days_late),
-                               Cells::coded(help_words(j, help), std::string(code_of(help.how))),
-                               Cells::count(help.days_late),
-                               Cells::count(help.season_late)}});
-      }
-    }
-    Section section{
-        "late", "Promises that cannot be kept, and what would help", {}, !table.rows.empty()};
-    section.blocks.emplace_back(std::move(table));
-    section.blocks.emplace_back(Paragraph{
-        "",
-        "Each was found by booking the whole season again with it. Days late; all: of every "
-        "job, times its priority.",
-        {},
-        Role::muted});
-    return section;
   }
 
   // What the crew does at a job on a day.
@@ -256,7 +239,7 @@ class SeasonPage {
       if (!there || task_done.task == "cure") continue;
       std::string one = task(task_done.task);
       if (!task_done.section.empty()) one += " " + task_done.section;
-      words += (words.empty() ? "" : ", ") + one;
+      words += (words.empty() ? "" : "; ") + one;
     }
     return words;
   }
@@ -315,8 +298,11 @@ class SeasonPage {
     std::string text = late == 0 ? "Every promise can be kept"
                                  : fmt::format("{} of {} jobs late", late, lines().size());
     if (v.unbooked > 0) text += fmt::format(", {} without dates", v.unbooked);
+    const bool held =
+        std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.waits_for_advice; });
+    if (held) text += "; a lost recoat window waits for the maker's advice";
     text += s_.season.optimal ? "; proven the best season" : "; not proven the best: see the gap";
-    return {text, {}, late == 0 && v.unbooked == 0 ? Role::total : Role::stop};
+    return {text, {}, late == 0 && v.unbooked == 0 && !held ? Role::total : Role::stop};
   }
 
   [[nodiscard]] static std::string word(std::string_view text) {
@@ -327,6 +313,12 @@ class SeasonPage {
       out += plain ? std::string(1, ch) : fmt::format("%{:02X}", byte);
     }
     return out;
+  }
+
+  [[nodiscard]] static std::string hold(const SeasonLine& line) {
+    if (!line.waits_for_advice) return "";
+    return ". Provisional: nothing is put on the coat whose recoat window is lost before the "
+           "maker's advice in writing is there.";
   }
 
   [[nodiscard]] document::Agenda agenda() const {
@@ -342,7 +334,7 @@ class SeasonPage {
                                               word(name(v.job)),
                                               dates::iso(v.stay->date)),
                                   fmt::format("{} \u00b7 {}", name(v.job), work),
-                                  s_.question.crews[c].name,
+                                  s_.question.crews[c].name + hold(lines()[v.job]),
                                   s_.question.jobs[v.job].job->heading.client.address,
                                   dates::iso(v.stay->from),
                                   dates::iso(v.stay->to)});

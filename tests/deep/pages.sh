@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Every page of every example in a real browser; PDF and PNG of each stay in FOLDER to be looked at.
 #   tests/deep/pages.sh build/basinwright . FOLDER [EXAMPLE...]
-# Wants chromium, poppler-utils, node and npm; brings html-validate, axe-core and puppeteer-core into FOLDER.
+# Wants chromium, poppler-utils, node and npm; brings the packages of tests/deep/npm into FOLDER.
 set -euo pipefail
 program=$(realpath "$1") source=$(realpath "$2")
 mkdir -p "$3" && cd "$3"
@@ -9,7 +9,8 @@ shift 3
 for tool in chromium pdftoppm node npm; do
   command -v "$tool" >/dev/null || { echo "SKIPPED: $tool is not installed" >&2; exit 77; }
 done
-[ -d node_modules/axe-core ] || npm install --no-audit --no-fund html-validate axe-core puppeteer-core >/dev/null
+. "$source/tests/deep/npm.sh"
+bring_packages "$source"
 dry="$source/examples/plain-pool.weather.csv"
 pages=()
 page() { # example, paper, name, arguments...

@@ -1,5 +1,5 @@
 // By hand: the schemas under ajv, on the files that python3-jsonschema sees in tests/cli/schema.py.
-// Usage: npm install ajv; node tests/deep/schemas.mjs PROGRAM SOURCE
+// Usage, where the packages of tests/deep/npm are: node tests/deep/schemas.mjs PROGRAM SOURCE
 import { execFileSync } from "node:child_process";
 import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
@@ -10,13 +10,13 @@ try {
   Draft07 = require("ajv").default;
   Draft2020 = require("ajv/dist/2020").default;
 } catch {
-  console.log("skipped: npm install ajv first");
+  console.log("SKIPPED: ajv is not installed (tests/deep/npm)");
   process.exit(77);
 }
 const [program, source] = process.argv.slice(2);
 const read = (path) => JSON.parse(readFileSync(`${source}/${path}`, "utf8"));
 const options = { strict: true, strictTypes: false, allErrors: true, allowUnionTypes: true, strictTuples: false };
-const both = Object.fromEntries(["job", "rates", "log"].map((subject) => [subject, [["07", Draft07], ["2020-12", Draft2020]].map(
+const both = Object.fromEntries(["job", "rates", "log", "crews"].map((subject) => [subject, [["07", Draft07], ["2020-12", Draft2020]].map(
   ([draft, Ajv]) => new Ajv(options).compile(JSON.parse(execFileSync(program, ["schema", subject, "--draft", draft], { encoding: "utf8" }))))]));
 const said = new Set(["missing-key", "negative", "not-a-choice", "not-a-measure", "not-finite", "not-positive",
   "unknown-key", "wrong-type"]);
@@ -30,7 +30,7 @@ const good = (subject, value, name) => {
 for (const folder of ["examples", "tests/readers"]) {
   for (const name of readdirSync(`${source}/${folder}`)) {
     if (!name.endsWith(".json") || name.includes(".weather.")) continue;
-    good(name.includes("rates") ? "rates" : "job", read(`${folder}/${name}`), name);
+    good(name.includes("rates") ? "rates" : name.includes("crews") ? "crews" : "job", read(`${folder}/${name}`), name);
   }
 }
 good("rates", read("src/readers/demonstration_rates.json"), "demonstration");
