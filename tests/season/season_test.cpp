@@ -203,8 +203,8 @@ TEST_CASE("pools that take turns at mornings in a row are proven by counting") {
   Problem problem = two_by_hand(1);
   problem.jobs.push_back(problem.jobs.front());
   problem.travel.assign(3, std::vector<std::int32_t>(3, 1));
-  const Answer answer = solve(problem, {1, 0});
-  CHECK(verify(problem, answer).empty());
+  CHECK(solve(problem, {1, 0}).bound == Value{0, 6, 18, 0});
+  const Answer answer = checked(problem);
   CHECK(answer.optimal);
   CHECK(answer.value == Value{0, 6, 18, 0});
 }
@@ -216,7 +216,7 @@ TEST_CASE("a bound by mornings in a row is one") {
   const std::uint32_t seeds = some_of(40);
   for (std::uint32_t seed = 3000; seed < 3000 + seeds; ++seed) {
     CAPTURE(seed);
-    Problem problem = random::season(seed, {.jobs = 3, .crews = 1, .dates = 5, .tasks = 1});
+    Problem problem = random::season(seed, {.jobs = 3, .crews = 1, .dates = 4, .tasks = 1});
     for (Job& job : problem.jobs) {
       Candidate candidate = *job.by_crew.front();
       schedule::Problem& p = candidate.problem;
