@@ -5,6 +5,8 @@
 #include "basinwright/report/pages.hpp"
 #include "basinwright/shell/handbook.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/explain.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -20,7 +22,7 @@ class Tree {
  public:
   Tree(const Subject& s, const std::vector<GivenPlace>& places) : s_(s), places_(places) {
     table_.columns = {
-        {"", "Number"}, {"", "Value", document::Align::right}, {"", "How, and where from"}};
+        {"", say::number}, {"", say::value, document::Align::right}, {"", say::how_and_where_from}};
   }
 
   Value grow(const trace::Step& step, const std::string& name, int depth) {
@@ -56,13 +58,13 @@ class Tree {
   }
 
   [[nodiscard]] std::string origin(const trace::Input& input) const {
-    if (!input.from.empty()) return "computed: " + input.from;
+    if (!input.from.empty()) return say::computed + input.from;
     if (input.kind == sources::Kind::given) {
       for (const GivenPlace& place : places_) {
-        if (place.pointer == input.source_place) return "given: " + place.place;
+        if (place.pointer == input.source_place) return say::given + place.place;
       }
       // Nobody gave it: what the job file leaves out has a default.
-      return "default, not given at " + input.source_place;
+      return say::default_not_given_at + input.source_place;
     }
     std::string out = fmt::format("{}: {}", sources::name(input.kind), input.source_key);
     if (!input.source_place.empty()) out += ", " + input.source_place;
@@ -91,12 +93,13 @@ class Tree {
 
 document::Document list_of(const Subject& s) {
   document::Document d;
-  d.title = "What can be explained";
+  d.title = say::what_can_be_explained;
   d.sections = {version_section()};
   document::Table table;
   table.key = "quantities";
-  table.columns = {
-      {"key", "Quantity"}, {"shown", "Value", document::Align::right}, {"formula", "Formula"}};
+  table.columns = {{"key", say::quantity},
+                   {"shown", say::value, document::Align::right},
+                   {"formula", say::formula}};
   for (const trace::Step& step : s.plan.trace.steps()) {
     table.rows.push_back({{Cells::words(step.key),
                            Cells::words(shown(step.value, step.key, s.units)),
@@ -106,7 +109,7 @@ document::Document list_of(const Subject& s) {
   section.key = "explain";
   section.blocks.emplace_back(std::move(table));
   d.sections.push_back(std::move(section));
-  d.bottom_line = {"Ask for one: basinwright explain JOB QUANTITY", {}, Role::plain};
+  d.bottom_line = {say::ask_for_one_basinwright_explain_job, {}, Role::plain};
   return d;
 }
 
@@ -115,10 +118,10 @@ document::Section handbook_section(const Subject& s, std::string_view quantity) 
   const Cells c(s.units, s.rates.currency);
   document::Table table;
   table.key = "handbook";
-  table.columns = {{"body", "Body", document::Align::left, s.job.bodies.size() > 1},
-                   {"rule", "Handbook short cut"},
-                   {"volume_m3", "Volume", document::Align::right},
-                   {"difference", "Misses by", document::Align::right},
+  table.columns = {{"body", say::body, document::Align::left, s.job.bodies.size() > 1},
+                   {"rule", say::handbook_short_cut},
+                   {"volume_m3", say::volume, document::Align::right},
+                   {"difference", say::misses_by, document::Align::right},
                    {"source", "", document::Align::left, false}};
   const auto& bodies = s.plan.take_off.bodies;
   for (std::size_t b = 0; b < bodies.size(); ++b) {
@@ -136,7 +139,7 @@ document::Section handbook_section(const Subject& s, std::string_view quantity) 
     }
   }
   document::Section section;
-  section.title = "Beside it";
+  section.title = say::beside_it;
   const bool none = table.rows.empty();
   table.shown = !none;
   section.blocks.emplace_back(std::move(table));
@@ -165,7 +168,7 @@ std::optional<document::Document> explain(const Subject& s,
   Tree tree(s, places);
   Value value = tree.grow(*step, std::string(quantity), 0);
   document::Document d;
-  d.title = "How " + std::string(quantity) + " came about";
+  d.title = say::how_before + std::string(quantity) + say::came_about;
   document::Section section;
   section.blocks.emplace_back(
       document::Paragraph{"explain", "", std::move(value), Role::plain, false});

@@ -6,6 +6,8 @@
 #include "basinwright/report/season.hpp"
 #include "season_chart.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/season.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -22,7 +24,7 @@ using job::SeasonHelp;
 using job::SeasonLine;
 
 std::string days(std::int64_t n) {
-  return n == 1 ? "1 day" : fmt::format("{} days", n);
+  return n == 1 ? say::one_day : fmt::format(say::days_of, n);
 }
 
 std::string_view code_of(SeasonHelp::How how) {
@@ -48,18 +50,16 @@ class SeasonPage {
 
   document::Document made() {
     document::Document d;
-    d.title = "Season";
-    d.subtitle = fmt::format("{} jobs, {} crews, from {}",
+    d.title = say::season;
+    d.subtitle = fmt::format(say::jobs_crews_from,
                              lines().size(),
                              s_.question.crews.size(),
                              Cells::date(s_.season.start).text);
-    d.notices = {"The season rests on: " + weather_basis(s_.first).text + ".",
-                 "A crew is at one site at a time and does not come back to a site on the day it "
-                 "left it. Start-up visits and handover are made beside by one person.",
-                 "Dates are a plan, not a promise: data sheets, readings and hold points of each "
-                 "job go before it."};
+    d.notices = {say::the_season_rests_on + weather_basis(s_.first).text + ".",
+                 say::a_crew_is_at_one_site_at_a_time_and,
+                 say::dates_are_a_plan_not_a_promise_data};
     d.sections = {version_section(), measure(), jobs(), late(), crew_days(), defaults()};
-    Section chart{"", "Chart", {season_drawing(s_)}, true};
+    Section chart{"", say::chart, {season_drawing(s_)}, true};
     chart.own_page = true;
     d.sections.push_back(std::move(chart));
     d.bottom_line = bottom_line();
@@ -75,29 +75,20 @@ class SeasonPage {
   [[nodiscard]] std::string proof() const {
     const season::Value& v = s_.season.value;
     const season::Value& b = s_.season.bound;
-    if (s_.season.optimal) return "Proven: no season of these jobs on these crews is better.";
+    if (s_.season.optimal) return say::proven_no_season_of_these_jobs_on;
     if (v.unbooked != b.unbooked)
-      return fmt::format("Not proven: {} jobs have no dates; at least {} have none in any season.",
-                         v.unbooked,
-                         b.unbooked);
+      return fmt::format(say::not_proven_jobs_have_no_dates_at_least, v.unbooked, b.unbooked);
     if (v.late != b.late)
       return fmt::format(
-          "Not proven the best: no season has fewer than {} late, this one has {}; gap {}.",
-          days(b.late),
-          v.late,
-          days(v.late - b.late));
+          say::not_proven_the_best_no_season_has, days(b.late), v.late, days(v.late - b.late));
     if (v.refill != b.refill)
-      return fmt::format(
-          "Proven that no season is less late; not that none is full earlier: of those "
-          "with so few days late none has refill dates that sum to less than {} after the first "
-          "day, "
-          "this one has {}; gap {}, {:.1f} a job.",
-          days(b.refill),
-          v.refill,
-          days(v.refill - b.refill),
-          static_cast<double>(v.refill - b.refill) /
-              static_cast<double>(std::max<std::size_t>(1, lines().size())));
-    return "Proven in lateness and refill dates; not that no season has cheaper crews.";
+      return fmt::format(say::proven_that_no_season_is_less_late_not,
+                         days(b.refill),
+                         v.refill,
+                         days(v.refill - b.refill),
+                         static_cast<double>(v.refill - b.refill) /
+                             static_cast<double>(std::max<std::size_t>(1, lines().size())));
+    return say::proven_in_lateness_and_refill_dates;
   }
 
   [[nodiscard]] Section measure() const {
@@ -107,17 +98,19 @@ class SeasonPage {
     const auto add = [&](std::string key, std::string label, Cell cell, bool shown = true) {
       facts.facts.push_back({std::move(key), std::move(label), std::move(cell), shown});
     };
-    add("first_day", "First day", Cells::date(s_.season.start));
-    add("late_days", "Late, days times priority", Cells::count(v.late));
-    add("unbooked", "Jobs without dates", Cells::count(v.unbooked), v.unbooked > 0);
-    add("refill_days", "Refill dates, days after the first day, summed", Cells::count(v.refill));
-    add("crew_cost", "Crews' hours", cells_.money(money::Money::of_minor(v.cost)));
-    add("optimal", "Proven the best", {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});
+    add("first_day", say::first_day, Cells::date(s_.season.start));
+    add("late_days", say::late_days_times_priority, Cells::count(v.late));
+    add("unbooked", say::jobs_without_dates, Cells::count(v.unbooked), v.unbooked > 0);
+    add("refill_days", say::refill_dates_days_after_the_first_day, Cells::count(v.refill));
+    add("crew_cost", say::crews_hours, cells_.money(money::Money::of_minor(v.cost)));
+    add("optimal",
+        say::proven_the_best,
+        {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});
     add("bound.late_days", "", Cells::count(b.late), false);
     add("bound.unbooked", "", Cells::count(b.unbooked), false);
     add("bound.refill_days", "", Cells::count(b.refill), false);
     add("bound.crew_cost", "", cells_.money(money::Money::of_minor(b.cost)), false);
-    Section section{"season", "How good it is", {std::move(facts)}, true};
+    Section section{"season", say::how_good_it_is, {std::move(facts)}, true};
     section.blocks.emplace_back(Paragraph{"proof", proof(), Value(proof())});
     return section;
   }
@@ -127,33 +120,34 @@ class SeasonPage {
     const auto& promised = s_.question.jobs[j].promised;
     if (!line.booked || !promised) return Cells::nothing("");
     if (line.days_late > 0)
-      return {days(line.days_late) + " late", Value(line.days_late), Role::stop};
-    return {days((*promised - line.full).count()) + " in hand", Value(line.days_late), Role::good};
+      return {days(line.days_late) + say::late, Value(line.days_late), Role::stop};
+    return {
+        days((*promised - line.full).count()) + say::in_hand, Value(line.days_late), Role::good};
   }
 
   [[nodiscard]] static std::string why_not(const std::string& code) {
-    if (code == "stopped") return "must stop: see its job sheet";
-    if (code == "filled") return "filled already";
-    return "no dates: see its job sheet";
+    if (code == "stopped") return say::must_stop_see_its_job_sheet;
+    if (code == "filled") return say::filled_already;
+    return say::no_dates_see_its_job_sheet;
   }
 
   [[nodiscard]] Section jobs() const {
     Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"crew", "Crew"},
-                     {"first_day", "First day"},
-                     {"full", "Full"},
-                     {"promised", "Promised"},
-                     {"days_late", "Promise"},
-                     {"priority", "Counts", Align::right}};
+    table.columns = {{"job", say::job},
+                     {"crew", say::crew},
+                     {"first_day", say::first_day},
+                     {"full", say::full},
+                     {"promised", say::promised},
+                     {"days_late", say::promise},
+                     {"priority", say::counts, Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
-      table.columns.push_back({"years_kept", "Kept in", Align::right});
+      table.columns.push_back({"years_kept", say::kept_in, Align::right});
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    return {"jobs", "Jobs", {std::move(table)}, true};
+    return {"jobs", say::jobs, {std::move(table)}, true};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
@@ -165,12 +159,12 @@ class SeasonPage {
                              : Cells::coded(why_not(line.why_not), line.why_not),
                  line.booked ? Cells::date(line.first_day) : Cells::nothing(""),
                  line.booked ? Cells::date(line.full) : Cells::nothing(""),
-                 q.promised ? Cells::date(*q.promised) : Cells::nothing("none"),
+                 q.promised ? Cells::date(*q.promised) : Cells::nothing(say::none),
                  lateness(j),
                  Cells::count(q.priority)};
     if (years) {
       row.cells.push_back(
-          line.ready ? Cell{fmt::format("{} of {} years", line.ready->ready, line.ready->years),
+          line.ready ? Cell{fmt::format(say::of_years, line.ready->ready, line.ready->years),
                             Value(line.ready->ready),
                             Role::quantity}
                      : Cells::nothing(""));
@@ -194,38 +188,37 @@ class SeasonPage {
     const std::string to = dates::short_day(help.to);
     switch (help.how) {
       case SeasonHelp::How::painter:
-        return fmt::format("One more painter on it, coats {} to {}", from, to);
+        return fmt::format(say::one_more_painter_on_it_coats_to, from, to);
       case SeasonHelp::How::saturdays:
-        return "Saturdays worked on it";
+        return say::saturdays_worked_on_it;
       case SeasonHelp::How::materials:
-        return fmt::format("Kits ordered earlier: on the yard by {}", from);
+        return fmt::format(say::kits_ordered_earlier_on_the_yard_by, from);
       case SeasonHelp::How::not_before:
-        return fmt::format("Begun before {}", Cells::date(*s_.question.jobs[j].not_before).text);
+        return fmt::format(say::begun_before, Cells::date(*s_.question.jobs[j].not_before).text);
       case SeasonHelp::How::first:
         break;
     }
     std::string pay;
     for (const std::size_t other : help.pay) pay += (pay.empty() ? "" : ", ") + name(other);
-    return pay.empty() ? "Put before the others" : "Put before the others; later for it: " + pay;
+    return pay.empty() ? say::put_before_the_others : say::put_before_the_others_later_for_it + pay;
   }
 
   [[nodiscard]] Section late() const {
     Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"late", "Late now", Align::right},
-                     {"help", "What would help"},
-                     {"days_late", "Late with it", Align::right},
-                     {"season_late", "All with it", Align::right}};
+    table.columns = {{"job", say::job},
+                     {"late", say::late_now, Align::right},
+                     {"help", say::what_would_help},
+                     {"days_late", say::late_with_it, Align::right},
+                     {"season_late", say::all_with_it, Align::right}};
     for (std::size_t j = 0; j < lines().size(); ++j) {
       const SeasonLine& line = lines()[j];
       if (line.days_late == 0) continue;
       if (line.helps.empty())
-        table.rows.push_back(
-            {{Cells::words(name(j)),
-              Cells::count(line.days_late),
-              Cells::coded("Nothing that was tried, or not looked at: the four latest are", "none"),
-              Cells::nothing(""),
-              Cells::nothing("")}});
+        table.rows.push_back({{Cells::words(name(j)),
+                               Cells::count(line.days_late),
+                               Cells::coded(say::nothing_that_was_tried_or_not_looked, "none"),
+                               Cells::nothing(""),
+                               Cells::nothing("")}});
       for (const SeasonHelp& help : line.helps) {
         table.rows.push_back({{Cells::words(name(j)),
                                Cells::count(line.days_late),
@@ -234,15 +227,10 @@ class SeasonPage {
                                Cells::count(help.season_late)}});
       }
     }
-    Section section{
-        "late", "Promises that cannot be kept, and what would help", {}, !table.rows.empty()};
+    Section section{"late", say::promises_that_cannot_be_kept_and_what, {}, !table.rows.empty()};
     section.blocks.emplace_back(std::move(table));
-    section.blocks.emplace_back(Paragraph{
-        "",
-        "Each was found by booking the whole season again with it. Days late; all: of every "
-        "job, times its priority.",
-        {},
-        Role::muted});
+    section.blocks.emplace_back(
+        Paragraph{"", say::each_was_found_by_booking_the_whole, {}, Role::muted});
     return section;
   }
 
@@ -278,8 +266,11 @@ class SeasonPage {
   [[nodiscard]] Section crew_days() const {
     constexpr std::size_t most_listed = 20;
     Table table{"", "", {}, {}};
-    table.columns = {
-        {"crew", "Crew"}, {"from", "From"}, {"to", "To"}, {"job", "Job"}, {"work", "Work"}};
+    table.columns = {{"crew", say::crew},
+                     {"from", say::from},
+                     {"to", say::to},
+                     {"job", say::job},
+                     {"work", say::work}};
     for (std::size_t c = 0; c < s_.question.crews.size(); ++c) {
       for (const Visit& v : visits_of(c)) {
         Cell to = Cells::moment(v.stay->to);
@@ -291,7 +282,8 @@ class SeasonPage {
                                Cells::words(work_on(lines()[v.job], *v.stay))}});
       }
     }
-    Section section{"days", "Crews, day by day", {std::move(table)}, lines().size() <= most_listed};
+    Section section{
+        "days", say::crews_day_by_day, {std::move(table)}, lines().size() <= most_listed};
     section.own_page = true;
     return section;
   }
@@ -301,21 +293,21 @@ class SeasonPage {
     const auto& travel = s_.question.travel;
     const bool assumed = travel.source.kind != sources::Kind::given;
     facts.facts.push_back({"travel_h",
-                           "Between two sites",
-                           {cells_.hours(travel.value).text + (assumed ? ", assumed" : ""),
+                           say::between_two_sites,
+                           {cells_.hours(travel.value).text + (assumed ? say::assumed : ""),
                             Value(travel.value.in(units::hours)),
                             assumed ? Role::assumed : Role::plain}});
-    return {"rests_on", "What it rests on", {std::move(facts)}, true};
+    return {"rests_on", say::what_it_rests_on, {std::move(facts)}, true};
   }
 
   [[nodiscard]] Cell bottom_line() const {
     const auto late =
         std::ranges::count_if(lines(), [](const SeasonLine& l) { return l.days_late > 0; });
     const season::Value& v = s_.season.value;
-    std::string text = late == 0 ? "Every promise can be kept"
-                                 : fmt::format("{} of {} jobs late", late, lines().size());
-    if (v.unbooked > 0) text += fmt::format(", {} without dates", v.unbooked);
-    text += s_.season.optimal ? "; proven the best season" : "; not proven the best: see the gap";
+    std::string text = late == 0 ? say::every_promise_can_be_kept
+                                 : fmt::format(say::of_jobs_late, late, lines().size());
+    if (v.unbooked > 0) text += fmt::format(say::without_dates, v.unbooked);
+    text += s_.season.optimal ? say::proven_the_best_season : say::not_proven_the_best_see_the_gap;
     return {text, {}, late == 0 && v.unbooked == 0 ? Role::total : Role::stop};
   }
 
