@@ -8,6 +8,7 @@
 
 #include "basinwright/job/season.hpp"
 #include "basinwright/job/site_past.hpp"
+#include "basinwright/job/site_rules.hpp"
 #include "basinwright/readers/crews_file.hpp"
 #include "basinwright/readers/site_log.hpp"
 #include "basinwright/report/season.hpp"
@@ -179,6 +180,9 @@ class SeasonRun {
   // A job that has begun is not held back by what it was to wait for.
   void begin(job::SeasonJob& job, const sitelog::Log& log, std::optional<dates::Date>& first) {
     job.past = job::past_of(log, now_at_);
+    job.advised = std::ranges::any_of(log.entries, [](const sitelog::Entry& e) {
+      return e.event == sitelog::Event::hold_released && e.hold == job::makers_advice;
+    });
     for (const sitelog::Entry& e : log.entries) {
       if (e.event != sitelog::Event::started) continue;
       job.not_before.reset();

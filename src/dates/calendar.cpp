@@ -11,19 +11,19 @@ constexpr int minutes_in_quarter = 15;
 template <class HoursOf>
 std::vector<char> slots_within(const Timeline& timeline, HoursOf hours_of) {
   std::vector<char> result(static_cast<std::size_t>(timeline.size()), 0);
-  std::int64_t from = 0;
-  std::int64_t to = 0;
-  std::int64_t midnight = 0;
-  for (std::int32_t s = 0; s < timeline.size(); ++s) {
-    const Moment now = timeline.moment(s);
-    if (s == 0 || now.quarters() < midnight || now.quarters() >= midnight + quarters_per_day) {
-      const Date day = now.date();
-      const Hours hours = hours_of(day);
-      midnight = Moment(day, 0).quarters();
-      from = midnight + hours.from;
-      to = midnight + hours.to;
+  const auto of_day = [&](std::int32_t from, std::int32_t to) {
+    const Date day = timeline.date(from);
+    const Hours hours = hours_of(day);
+    const std::int64_t midnight = Moment(day, 0).quarters();
+    for (std::int32_t s = from; s < to; ++s) {
+      const std::int64_t quarter = timeline.moment(s).quarters() - midnight;
+      result[static_cast<std::size_t>(s)] = quarter >= hours.from && quarter < hours.to ? 1 : 0;
     }
-    result[static_cast<std::size_t>(s)] = now.quarters() >= from && now.quarters() < to ? 1 : 0;
+  };
+  for (std::int32_t s = 0; s < timeline.size();) {
+    const std::int32_t from = s;
+    while (s < timeline.size() && timeline.day(s) == timeline.day(from)) ++s;
+    of_day(from, s);
   }
   return result;
 }
@@ -38,7 +38,7 @@ Hours WorkCalendar::painting_hours(Date day) const {
   return painting_by_month[month(day) - 1].value_or(painting);
 }
 
-Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) : start_(start) {
+Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) {
   std::vector<ClockChange> ahead(changes.begin(), changes.end());
   std::ranges::stable_sort(ahead, {}, &ClockChange::at);
   auto next = ahead.begin();
@@ -46,6 +46,14 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) :
   const Moment stop(start + std::chrono::days{days}, 0);
   while (next != ahead.end() && next->at < clock) ++next;
   moments_.reserve(static_cast<std::size_t>(days * quarters_per_day));
+  days_.reserve(moments_.capacity());
+  const std::int64_t first = clock.quarters();
+  const auto day_of = [first](Moment moment) {
+    const std::int64_t since = moment.quarters() - first;
+    // A jump back over the first midnight shows the day before.
+    return static_cast<std::int32_t>((since < 0 ? since + 1 - quarters_per_day : since) /
+                                     quarters_per_day);
+  };
   while (clock < stop) {
     // A jump is taken once: in autumn the clock shows its hour a second time.
     if (next != ahead.end() && clock >= next->at) {
@@ -53,18 +61,22 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) :
       ++next;
       continue;
     }
-    moments_.push_back(clock);
-    clock = Moment::of_quarters(clock.quarters() + 1);
+    // Up to midnight, a jump or the end the clock runs and the day stays.
+    const std::int32_t day = day_of(clock);
+    std::int64_t until = std::min(first + (day + 1) * quarters_per_day, stop.quarters());
+    if (next != ahead.end()) until = std::min(until, next->at.quarters());
+    for (std::int64_t q = clock.quarters(); q < until; ++q) {
+      moments_.push_back(Moment::of_quarters(q));
+      days_.push_back(day);
+    }
+    clock = Moment::of_quarters(until);
   }
   end_ = clock;
+  end_day_ = day_of(clock);
 }
 
 Moment Timeline::moment(std::int32_t s) const {
   return s >= size() ? end_ : moments_[static_cast<std::size_t>(s)];
-}
-
-std::int32_t Timeline::day(std::int32_t s) const {
-  return static_cast<std::int32_t>((moment(s).date() - start_).count());
 }
 
 std::int32_t Timeline::slot(Moment when) const {

@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "rework.hpp"
 #include "site_weather.hpp"
@@ -18,6 +19,8 @@ sequence::ProgrammeQuestion question_of(const Job& job,
                                 .sections = {},
                                 .system = plan.system,
                                 .waits = rates.waits};
+  // What a programme of this plan added is not asked for again.
+  std::erase_if(q.work, [](const sequence::Work& w) { return w.task == sitelog::rework_task; });
   q.sections = plan.quantities.cut.names;
   if (q.sections.empty()) {
     const std::size_t sections = plan.quantities.cut.sections.size();

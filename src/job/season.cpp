@@ -1,12 +1,11 @@
 #include "basinwright/job/season.hpp"
 
 #include <algorithm>
-#include <functional>
-#include <numeric>
 #include <stdexcept>
-#include <tuple>
 
 #include "basinwright/odds/years.hpp"
+#include "basinwright/sitelog/progress.hpp"
+#include "season_help.hpp"
 #include "season_pose.hpp"
 
 namespace basinwright::job {
@@ -18,7 +17,7 @@ using Orders = std::vector<std::size_t>;
 
 // So that a season of any size is over in minutes: so many times all jobs on all crews.
 season::Effort effort_for(const SeasonQuestion& question) {
-  constexpr std::size_t rounds = 8;
+  constexpr std::size_t rounds = 24;
   constexpr std::size_t most = 4000;
   constexpr std::size_t most_proven = 200;
   constexpr std::size_t most_jobs = 30;  // of seasons that are searched for a proof
@@ -33,8 +32,11 @@ dates::Moment at_time(dates::Date start, std::int32_t date, std::int32_t time) {
 /// A booked job in the trade's words.
 class Teller {
  public:
-  Teller(const PosedJob& posed, const season::Booked& booked, dates::Date start)
-      : posed_(posed.posed()), b_(booked), start_(start) {}
+  Teller(const SeasonJob& job,
+         const PosedJob& posed,
+         const season::Booked& booked,
+         dates::Date start)
+      : j_(job), plan_(posed.plan()), posed_(posed.posed()), b_(booked), start_(start) {}
 
   void tell(SeasonLine& line) {
     line.booked = true;
@@ -63,9 +65,24 @@ class Teller {
                             at_time(start_, at.date, at.to)});
     }
     line.first_day = line.stays.front().date;
+    if (j_.past) tell_past(line);
   }
 
  private:
+  void tell_past(SeasonLine& line) const {
+    for (const sequence::Done& done : j_.past->done) {
+      const dates::Date day = done.start.date();
+      line.begun = line.begun ? std::min(*line.begun, day) : day;
+    }
+    if (line.begun) line.first_day = *line.begun;
+    for (const SeasonTask& task : line.tasks) {
+      if (task.task == sitelog::rework_task) line.abraded.push_back(task.section);
+      if (task.task == sitelog::clean_again_task) line.cleaned_again = true;
+    }
+    // Only a data sheet can give leave to miss a window.
+    line.waits_for_advice = !line.abraded.empty() && !plan_.system.planned_rework && !j_.advised;
+  }
+
   void add(SeasonLine& line,
            const std::string& task,
            const std::string& section,
@@ -75,6 +92,8 @@ class Teller {
         {task, section, posed_.moment(slots.first), posed_.moment(slots.second), attended});
   }
 
+  const SeasonJob& j_;
+  const Plan& plan_;
   const sequence::Posed& posed_;
   const season::Booked& b_;
   dates::Date start_;
@@ -93,21 +112,31 @@ class Maker {
     Season out;
     out.start = *now_.start;
     out.lines.resize(q_.jobs.size());
-    answer_ = season::solve(posed_.problem(), effort_);
+    solve();
     out.value = answer_.value;
     out.bound = answer_.bound;
     out.optimal = answer_.optimal;
     out.broken = season::verify(posed_.problem(), answer_);
     for (std::size_t j = 0; j < q_.jobs.size(); ++j) tell(j, out.lines[j]);
-    if (q_.helps) help_all(out);
+    if (q_.helps) add_helps({q_, rates_, now_, posed_, answer_}, out);
     if (q_.past != nullptr) replay(out);
     return out;
   }
 
  private:
+  // A begun job whose windows cannot be kept beside the others' gets what makes them good.
+  void solve() {
+    answer_ = season::solve(posed_.problem(), effort_);
+    bool again = false;
+    for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
+      if (!answer_.jobs[j] && posed_.make_good(j)) again = true;
+    }
+    if (again) answer_ = season::solve(posed_.problem(), effort_);
+  }
+
   void tell(std::size_t j, SeasonLine& line) const {
     if (const auto& booked = answer_.jobs[j]) {
-      Teller(posed_.job(j, booked->crew), *booked, *now_.start).tell(line);
+      Teller(q_.jobs[j], posed_.job(j, booked->crew), *booked, *now_.start).tell(line);
       return;
     }
     line.why_not = "no-dates";
@@ -115,100 +144,6 @@ class Maker {
       if (posed_.has(j, c) && !posed_.job(j, c).why_not().empty())
         line.why_not = posed_.job(j, c).why_not();
     }
-  }
-
-  // What a change to one job brings, found by booking everything again.
-  [[nodiscard]] season::Answer with(std::size_t j, const SeasonChange& change) const {
-    season::Problem changed = posed_.problem();
-    changed.alike.clear();
-    for (std::size_t c = 0; c < q_.crews.size(); ++c) {
-      if (!posed_.has(j, c)) continue;
-      const PosedJob again(q_, rates_, now_, j, c, change);
-      changed.jobs[j].by_crew[c] =
-          again.why_not().empty() ? posed_.candidate(c, again, again.posed()) : nullptr;
-    }
-    return season::book_in_order(changed, order());
-  }
-
-  // The season's own order; what changes in it is what is asked.
-  [[nodiscard]] Orders order(std::optional<std::size_t> first = {}) const {
-    Orders order(q_.jobs.size());
-    std::iota(order.begin(), order.end(), 0);
-    std::ranges::stable_sort(order, {}, [&](std::size_t j) {
-      const auto& booked = answer_.jobs[j];
-      return std::tuple(first != j, !booked, booked ? booked->at.front().date : 0);
-    });
-    return order;
-  }
-
-  void try_change(std::size_t j,
-                  SeasonHelp::How how,
-                  const SeasonChange& change,
-                  Season& out) const {
-    keep(j, how, with(j, change), out);
-  }
-
-  // A help counts when the job is less late by it.
-  void keep(std::size_t j, SeasonHelp::How how, const season::Answer& answer, Season& out) const {
-    SeasonLine& line = out.lines[j];
-    const auto& booked = answer.jobs[j];
-    if (!booked || (line.booked && booked->days_late >= line.days_late)) return;
-    SeasonHelp help;
-    help.how = how;
-    help.days_late = booked->days_late;
-    for (std::size_t other = 0; other < q_.jobs.size(); ++other) {
-      const auto& now = answer.jobs[other];
-      const auto& before = answer_.jobs[other];
-      const std::int64_t late = now ? now->days_late : 0;
-      help.season_late += late * q_.jobs[other].priority;
-      if (other != j && before && (!now || late > before->days_late)) help.pay.push_back(other);
-    }
-    std::optional<Slot> first, last;
-    const auto& problem = posed_.problem().jobs[j].by_crew[booked->crew]->problem;
-    for (const Booking& b : booked->answer.bookings) {
-      if (b.what != Booking::What::unit) continue;
-      if (!first) first = b.start;
-      last = b.end - 1;
-    }
-    if (first) {
-      const auto day = [&](Slot slot) {
-        return out.start + std::chrono::days{problem.date_of[static_cast<std::size_t>(slot)]};
-      };
-      help.from = day(*first);
-      help.to = day(*last);
-    }
-    line.helps.push_back(std::move(help));
-  }
-
-  void help_all(Season& out) const {
-    constexpr std::size_t most_listed = 4;
-    Orders late;
-    for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
-      if (out.lines[j].days_late > 0) late.push_back(j);
-    }
-    std::ranges::stable_sort(late, std::greater(), [&](std::size_t j) {
-      return out.lines[j].days_late * q_.jobs[j].priority;
-    });
-    if (late.size() > most_listed) late.resize(most_listed);
-    for (const std::size_t j : late) help(j, out);
-  }
-
-  void help(std::size_t j, Season& out) const {
-    using How = SeasonHelp::How;
-    keep(j, How::first, season::book_in_order(posed_.problem(), order(j)), out);
-    try_change(j, How::painter, {.painters = 1}, out);
-    constexpr std::size_t saturday = 5;
-    if (!posed_works_on(j, saturday)) try_change(j, How::saturdays, {.saturdays = true}, out);
-    if (q_.jobs[j].materials) try_change(j, How::materials, {.any_materials = true}, out);
-    if (q_.jobs[j].not_before) try_change(j, How::not_before, {.any_start = true}, out);
-  }
-
-  [[nodiscard]] bool posed_works_on(std::size_t j, std::size_t weekday) const {
-    const auto& crew = q_.crews[out_crew(j)];
-    return (crew.working ? *crew.working : q_.jobs[j].job->calendar.working)[weekday];
-  }
-  [[nodiscard]] std::size_t out_crew(std::size_t j) const {
-    return answer_.jobs[j] ? answer_.jobs[j]->crew : 0;
   }
 
   // The crews and the order of the season kept, each job as early as the weather of a year allows.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "basinwright/schedule/solve.hpp"
 #include "basinwright/units/unit.hpp"
 #include "question.hpp"
 
@@ -46,8 +47,22 @@ Job on_crew(const SeasonJob& j,
   return job;
 }
 
-std::int64_t worked_slots(const schedule::Problem& problem) {
+// Never on one day: a crew that works longer than the wait is made to wait for the next.
+bool acid_may_meet_chlorine(const sequence::ProgrammeQuestion& q) {
+  constexpr double quarters_in_hour = 4.0;
+  const auto day = units::hours((q.calendar.hours.to - q.calendar.hours.from) / quarters_in_hour);
+  return q.waits.after_chlorine.value < day;
+}
+
+// With all that may have to be made good.
+std::int64_t worked_slots(const schedule::Problem& problem, const sequence::Lost& lost) {
   std::int64_t slots = 0;
+  const schedule::Units& units = problem.units;
+  for (std::size_t s = 0; s < units.sections.size(); ++s) {
+    if (std::ranges::find(lost.sections, units.sections[s]) != lost.sections.end())
+      slots += units.rework->slots[s];
+  }
+  if (problem.anchor.reclean) slots += problem.anchor.reclean->slots;
   for (const schedule::Task& task : problem.chain) {
     if (task.kind != schedule::Kind::unattended) slots += task.slots;
   }
@@ -118,14 +133,22 @@ PosedJob::PosedJob(const SeasonQuestion& question,
   question_.emplace(question_of(job_, rates, circumstances, plan_));
   if (question_->past) {
     question_.emplace(sequence::frozen(*question_));
+  } else if (acid_may_meet_chlorine(*question_)) {
+    question_->waits.after_chlorine.value = units::days(1);
   }
+  // As `replan` makes it good where the job alone has no dates without.
+  if (question_->past)
+    lost_ = change.make_good ? sequence::at_stake(*question_) : plan_.programme.lost;
   const weather::Record none;
-  posed_.emplace(*question_, now.weather == nullptr ? none : *now.weather, days_);
+  posed_.emplace(*question_, now.weather == nullptr ? none : *now.weather, days_, lost_);
   if (posed_->after_coats().filled) why_not_ = "filled";
 }
 
+// What the plan's weather left is lost in another year's, and is made good there.
 sequence::Posed PosedJob::under(const weather::Record& record) const {
-  return {*question_, record, days_};
+  sequence::Posed posed(*question_, record, days_, lost_);
+  if (!question_->past || schedule::has_programme(posed.problem())) return posed;
+  return {*question_, record, days_, sequence::at_stake(*question_)};
 }
 
 std::optional<dates::Moment> PosedJob::busy_until() const {
@@ -155,7 +178,7 @@ std::shared_ptr<const season::Candidate> PosedJob::candidate(const sequence::Pos
     close_before(
         *made, slot_of(posed, dates::Moment(*j_.materials, 0)), made->problem.units.calendar);
   }
-  const std::int64_t slots = worked_slots(made->problem) + after.unmask + after.refit;
+  const std::int64_t slots = worked_slots(made->problem, lost_) + after.unmask + after.refit;
   constexpr std::int64_t slots_in_hour = 4;
   made->cost = (hour_ * slots + slots_in_hour / 2) / slots_in_hour;
   return made;
@@ -164,7 +187,11 @@ std::shared_ptr<const season::Candidate> PosedJob::candidate(const sequence::Pos
 PosedSeason::PosedSeason(const SeasonQuestion& question,
                          const RateBook& rates,
                          const Circumstances& now)
-    : q_(question), rates_(rates), now_(now), busy_(question.crews.size()) {
+    : q_(question),
+      rates_(rates),
+      now_(now),
+      busy_(question.crews.size()),
+      made_good_(question.jobs.size()) {
   pose_all();
   problem_.crews = q_.crews.size();
   for (std::size_t j = 0; j < q_.jobs.size(); ++j) {
@@ -222,6 +249,18 @@ void PosedSeason::pose_all() {
   }
   if (bound) return;
   for (const std::size_t c : like) problem_.alike.push_back(static_cast<int>(c));
+}
+
+bool PosedSeason::make_good(std::size_t j) {
+  if (!q_.jobs[j].past || made_good_[j] != 0) return false;
+  for (std::size_t c = 0; c < q_.crews.size(); ++c) {
+    if (!posed_[j][c] || !posed_[j][c]->why_not().empty()) continue;
+    made_good_[j] = 1;
+    posed_[j][c] =
+        std::make_shared<const PosedJob>(q_, rates_, now_, j, c, SeasonChange{.make_good = true});
+    problem_.jobs[j].by_crew[c] = candidate(c, *posed_[j][c], posed_[j][c]->posed());
+  }
+  return made_good_[j] != 0;
 }
 
 // Work that is going on, and the time until now, are no longer to be had.

@@ -15,6 +15,7 @@ namespace basinwright::job {
 struct SeasonChange {
   int painters = 0;  ///< More people who paint.
   bool saturdays = false, any_materials = false, any_start = false;
+  bool make_good = false;  ///< Whatever of a begun job may be lost, not only what is.
 };
 
 /// A job on a crew with everything its question refers to.
@@ -37,6 +38,7 @@ class PosedJob {
       const sequence::Posed& posed) const;
   /// Posed anew under the weather of a year.
   [[nodiscard]] sequence::Posed under(const weather::Record& record) const;
+  [[nodiscard]] const dates::WorkCalendar& calendar() const { return job_.calendar; }
   /// Until when work that is going on keeps the crew.
   [[nodiscard]] std::optional<dates::Moment> busy_until() const;
   [[nodiscard]] const Plan& plan() const { return plan_; }
@@ -48,6 +50,7 @@ class PosedJob {
   std::optional<sequence::ProgrammeQuestion> question_;
   std::optional<sequence::Posed> posed_;
   std::string why_not_;
+  sequence::Lost lost_;
   SeasonChange change_;
   int days_ = 0;
   std::int64_t hour_ = 0;
@@ -65,6 +68,9 @@ class PosedSeason {
   [[nodiscard]] bool has(std::size_t job, std::size_t crew) const {
     return posed_[job][crew] != nullptr;
   }
+  /// Offers a begun job to make good whatever of it may be lost. @return whether there is anything
+  bool make_good(std::size_t job);
+  [[nodiscard]] bool makes_good(std::size_t job) const { return made_good_[job] != 0; }
   /// The candidate of a job on a crew posed in another way.
   [[nodiscard]] std::shared_ptr<const season::Candidate> candidate(
       std::size_t crew, const PosedJob& posed, const sequence::Posed& under) const;
@@ -78,6 +84,7 @@ class PosedSeason {
   const Circumstances& now_;
   std::vector<std::vector<std::shared_ptr<const PosedJob>>> posed_;  ///< [job][crew]
   std::vector<std::optional<dates::Moment>> busy_;                   ///< By crew.
+  std::vector<char> made_good_;                                      ///< By job.
   season::Problem problem_;
 };
 

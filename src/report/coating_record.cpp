@@ -113,7 +113,7 @@ Section CoatingRecord::coats() {
                {"end", say::to},
                {"area_m2", say::area, Align::right},
                {"kits", say::kits, Align::right},
-               {"kits_planned", "planned", Align::right},
+               {"kits_planned", say::planned, Align::right},
                {"conditions", say::conditions},
                {"wet_film", say::wet_film}};
   t.columns[1].shown = !job::site_sections(site_.subject.plan).empty();

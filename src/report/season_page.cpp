@@ -5,6 +5,7 @@
 
 #include "basinwright/report/season.hpp"
 #include "season_chart.hpp"
+#include "season_troubles.hpp"
 #include "sections.hpp"
 #include "wording/common.hpp"
 #include "wording/season.hpp"
@@ -20,27 +21,14 @@ using document::Paragraph;
 using document::Row;
 using document::Section;
 using document::Table;
-using job::SeasonHelp;
 using job::SeasonLine;
 
-std::string days(std::int64_t n) {
-  return n == 1 ? say::one_day : fmt::format(say::days_of, n);
+std::string counted(std::size_t n, std::string_view what) {
+  return fmt::format("{} {}{}", n, what, n == 1 ? "" : "s");
 }
 
-std::string_view code_of(SeasonHelp::How how) {
-  switch (how) {
-    case SeasonHelp::How::painter:
-      return "painter";
-    case SeasonHelp::How::saturdays:
-      return "saturdays";
-    case SeasonHelp::How::first:
-      return "first";
-    case SeasonHelp::How::materials:
-      return "materials";
-    case SeasonHelp::How::not_before:
-      return "not-before";
-  }
-  return "";
+std::string days(std::int64_t n) {
+  return counted(static_cast<std::size_t>(n), "day");
 }
 
 class SeasonPage {
@@ -52,13 +40,20 @@ class SeasonPage {
     document::Document d;
     d.title = say::season;
     d.subtitle = fmt::format(say::jobs_crews_from,
-                             lines().size(),
-                             s_.question.crews.size(),
+                             counted(lines().size(), "job"),
+                             counted(s_.question.crews.size(), "crew"),
                              Cells::date(s_.season.start).text);
     d.notices = {say::the_season_rests_on + weather_basis(s_.first).text + ".",
                  say::a_crew_is_at_one_site_at_a_time_and,
                  say::dates_are_a_plan_not_a_promise_data};
-    d.sections = {version_section(), measure(), jobs(), late(), crew_days(), defaults()};
+    add_free_crews(d.notices);
+    d.sections = {version_section(),
+                  measure(),
+                  jobs(),
+                  season_lost(s_),
+                  season_late(s_),
+                  crew_days(),
+                  defaults()};
     Section chart{"", say::chart, {season_drawing(s_)}, true};
     chart.own_page = true;
     d.sections.push_back(std::move(chart));
@@ -70,6 +65,26 @@ class SeasonPage {
  private:
   [[nodiscard]] const std::vector<SeasonLine>& lines() const { return s_.season.lines; }
   [[nodiscard]] const std::string& name(std::size_t j) const { return s_.question.jobs[j].name; }
+
+  [[nodiscard]] Cell first_day(const SeasonLine& line) const {
+    if (!line.booked) return Cells::nothing("");
+    Cell cell = season_day(s_, line.first_day);
+    if (line.begun) cell.text += say::begun_after;
+    return cell;
+  }
+
+  // Nobody wrote down whose people are there.
+  void add_free_crews(std::vector<std::string>& notices) const {
+    std::string names;
+    for (std::size_t j = 0; j < lines().size(); ++j) {
+      const job::SeasonJob& q = s_.question.jobs[j];
+      if (q.past && !q.crew && s_.question.crews.size() > 1)
+        names += (names.empty() ? "" : ", ") + q.name;
+    }
+    if (names.empty()) return;
+    notices.push_back(say::begun_and_the_crews_file_does_not_say + names +
+                      say::any_crew_may_go_on_with_it_here_bind);
+  }
 
   // What the proof says: the first part in which value and bound differ is what is open.
   [[nodiscard]] std::string proof() const {
@@ -157,9 +172,9 @@ class SeasonPage {
     row.cells = {Cells::words(q.name),
                  line.booked ? Cells::words(s_.question.crews[line.crew].name)
                              : Cells::coded(why_not(line.why_not), line.why_not),
-                 line.booked ? Cells::date(line.first_day) : Cells::nothing(""),
-                 line.booked ? Cells::date(line.full) : Cells::nothing(""),
-                 q.promised ? Cells::date(*q.promised) : Cells::nothing(say::none),
+                 first_day(line),
+                 full(line),
+                 q.promised ? season_day(s_, *q.promised) : Cells::nothing(say::none),
                  lateness(j),
                  Cells::count(q.priority)};
     if (years) {
@@ -173,6 +188,13 @@ class SeasonPage {
     return row;
   }
 
+  [[nodiscard]] Cell full(const SeasonLine& line) const {
+    if (!line.booked) return Cells::nothing("");
+    Cell cell = season_day(s_, line.full);
+    if (line.waits_for_advice) cell.text += say::provisional_after;
+    return cell;
+  }
+
   [[nodiscard]] std::vector<std::size_t> by_first_day() const {
     std::vector<std::size_t> order(lines().size());
     for (std::size_t j = 0; j < order.size(); ++j) order[j] = j;
@@ -181,57 +203,6 @@ class SeasonPage {
              std::pair(!lines()[b].booked, lines()[b].first_day);
     });
     return order;
-  }
-
-  [[nodiscard]] std::string help_words(std::size_t j, const SeasonHelp& help) const {
-    const std::string from = dates::short_day(help.from);
-    const std::string to = dates::short_day(help.to);
-    switch (help.how) {
-      case SeasonHelp::How::painter:
-        return fmt::format(say::one_more_painter_on_it_coats_to, from, to);
-      case SeasonHelp::How::saturdays:
-        return say::saturdays_worked_on_it;
-      case SeasonHelp::How::materials:
-        return fmt::format(say::kits_ordered_earlier_on_the_yard_by, from);
-      case SeasonHelp::How::not_before:
-        return fmt::format(say::begun_before, Cells::date(*s_.question.jobs[j].not_before).text);
-      case SeasonHelp::How::first:
-        break;
-    }
-    std::string pay;
-    for (const std::size_t other : help.pay) pay += (pay.empty() ? "" : ", ") + name(other);
-    return pay.empty() ? say::put_before_the_others : say::put_before_the_others_later_for_it + pay;
-  }
-
-  [[nodiscard]] Section late() const {
-    Table table{"", "", {}, {}};
-    table.columns = {{"job", say::job},
-                     {"late", say::late_now, Align::right},
-                     {"help", say::what_would_help},
-                     {"days_late", say::late_with_it, Align::right},
-                     {"season_late", say::all_with_it, Align::right}};
-    for (std::size_t j = 0; j < lines().size(); ++j) {
-      const SeasonLine& line = lines()[j];
-      if (line.days_late == 0) continue;
-      if (line.helps.empty())
-        table.rows.push_back({{Cells::words(name(j)),
-                               Cells::count(line.days_late),
-                               Cells::coded(say::nothing_that_was_tried_or_not_looked, "none"),
-                               Cells::nothing(""),
-                               Cells::nothing("")}});
-      for (const SeasonHelp& help : line.helps) {
-        table.rows.push_back({{Cells::words(name(j)),
-                               Cells::count(line.days_late),
-                               Cells::coded(help_words(j, help), std::string(code_of(help.how))),
-                               Cells::count(help.days_late),
-                               Cells::count(help.season_late)}});
-      }
-    }
-    Section section{"late", say::promises_that_cannot_be_kept_and_what, {}, !table.rows.empty()};
-    section.blocks.emplace_back(std::move(table));
-    section.blocks.emplace_back(
-        Paragraph{"", say::each_was_found_by_booking_the_whole, {}, Role::muted});
-    return section;
   }
 
   // What the crew does at a job on a day.
@@ -307,8 +278,11 @@ class SeasonPage {
     std::string text = late == 0 ? say::every_promise_can_be_kept
                                  : fmt::format(say::of_jobs_late, late, lines().size());
     if (v.unbooked > 0) text += fmt::format(say::without_dates, v.unbooked);
+    const bool held =
+        std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.waits_for_advice; });
+    if (held) text += say::a_lost_recoat_window_waits_for_the;
     text += s_.season.optimal ? say::proven_the_best_season : say::not_proven_the_best_see_the_gap;
-    return {text, {}, late == 0 && v.unbooked == 0 ? Role::total : Role::stop};
+    return {text, {}, late == 0 && v.unbooked == 0 && !held ? Role::total : Role::stop};
   }
 
   [[nodiscard]] static std::string word(std::string_view text) {

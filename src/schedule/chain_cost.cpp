@@ -1,9 +1,9 @@
 #include "chain_cost.hpp"
 
-#include <functional>
+#include <algorithm>
 #include <stdexcept>
 
-#include "window_best.hpp"
+#include "chain_window.hpp"
 
 namespace basinwright::schedule {
 
@@ -29,8 +29,15 @@ ChainCost::ChainCost(const Setting& setting,
     }
   }
   layers_[anchor_] = merged(anchor_);
+  own_.resize(anchor_);
   for (std::size_t link = anchor_; link-- > 0;) {
-    layers_[link] = layer_before(link, layers_[link + 1], {reach.earliest[link], setting.length});
+    const Layer& next = layers_[link + 1];
+    if (reach.ways[link].empty() && !next.prices.empty()) {
+      const Slot last = ways(link + 1)[next.until() - 1].start;
+      own_[link] =
+          ways_until(setting, reach, link, last - setting.standing.links[link + 1].lag_min);
+    }
+    layers_[link] = layer_before(link, next, {0, ways(link).size()});
   }
 }
 
@@ -45,26 +52,32 @@ ChainCost::Layers ChainCost::after_anchor(std::size_t anchor_class) const {
   return layers;
 }
 
-// The anchor's own starts by its class, those after it by the continuations that there are.
+// What leads nowhere at either end is left out.
+void ChainCost::Layer::trim() {
+  const auto leads = [](const Onward& onward) { return onward.any < no_tally; };
+  const auto last = std::find_if(prices.rbegin(), prices.rend(), leads).base();
+  prices.erase(last, prices.end());
+  const auto first = std::find_if(prices.begin(), prices.end(), leads);
+  from += static_cast<std::size_t>(first - prices.begin());
+  prices.erase(prices.begin(), first);
+}
+
+// The anchor's own ways by its class, those after it by its least anchor.
 ChainCost::Span ChainCost::span_of(std::size_t link, std::size_t anchor_class) const {
-  Span span{reach_.earliest[link], setting_.length};
+  const std::vector<Stretch>& ways = this->ways(link);
   if (anchor_class == 0 || setting_.standing.anchor_link == no_link) {
-    return span;
+    return {0, ways.size()};
   }
+  const Slot from = goals_.anchor_from(anchor_class);
+  const auto before = [&](Slot slot, Slot Stretch::*moment) {
+    const auto first = std::partition_point(
+        ways.begin(), ways.end(), [&](const Stretch& way) { return way.*moment < slot; });
+    return static_cast<std::size_t>(first - ways.begin());
+  };
   if (link > anchor_) {
-    span.from = std::max(span.from, goals_.anchor_from(anchor_class));
-    span.until = std::min(span.until, goals_.after_chain(anchor_class).until());
-    return span;
+    return {before(from, &Stretch::start), ways.size()};
   }
-  Slot first = never;
-  Slot last = no_slot;
-  for_starts(link, span, [&](const Stretch& stretch) {
-    if (goals_.class_of(stretch.end) == anchor_class) {
-      first = std::min(first, stretch.start);
-      last = stretch.start;
-    }
-  });
-  return {first, last + 1};
+  return {before(from, &Stretch::end), before(goals_.anchor_until(anchor_class), &Stretch::end)};
 }
 
 Onward ChainCost::with_work(std::size_t link, const Stretch& stretch, const Onward& next) const {
@@ -86,79 +99,75 @@ std::int64_t ChainCost::empty(std::size_t link, const Stretch& stretch) const {
   return link == setting_.standing.emptied_link ? finish_ - stretch.end : 0;
 }
 
-Onwards ChainCost::last_layer(const Onwards& after, Span span) const {
-  Onwards layer{span.from, std::vector<Onward>(at(std::max<Slot>(0, span.until - span.from)))};
-  for_starts(links_ - 1, span, [&](const Stretch& stretch) {
+ChainCost::Layer ChainCost::last_layer(const Onwards& after, Span span) const {
+  Layer layer{span.from, {}};
+  const std::vector<Stretch>& ways = this->ways(links_ - 1);
+  for (std::size_t way = span.from; way < span.until && ways[way].end < after.until(); ++way) {
+    const Stretch& stretch = ways[way];
     Onward next = after.at_slot(stretch.end);
     // What an idle link passes on is by its start's date.
     if (stretch.dates == 0 &&
         (stretch.end == 0 || setting_.date(stretch.end - 1) != setting_.date(stretch.start))) {
       next.same_date = no_tally;
     }
-    layer.slots[at(stretch.start - layer.from)] = with_work(links_ - 1, stretch, next);
-  });
-  return layer;
-}
-
-Onwards ChainCost::layer_before(std::size_t link, const Onwards& next, Span span) const {
-  Onwards layer{span.from, std::vector<Onward>(at(std::max<Slot>(0, span.until - span.from)))};
-  const Link& after = setting_.standing.links[link + 1];
-  WindowBest<Tally, std::less<>> any;
-  WindowBest<Tally, std::less<>> same_date;
-  Slot any_entered = next.from;
-  Slot same_entered = next.from;
-  for_starts(link, span, [&](const Stretch& stretch) {
-    const Slot from = stretch.end + after.lag_min;
-    const Slot until = std::min(stretch.end + after.lag_max, next.until() - 1);
-    const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
-    // Most slots are closed and lead nowhere: only what leads on enters.
-    for (; any_entered <= until; ++any_entered) {
-      const Tally& here = next.slots[at(any_entered - next.from)].any;
-      if (here < no_tally) any.enter(any_entered, here);
-    }
-    for (; same_entered <= until && setting_.date(same_entered) <= date; ++same_entered) {
-      const Tally& here = next.slots[at(same_entered - next.from)].same_date;
-      if (here < no_tally) same_date.enter(same_entered, here);
-    }
-    any.leave_before(from);
-    same_date.leave_before(from);
-    Onward onward;
-    onward.any = any.empty() ? no_tally : any.best();
-    onward.same_date = same_date.empty() ? no_tally : same_date.best();
-    layer.slots[at(stretch.start - layer.from)] = with_work(link, stretch, onward);
-  });
-  return layer;
-}
-
-template <class Visit>
-void ChainCost::for_starts(std::size_t link, Span span, Visit visit) const {
-  const Link& rule = setting_.standing.links[link];
-  const Openings& openings = setting_.calendars[setting_.problem.chain[rule.task].calendar];
-  const Slot last = std::min(span.until - 1, rule.until);
-  for (Slot start = openings.next(std::max(span.from, reach_.earliest[link])); start <= last;
-       start = openings.next(start + 1)) {
-    const Stretch stretch = setting_.stretch(rule, start);
-    if (stretch.possible()) {
-      visit(stretch);
-    }
+    layer.prices.push_back(with_work(links_ - 1, stretch, next));
   }
+  layer.trim();
+  return layer;
+}
+
+ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Span span) const {
+  Layer layer{span.from, {}};
+  if (next.prices.empty() || span.from >= span.until) {
+    return layer;
+  }
+  const Link& after = setting_.standing.links[link + 1];
+  const std::vector<Stretch>& ways = this->ways(link);
+  const std::vector<Stretch>& onwards = this->ways(link + 1);
+  ChainWindow window(setting_, {&onwards[next.from], next.prices}, after.lag_max < never);
+  const Slot last = onwards[next.until() - 1].start;
+  layer.prices.reserve(span.until - span.from);
+  for (std::size_t way = span.from; way < span.until; ++way) {
+    const Stretch& stretch = ways[way];
+    if (stretch.end + after.lag_min > last) {
+      break;
+    }
+    const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
+    const Reach starts{stretch.end + after.lag_min, stretch.end + after.lag_max};
+    layer.prices.push_back(with_work(link, stretch, window.best(starts, date)));
+  }
+  layer.trim();
+  return layer;
 }
 
 // From the anchor's own end follows its class.
-Onwards ChainCost::merged(std::size_t anchor) const {
-  const Span span{reach_.earliest[anchor], setting_.length};
-  Onwards layer{span.from, std::vector<Onward>(at(span.until - span.from))};
-  for_starts(anchor, span, [&](const Stretch& stretch) {
-    const bool is_anchor = setting_.standing.anchor_link != no_link;
-    const Slot end = is_anchor ? stretch.end : setting_.standing.anchor;
-    layer.slots[at(stretch.start - layer.from)] =
-        onward(anchor, goals_.class_of(end), stretch.start);
-  });
+ChainCost::Layer ChainCost::merged(std::size_t anchor) const {
+  Layer layer = by_class_[0][anchor];
+  const auto take = [&](const Layer& of_class) {
+    if (of_class.prices.empty()) return;
+    if (layer.prices.empty()) layer.from = of_class.from;
+    if (of_class.from < layer.from) {
+      layer.prices.insert(layer.prices.begin(), layer.from - of_class.from, Onward{});
+      layer.from = of_class.from;
+    }
+    layer.prices.resize(std::max(layer.prices.size(), of_class.until() - layer.from));
+    for (std::size_t way = of_class.from; way < of_class.until(); ++way) {
+      Onward& here = layer.prices[way - layer.from];
+      here = here.or_else(of_class.prices[way - of_class.from]);
+    }
+  };
+  if (setting_.standing.anchor_link == no_link) {
+    const std::size_t one = goals_.class_of(setting_.standing.anchor);
+    if (one > 0) take(by_class_[one][anchor]);
+    return layer;
+  }
+  // Each class has only the ways whose end is of it.
+  for (std::size_t one = 1; one < by_class_.size(); ++one) take(by_class_[one][anchor]);
   return layer;
 }
 
-Onward ChainCost::onward(std::size_t link, std::size_t anchor_class, Slot start) const {
-  return by_class_[0][link].at_slot(start).or_else(by_class_[anchor_class][link].at_slot(start));
+Onward ChainCost::onward(std::size_t link, std::size_t anchor_class, std::size_t way) const {
+  return by_class_[0][link].of(way).or_else(by_class_[anchor_class][link].of(way));
 }
 
 Tally ChainCost::from_start(const Onward& onward, Slot start, std::int32_t last_date) const {
@@ -176,26 +185,34 @@ Tally ChainCost::best() const {
     return standing.clock > 0 ? from_start(onward, standing.clock - 1, standing.free_date)
                               : onward.any;
   }
-  for_starts(0, {reach_.earliest[0], setting_.length}, [&](const Stretch& stretch) {
-    result = std::min(
-        result, from_start(layers_[0].at_slot(stretch.start), stretch.start, standing.free_date));
-  });
+  for (std::size_t way = layers_[0].from; way < layers_[0].until(); ++way) {
+    const Slot start = ways(0)[way].start;
+    const Onward& here = layers_[0].prices[way - layers_[0].from];
+    result = std::min(result, from_start(here, start, standing.free_date));
+  }
   return result;
 }
 
 // The last up to the link that empties, the first after it.
 template <class Fits>
-Slot ChainCost::chosen_start(std::size_t link, Span span, Fits fits) const {
-  const Openings& openings =
-      setting_.calendars[setting_.problem.chain[setting_.standing.links[link].task].calendar];
+std::size_t ChainCost::chosen_way(std::size_t link, Reach starts, Fits fits) const {
+  const std::vector<Stretch>& ways = this->ways(link);
+  const auto number = [&](Slot slot) {
+    const auto first = std::partition_point(
+        ways.begin(), ways.end(), [&](const Stretch& way) { return way.start < slot; });
+    return static_cast<std::size_t>(first - ways.begin());
+  };
   const std::size_t emptied = setting_.standing.emptied_link;
-  const bool last = emptied != no_link && link <= emptied;
-  Slot start = last ? openings.last_before(span.until) : openings.next(span.from);
-  while (start >= span.from && start < span.until) {
-    if (fits(start)) {
-      return start;
+  const std::size_t from = number(starts.from);
+  const std::size_t until = number(starts.until + 1);
+  if (emptied != no_link && link <= emptied) {
+    for (std::size_t way = until; way-- > from;) {
+      if (fits(way)) return way;
     }
-    start = last ? openings.last_before(start) : openings.next(start + 1);
+  } else {
+    for (std::size_t way = from; way < until; ++way) {
+      if (fits(way)) return way;
+    }
   }
   throw std::logic_error("schedule: no chain at the price found");
 }
@@ -209,18 +226,18 @@ std::vector<Booking> ChainCost::first(Tally& rest) const {
   Slot end = standing.clock;
   for (std::size_t link = 0; link < links_; ++link) {
     const Link& rule = standing.links[link];
-    const Span span{std::max(rule.from, end + rule.lag_min),
-                    std::min({rule.until, end + rule.lag_max, setting_.length - 1}) + 1};
-    const Slot start = chosen_start(link, span, [&](Slot from) {
-      const Onward here =
-          link <= anchor_ ? layers_[link].at_slot(from) : onward(link, anchor_class, from);
-      return from_start(here, from, last_date) == rest;
+    const std::vector<Stretch>& ways = this->ways(link);
+    const Reach starts{std::max(rule.from, end + rule.lag_min),
+                       std::min({rule.until, end + rule.lag_max, setting_.length - 1})};
+    const std::size_t chosen = chosen_way(link, starts, [&](std::size_t way) {
+      const Onward here = link <= anchor_ ? layers_[link].of(way) : onward(link, anchor_class, way);
+      return from_start(here, ways[way].start, last_date) == rest;
     });
-    const Stretch stretch = setting_.stretch(rule, start);
-    bookings.push_back({Booking::What::task, rule.task, 0, start, stretch.end});
+    const Stretch& stretch = ways[chosen];
+    bookings.push_back({Booking::What::task, rule.task, 0, stretch.start, stretch.end});
     rest.empty -= empty(link, stretch);
     if (stretch.dates > 0) {
-      const int paid = setting_.date(start) == last_date ? 1 : 0;
+      const int paid = setting_.date(stretch.start) == last_date ? 1 : 0;
       rest.cost -= stretch.labour + setting_.problem.attendance * (stretch.dates - paid);
       last_date = setting_.date(stretch.end - 1);
     }

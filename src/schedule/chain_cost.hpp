@@ -20,38 +20,50 @@ class ChainCost {
   [[nodiscard]] std::vector<Booking> first(Tally& rest) const;
 
  private:
-  // Starts of a link, [from, until).
+  // Ways of a link by number, [from, until).
   struct Span {
-    Slot from = 0;
-    Slot until = 0;
+    std::size_t from = 0;
+    std::size_t until = 0;
   };
-  // By the start of a link, with the price from there on; by link.
-  using Layers = std::vector<Onwards>;
+  // The price from a link on, by the way it is done; only of the ways in a span.
+  struct Layer {
+    std::size_t from = 0;
+    std::vector<Onward> prices;
 
+    [[nodiscard]] std::size_t until() const { return from + prices.size(); }
+    [[nodiscard]] Onward of(std::size_t way) const {
+      return from <= way && way < until() ? prices[way - from] : Onward{};
+    }
+    void trim();
+  };
+  using Layers = std::vector<Layer>;  // by link
+
+  [[nodiscard]] const std::vector<Stretch>& ways(std::size_t link) const {
+    return link < own_.size() && reach_.ways[link].empty() ? own_[link] : reach_.ways[link];
+  }
   [[nodiscard]] Layers after_anchor(std::size_t anchor_class) const;
   [[nodiscard]] Span span_of(std::size_t link, std::size_t anchor_class) const;
-  [[nodiscard]] Onwards last_layer(const Onwards& after, Span span) const;
-  [[nodiscard]] Onwards layer_before(std::size_t link, const Onwards& next, Span span) const;
-  [[nodiscard]] Onwards merged(std::size_t anchor) const;
+  [[nodiscard]] Layer last_layer(const Onwards& after, Span span) const;
+  [[nodiscard]] Layer layer_before(std::size_t link, const Layer& next, Span span) const;
+  [[nodiscard]] Layer merged(std::size_t anchor) const;
   [[nodiscard]] Onward with_work(std::size_t link,
                                  const Stretch& stretch,
                                  const Onward& next) const;
   [[nodiscard]] std::int64_t empty(std::size_t link, const Stretch& stretch) const;
   [[nodiscard]] Tally from_start(const Onward& onward, Slot start, std::int32_t last_date) const;
-  [[nodiscard]] Onward onward(std::size_t link, std::size_t anchor_class, Slot start) const;
+  [[nodiscard]] Onward onward(std::size_t link, std::size_t anchor_class, std::size_t way) const;
   template <class Fits>
-  [[nodiscard]] Slot chosen_start(std::size_t link, Span span, Fits fits) const;
-  template <class Visit>
-  void for_starts(std::size_t link, Span span, Visit visit) const;
+  [[nodiscard]] std::size_t chosen_way(std::size_t link, Reach starts, Fits fits) const;
 
   const Setting& setting_;
   const ChainReach& reach_;
   const Goals& goals_;
   Slot finish_;
   std::size_t links_;
-  std::size_t anchor_;            // the first link that is priced by class
-  std::vector<Layers> by_class_;  // from that link on
-  Layers layers_;                 // before it, and it
+  std::size_t anchor_;                     // the first link that is priced by class
+  std::vector<std::vector<Stretch>> own_;  // ways that the reach left out, as far as they lead on
+  std::vector<Layers> by_class_;           // from that link on
+  Layers layers_;                          // before it, and it
 };
 
 }  // namespace basinwright::schedule

@@ -1,36 +1,84 @@
 #include "chain_reach.hpp"
 
-#include <functional>
-
-#include "window_best.hpp"
+#include <algorithm>
+#include <utility>
 
 namespace basinwright::schedule {
 namespace {
 
-// By end slot: the latest end of the anchor that leads there (0 before the anchor), or no_slot.
-using Ends = std::vector<Slot>;
+// Where the links so far lead: the ways to do the last of them, and for each the latest anchor that
+// it can follow, which a later way never has earlier. Before the anchor that is one for all.
+struct Reached {
+  std::vector<Stretch> ways;
+  std::vector<Slot> anchors;
+  Slot only_anchor = 0;
 
-// The ends of a link's task from every end of the link before. Waiting is free, so every start in
-// the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
-Ends step(const Setting& setting, const Link& link, const Ends& before, Slot& earliest) {
-  Ends after(before.size(), no_slot);
-  WindowBest<Slot, std::greater<>> window;
-  Slot entered = 0;
-  const Openings& openings = setting.calendars[setting.problem.chain[link.task].calendar];
-  const Slot last = std::min(setting.length - 1, link.until);
-  for (Slot start = openings.next(link.from); start <= last; start = openings.next(start + 1)) {
-    for (; entered <= start - link.lag_min; ++entered) {
-      if (before[at(entered)] != no_slot) {
-        window.enter(entered, before[at(entered)]);
-      }
+  [[nodiscard]] Slot anchor(std::size_t way) const {
+    return anchors.empty() ? only_anchor : anchors[way];
+  }
+};
+
+// Copied whole, a way would wait for its parts to reach memory first.
+void add(std::vector<Stretch>& ways, const Stretch& stretch) {
+  Stretch& way = ways.emplace_back();
+  way.start = stretch.start;
+  way.end = stretch.end;
+  way.labour = stretch.labour;
+  way.dates = stretch.dates;
+}
+
+// The ways to do a link's task after every way of the link before. Waiting is free, so every start
+// in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
+Reached step(const Setting& setting, const Link& link, const Reached& before) {
+  const std::vector<Slot>& open =
+      setting.calendars[setting.problem.chain[link.task].calendar].slots();
+  const auto first = std::lower_bound(open.begin(), open.end(), link.from);
+  Reached after{{}, {}, before.only_anchor};
+  after.ways.reserve(static_cast<std::size_t>(open.end() - first));
+  const bool anchored = !before.anchors.empty();
+  std::size_t over = 0;  // ends whose lag is over
+  for (auto start = first; start != open.end() && *start <= link.until; ++start) {
+    while (over < before.ways.size() && before.ways[over].end + link.lag_min <= *start) {
+      ++over;
     }
-    window.leave_before(start - link.lag_max);
-    const Stretch stretch = setting.stretch(link, start);
-    if (window.empty() || !stretch.possible()) {
+    if (over == 0 || before.ways[over - 1].end + link.lag_max < *start) {
       continue;
     }
-    earliest = std::min(earliest, start);
-    after[at(stretch.end)] = std::max(after[at(stretch.end)], window.best());
+    const Stretch stretch = setting.stretch(link, *start);
+    if (stretch.possible()) {
+      add(after.ways, stretch);
+      if (anchored) after.anchors.push_back(before.anchors[over - 1]);
+    }
+  }
+  return after;
+}
+
+// The first link whose ways are all wanted: of links before it, each waited for without end, the
+// earliest way is enough.
+std::size_t first_whole(const Standing& standing) {
+  if (standing.anchor_link == no_link) {
+    return 0;
+  }
+  std::size_t whole = 0;
+  while (whole < standing.anchor_link && standing.links[whole + 1].lag_max == never &&
+         standing.links[whole + 1].until == never) {
+    ++whole;
+  }
+  return whole;
+}
+
+// The earliest way alone.
+Reached first_step(const Setting& setting, const Link& link, const Stretch& before) {
+  Reached after{{}, {}, std::max<Slot>(setting.standing.anchor, 0)};
+  const Openings& openings = setting.calendars[setting.problem.chain[link.task].calendar];
+  const Slot last = std::min(link.until, before.end + link.lag_max);
+  Slot start = openings.next(std::max(link.from, before.end + link.lag_min));
+  for (; start < setting.length && start <= last; start = openings.next(start + 1)) {
+    const Stretch stretch = setting.stretch(link, start);
+    if (stretch.possible()) {
+      after.ways.push_back(stretch);
+      break;
+    }
   }
   return after;
 }
@@ -57,6 +105,27 @@ Slot latest_first_coat(const Setting& setting, const ChainReach& reach, Slot sta
   return anchor == no_slot ? no_slot : setting.deadline(anchor);
 }
 
+std::vector<Stretch> ways_until(const Setting& setting,
+                                const ChainReach& reach,
+                                std::size_t link,
+                                Slot latest) {
+  const Link& rule = setting.standing.links[link];
+  const std::vector<Slot>& open =
+      setting.calendars[setting.problem.chain[rule.task].calendar].slots();
+  const Slot last = std::min({rule.until, latest, setting.length - 1});
+  const auto first = std::lower_bound(open.begin(), open.end(), reach.earliest[link].start);
+  const auto end = std::upper_bound(first, open.end(), last);
+  std::vector<Stretch> ways;
+  ways.reserve(static_cast<std::size_t>(end - first));
+  for (auto start = first; start != end; ++start) {
+    const Stretch stretch = setting.stretch(rule, *start);
+    if (stretch.possible() && stretch.end <= latest) {
+      add(ways, stretch);
+    }
+  }
+  return ways;
+}
+
 ChainReach chain_reach(const Setting& setting) {
   const Standing& standing = setting.standing;
   ChainReach reach;
@@ -65,30 +134,32 @@ ChainReach chain_reach(const Setting& setting) {
   if (standing.clock > setting.length) {
     return reach;
   }
-  Ends ends = reach.latest_anchor;
   const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
-  ends[at(first)] = reach.earliest_anchor;
+  Reached last{{{first, first, 0, 0}}, {}, reach.earliest_anchor};
+  const std::size_t whole = first_whole(standing);
   for (const Link& link : standing.links) {
-    Slot earliest = never;
-    ends = step(setting, link, ends, earliest);
-    if (earliest == never) {
+    const bool left_out = reach.reached < whole;
+    last = left_out ? first_step(setting, link, last.ways.front()) : step(setting, link, last);
+    if (last.ways.empty()) {
       return reach;
     }
-    reach.earliest.push_back(earliest);
     if (reach.reached++ == standing.anchor_link) {
-      reach.earliest_anchor = setting.stretch(link, earliest).end;
-      for (std::size_t end = 0; end < ends.size(); ++end) {
-        ends[end] = ends[end] != no_slot ? static_cast<Slot>(end) : no_slot;
+      reach.earliest_anchor = last.ways.front().end;
+      for (const Stretch& way : last.ways) {
+        last.anchors.push_back(way.end);
       }
     }
+    reach.earliest.push_back(last.ways.front());
+    reach.ways.push_back(left_out ? std::vector<Stretch>() : last.ways);
   }
-  const auto end = std::find_if(ends.begin(), ends.end(), [](Slot slot) { return slot >= 0; });
-  reach.earliest_end = std::max(standing.clock, static_cast<Slot>(end - ends.begin()));
-  reach.latest_anchor = ends;
+  reach.earliest_end = std::max(standing.clock, last.ways.front().end);
+  for (std::size_t way = 0; way < last.ways.size(); ++way) {
+    reach.latest_anchor[at(last.ways[way].end)] = last.anchor(way);
+  }
   if (setting.may_reclean()) {
     add_recleans(setting, reach);
   }
-  for (std::size_t slot = 1; slot < ends.size(); ++slot) {
+  for (std::size_t slot = 1; slot < reach.latest_anchor.size(); ++slot) {
     reach.latest_anchor[slot] = std::max(reach.latest_anchor[slot], reach.latest_anchor[slot - 1]);
   }
   return reach;

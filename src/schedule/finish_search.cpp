@@ -11,11 +11,13 @@ namespace {
 std::vector<Slot> all_finishes(const Problem& problem) {
   std::vector<Slot> finishes;
   for (const auto& finish : problem.finish) {
-    if (finish) {
+    if (finish && (finishes.empty() || finishes.back() != finish->slot)) {
       finishes.push_back(finish->slot);
     }
   }
-  std::sort(finishes.begin(), finishes.end());
+  if (!std::is_sorted(finishes.begin(), finishes.end())) {
+    std::sort(finishes.begin(), finishes.end());
+  }
   finishes.erase(std::unique(finishes.begin(), finishes.end()), finishes.end());
   return finishes;
 }
@@ -27,17 +29,26 @@ class FinishSearch {
                const std::vector<Slot>& best_finish)
       : problem_(problem), standing_(standing), best_finish_(best_finish) {}
 
-  std::optional<Slot> run() {
+  std::optional<EarliestFinish> run() {
     const Slot least = least_finish();
+    if (least == never) {
+      return std::nullopt;
+    }
+    const Reply reply = ask(least);
+    if (reply == Reply::found) {
+      return EarliestFinish{*found_, std::move(look_)};
+    }
     finishes_ = all_finishes(problem_);
-    const auto first = std::lower_bound(finishes_.begin(), finishes_.end(), least);
+    const Slot open = reply == Reply::refused ? least + 1 : least;
+    effort_ *= reply == Reply::too_much ? 2 : 1;
+    const auto first = std::lower_bound(finishes_.begin(), finishes_.end(), open);
     low_ = static_cast<std::size_t>(first - finishes_.begin());
     high_ = finishes_.size();
     while (low_ < finishes_.size()) {
       const std::size_t place = next_place();
       switch (ask(finishes_[place])) {
         case Reply::found:
-          return found_;
+          return EarliestFinish{*found_, std::move(look_)};
         case Reply::refused:
           low_ = place + 1;
           high_ = finishes_.size();  // there is more effort now
@@ -58,16 +69,18 @@ class FinishSearch {
  private:
   // By every section alone; looks at twice as many slots while a later end might still come first.
   Slot least_finish() {
-    constexpr Slot first_look = 1152;
+    constexpr Slot first_look = 1344;
     Slot length = std::min(problem_.horizon, standing_.clock + first_look);
     while (true) {
-      look_.emplace(problem_, standing_, length, best_finish_);
+      look_ = std::make_unique<Look>(problem_, standing_, length, best_finish_);
       const Slot least = look_->starts.least_finish();
       const Slot needed = least < never ? last_end(best_finish_, least) : problem_.horizon;
       if (needed <= length) {
         return least;
       }
-      length = least < never ? needed : std::min(problem_.horizon, 2 * length);
+      // A rest that is short beside what was looked at is not worth a look of its own.
+      const Slot longer = 8 * length / 3 >= problem_.horizon ? problem_.horizon : 2 * length;
+      length = least < never ? needed : longer;
     }
   }
 
@@ -88,7 +101,8 @@ class FinishSearch {
     const Slot needed = last_end(best_finish_, latest);
     if (needed > look_->setting.length) {
       const Slot length = std::max(needed, 2 * look_->setting.length);
-      look_.emplace(problem_, standing_, std::min(problem_.horizon, length), best_finish_);
+      look_ = std::make_unique<Look>(
+          problem_, standing_, std::min(problem_.horizon, length), best_finish_);
     }
     look_->starts.limit(latest);
     Endings suffixes(look_->setting, look_->starts, look_->reach, {latest, false});
@@ -116,7 +130,7 @@ class FinishSearch {
   const Problem& problem_;
   const Standing& standing_;
   const std::vector<Slot>& best_finish_;
-  std::optional<Look> look_;
+  std::unique_ptr<Look> look_;
   std::vector<Slot> finishes_;
   std::size_t low_ = 0;   // all before are refused
   std::size_t high_ = 0;  // here was too much to look at, if it is one of them
@@ -129,9 +143,11 @@ class FinishSearch {
 
 std::vector<Slot> best_finishes(const Problem& problem) {
   std::vector<Slot> best(at(problem.horizon) + 2, never);
-  for (Slot end = problem.horizon; end >= 0; --end) {
-    const bool given = at(end) < problem.finish.size() && problem.finish[at(end)];
-    best[at(end)] = std::min(best[at(end) + 1], given ? problem.finish[at(end)]->slot : never);
+  Slot least = never;
+  for (std::size_t end = std::min(problem.finish.size(), at(problem.horizon) + 1); end-- > 0;) {
+    const std::optional<Finish>& here = problem.finish[end];
+    if (here && here->slot < least) least = here->slot;
+    best[end] = least;
   }
   return best;
 }
@@ -142,9 +158,9 @@ Slot last_end(const std::vector<Slot>& best_finish, Slot finish) {
   return static_cast<Slot>(after - best_finish.begin()) - 1;
 }
 
-std::optional<Slot> earliest_finish(const Problem& problem,
-                                    const Standing& standing,
-                                    const std::vector<Slot>& best_finish) {
+std::optional<EarliestFinish> earliest_finish(const Problem& problem,
+                                              const Standing& standing,
+                                              const std::vector<Slot>& best_finish) {
   return FinishSearch(problem, standing, best_finish).run();
 }
 

@@ -1,6 +1,7 @@
 // The earliest finish: asked for ever later, so that little is looked at when it comes soon.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -16,22 +17,25 @@ struct Look {
        Slot length,
        const std::vector<Slot>& best_finish)
       : setting(problem, standing, length, best_finish),
-        reach(chain_reach(setting)),
+        reached_(std::make_shared<const ChainReach>(chain_reach(setting))),
+        reach(*reached_),
         starts(setting, reach) {}
   /// As far as another, with windows that end sooner: the chain reaches the same.
   Look(const Look& other, Slot slack)
-      : setting(other.setting.problem,
-                other.setting.standing,
-                other.setting.length,
-                other.setting.best_finish,
-                slack),
-        reach(other.reach),
+      : setting(other.setting, slack),
+        reached_(other.reached_),
+        reach(*reached_),
         starts(setting, reach) {}
   Look(const Look&) = delete;  // the parts refer to each other
   Look& operator=(const Look&) = delete;
 
   Setting setting;
-  ChainReach reach;
+
+ private:
+  std::shared_ptr<const ChainReach> reached_;
+
+ public:
+  const ChainReach& reach;
   UnitStarts starts;
 };
 
@@ -41,10 +45,15 @@ struct Look {
 /// The last end that may still lead to `finish` or better.
 [[nodiscard]] Slot last_end(const std::vector<Slot>& best_finish, Slot finish);
 
+struct EarliestFinish {
+  Slot finish;
+  std::unique_ptr<Look> look;  ///< Far enough ahead for every programme with this finish.
+};
+
 /// The smallest finish of all programmes; nothing when there is no programme. Only where units are
 /// left to do.
-[[nodiscard]] std::optional<Slot> earliest_finish(const Problem& problem,
-                                                  const Standing& standing,
-                                                  const std::vector<Slot>& best_finish);
+[[nodiscard]] std::optional<EarliestFinish> earliest_finish(const Problem& problem,
+                                                            const Standing& standing,
+                                                            const std::vector<Slot>& best_finish);
 
 }  // namespace basinwright::schedule

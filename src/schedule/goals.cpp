@@ -3,7 +3,7 @@
 namespace basinwright::schedule {
 
 Goals::Goals(const Setting& setting, const std::vector<Painting>& paintings, Slot earliest_end)
-    : setting_(setting) {
+    : setting_(setting), earliest_end_(earliest_end) {
   for (const Painting& painting : paintings) {
     anchors_.push_back(painting.anchor_from);
   }
@@ -25,7 +25,7 @@ Goals::Goals(const Setting& setting, const std::vector<Painting>& paintings, Slo
     by_class_ = spread(open);
   }
   if (setting.may_reclean()) {
-    by_class_[0] = spread(recleaned(earliest_end), 0);
+    by_class_[0] = spread(recleaned(), earliest_end_);
   }
 }
 
@@ -53,7 +53,7 @@ std::vector<Onwards> Goals::spread(const std::vector<Painting>& paintings) const
         possible.push_back(painting);
       }
     }
-    result[one] = spread(possible, anchor);
+    result[one] = spread(possible, std::max(anchor, earliest_end_));
   }
   return result;
 }
@@ -92,11 +92,11 @@ Onwards Goals::spread(const std::vector<Painting>& paintings, Slot from) const {
 }
 
 // A reclean is as an anchor and a chain's end of its own.
-std::vector<Painting> Goals::recleaned(Slot earliest_end) const {
+std::vector<Painting> Goals::recleaned() const {
   const Reclean& rule = *setting_.problem.anchor.reclean;
   const Openings& openings = setting_.calendars[rule.calendar];
   std::vector<Painting> result;
-  for (Slot start = openings.next(earliest_end); start < setting_.length;
+  for (Slot start = openings.next(earliest_end_); start < setting_.length;
        start = openings.next(start + 1)) {
     const Stretch stretch = openings.resumed(start, rule.slots);
     if (!stretch.possible()) {

@@ -59,9 +59,10 @@ class Goals {
  private:
   [[nodiscard]] std::vector<Onwards> spread(const std::vector<Painting>& paintings) const;
   [[nodiscard]] Onwards spread(const std::vector<Painting>& paintings, Slot from) const;
-  [[nodiscard]] std::vector<Painting> recleaned(Slot earliest_end) const;
+  [[nodiscard]] std::vector<Painting> recleaned() const;
 
   const Setting& setting_;
+  Slot earliest_end_;
   std::vector<Slot> anchors_;  // the least of each class but class 0, ascending
   std::vector<Onwards> by_class_;
   std::vector<Onwards> painted_;  // as the paintings stand, for what follows a reclean

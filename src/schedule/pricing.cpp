@@ -75,41 +75,62 @@ Slot room_left(const Problem& problem, std::vector<Booking> bookings, Slot most)
   return least;
 }
 
+// The most slack above `kept` that leaves a programme of any price, with what prices it; `kept`
+// when none does.
+Slot most_possible(const Pricing& any, Slot kept, Slot most, std::unique_ptr<Pricing>& last) {
+  Slot step = 1;
+  bool refused = false;
+  while (kept < most) {
+    const Slot slack = refused ? kept + (most - kept + 1) / 2 : std::min(most, kept + step);
+    auto pricing = std::make_unique<Pricing>(any, slack);
+    if (pricing->possible()) {
+      kept = slack;
+      last = std::move(pricing);
+      step *= 2;
+    } else {
+      most = slack - 1;
+      refused = true;
+    }
+  }
+  return kept;
+}
+
 }  // namespace
 
-Pricing::Pricing(const Priced& priced)
-    : finish_(priced.finish),
-      look_(priced.problem,
-            priced.standing,
-            last_end(priced.best_finish, priced.finish),
-            priced.best_finish) {
-  price();
+Pricing::Pricing(Priced& priced) : finish_(priced.finish), look_(std::move(priced.look)) {
+  end();
 }
 
 Pricing::Pricing(const Pricing& other, Slot slack)
-    : finish_(other.finish_), look_(other.look_, slack) {
-  price();
+    : finish_(other.finish_), look_(std::make_unique<Look>(*other.look_, slack)) {
+  end();
 }
 
-void Pricing::price() {
-  if (look_.starts.least_finish() > finish_) {
+void Pricing::end() {
+  if (look_->starts.least_finish() > finish_) {
     return;
   }
-  look_.starts.limit(finish_);
-  endings_.emplace(look_.setting, look_.starts, look_.reach, Question{finish_});
+  look_->starts.limit(finish_);
+  endings_.emplace(look_->setting, look_->starts, look_->reach, Question{finish_});
   endings_->run();
-  if (endings_->paintings().empty()) {
-    return;
+}
+
+Tally Pricing::best() {
+  if (!possible()) {
+    return no_tally;
   }
-  goals_.emplace(look_.setting, endings_->paintings(), look_.reach.earliest_end);
-  chain_.emplace(look_.setting, look_.reach, *goals_, finish_);
+  if (!chain_) {
+    goals_.emplace(look_->setting, endings_->paintings(), look_->reach.earliest_end);
+    chain_.emplace(look_->setting, look_->reach, *goals_, finish_);
+  }
+  return chain_->best();
 }
 
 std::vector<Booking> Pricing::bookings() {
-  return first_bookings(look_.setting, look_.starts, *goals_, *chain_, *endings_);
+  return first_bookings(look_->setting, look_->starts, *goals_, *chain_, *endings_);
 }
 
-Slackest slackest(const Priced& priced) {
+Slackest slackest(Priced& priced) {
   Pricing any(priced);
   Slackest result{any.best(), any.bookings(), slack_bound(priced.problem, priced.standing)};
   if (!result.slack) {
@@ -124,15 +145,27 @@ Slackest slackest(const Priced& priced) {
                                 : std::max(asked, room_left(priced.problem, result.bookings, most));
   };
   Slot kept = kept_by(0);
+  const auto at_price = [&](Pricing& pricing, Slot slack) {
+    if (pricing.best().without_empty() != price) {
+      return false;
+    }
+    result.price = pricing.best();
+    result.bookings = pricing.bookings();
+    kept = kept_by(slack);
+    return true;
+  };
+  // Mostly the most slack that leaves any programme leaves a cheapest one.
+  std::unique_ptr<Pricing> last;
+  most = most_possible(any, kept, most, last);
+  if (last && !at_price(*last, most)) {
+    --most;
+  }
   Slot step = 1;
   bool refused = false;
   while (kept < most) {
     const Slot slack = refused ? kept + (most - kept + 1) / 2 : std::min(most, kept + step);
     Pricing pricing(any, slack);
-    if (pricing.best().without_empty() == price) {
-      result.price = pricing.best();
-      result.bookings = pricing.bookings();
-      kept = kept_by(slack);
+    if (at_price(pricing, slack)) {
       step *= 2;
     } else {
       most = slack - 1;

@@ -142,7 +142,9 @@ Infeasible first_unreachable(const Look& whole) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (!can_be_done(setting, coat, section)) {
-        return unit_reason(setting, coat, section);
+        Infeasible result = unit_reason(setting, coat, section);
+        result.earliest_anchor = whole.reach.earliest_anchor;
+        return result;
       }
     }
   }

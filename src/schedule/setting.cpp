@@ -2,31 +2,39 @@
 
 namespace basinwright::schedule {
 
+namespace {
+
+std::shared_ptr<const std::vector<Openings>> opened(const Problem& problem, Slot length) {
+  auto result = std::make_shared<std::vector<Openings>>();
+  result->reserve(problem.calendars.size());
+  for (const Calendar& calendar : problem.calendars) {
+    result->emplace_back(calendar, problem, length);
+  }
+  return result;
+}
+
+}  // namespace
+
 Setting::Setting(const Problem& given,
                  const Standing& left,
                  Slot slots,
-                 const std::vector<Slot>& finish,
-                 Slot slack)
-    : problem(given), standing(left), length(slots), kept(slack), best_finish(finish) {
-  calendars.reserve(given.calendars.size());
-  for (const Calendar& calendar : given.calendars) {
-    calendars.emplace_back(calendar, given, slots);
-  }
-}
+                 const std::vector<Slot>& finish)
+    : opened_(opened(given, slots)),
+      problem(given),
+      standing(left),
+      length(slots),
+      kept(0),
+      best_finish(finish),
+      calendars(*opened_) {}
 
-Stretch Setting::stretch(const Link& link, Slot start) const {
-  const Task& task = problem.chain[link.task];
-  const Openings& openings = calendars[task.calendar];
-  switch (task.kind) {
-    case Kind::attended:
-      return openings.resumed(start, task.slots);
-    case Kind::one_shift:
-      return openings.unbroken(start, task.slots);
-    case Kind::unattended:
-      break;
-  }
-  return start + task.slots <= length ? Stretch{start, start + task.slots, 0, 0} : Stretch{};
-}
+Setting::Setting(const Setting& other, Slot slack)
+    : opened_(other.opened_),
+      problem(other.problem),
+      standing(other.standing),
+      length(other.length),
+      kept(slack),
+      best_finish(other.best_finish),
+      calendars(*opened_) {}
 
 Slot Setting::deadline(Slot anchor) const {
   return has_limit() ? std::min(anchor + limit(), length) : length;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <memory>
 #include <vector>
 
 #include "standing.hpp"
@@ -9,18 +10,20 @@
 namespace basinwright::schedule {
 
 struct Setting {
+ private:
+  std::shared_ptr<const std::vector<Openings>> opened_;
+
+ public:
   const Problem& problem;
   const Standing& standing;
   Slot length;                           ///< Slots looked at; nothing ends later.
   Slot kept;                             ///< Windows of units end this much sooner.
   const std::vector<Slot>& best_finish;  ///< Of all ends from a slot on; never when none.
-  std::vector<Openings> calendars;
+  const std::vector<Openings>& calendars;
 
-  Setting(const Problem& given,
-          const Standing& left,
-          Slot slots,
-          const std::vector<Slot>& finish,
-          Slot slack = 0);
+  Setting(const Problem& given, const Standing& left, Slot slots, const std::vector<Slot>& finish);
+  /// As another, with windows that end sooner by `slack`.
+  Setting(const Setting& other, Slot slack);
 
   [[nodiscard]] std::size_t coats() const { return problem.units.coats.size(); }
   [[nodiscard]] std::size_t sections() const { return problem.units.sections.size(); }
@@ -36,7 +39,19 @@ struct Setting {
     return problem.units.slots[coat][section];
   }
   /// The slots of a link's task from an open start.
-  [[nodiscard]] Stretch stretch(const Link& link, Slot start) const;
+  [[nodiscard]] Stretch stretch(const Link& link, Slot start) const {
+    const Task& task = problem.chain[link.task];
+    const Openings& openings = calendars[task.calendar];
+    switch (task.kind) {
+      case Kind::attended:
+        return openings.resumed(start, task.slots);
+      case Kind::one_shift:
+        return openings.unbroken(start, task.slots);
+      case Kind::unattended:
+        break;
+    }
+    return start + task.slots <= length ? Stretch{start, start + task.slots, 0, 0} : Stretch{};
+  }
   /// May the chain's last wash be done again? Only before the first unit, and after a chain.
   [[nodiscard]] bool may_reclean() const {
     return standing.bare && problem.anchor.reclean && !problem.chain.empty();

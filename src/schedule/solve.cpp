@@ -26,7 +26,7 @@ Objective objective(const Standing& standing, Slot finish, Tally total) {
   return {finish, total.splits, total.reworks, total.cost, {}, static_cast<Slot>(total.empty)};
 }
 
-Answer cheapest(const Priced& priced) {
+Answer cheapest(Priced priced) {
   Slackest best = slackest(priced);
   Answer answer{std::move(best.bookings), objective(priced.standing, priced.finish, best.price)};
   answer.objective.slack = best.slack;
@@ -55,20 +55,47 @@ std::variant<Answer, Infeasible> only_finish(const Problem& problem,
                 objective(standing, finish.slot, chain.best())};
 }
 
+Infeasible reason(const Problem& problem,
+                  const Standing& standing,
+                  const std::vector<Slot>& best_finish,
+                  Blame blame) {
+  if (blame == Blame::none) {
+    Infeasible unsaid;
+    unsaid.part = Infeasible::Part::unsaid;
+    return unsaid;
+  }
+  return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
+}
+
 }  // namespace
 
-std::variant<Answer, Infeasible> solve(const Problem& problem) {
+std::variant<Answer, Infeasible> solve(const Problem& problem, Blame blame) {
   require_sound(problem);
   const Standing standing = standing_of(problem);
   const std::vector<Slot> best_finish = best_finishes(problem);
   if (all_painted(problem, standing)) {
     return only_finish(problem, standing, best_finish);
   }
-  const std::optional<Slot> finish = earliest_finish(problem, standing, best_finish);
+  std::optional<EarliestFinish> finish = earliest_finish(problem, standing, best_finish);
   if (!finish) {
-    return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
+    return reason(problem, standing, best_finish, blame);
   }
-  return cheapest({problem, standing, best_finish, *finish});
+  return cheapest({problem, standing, finish->finish, std::move(finish->look)});
+}
+
+std::optional<Infeasible> what_prevents(const Problem& problem, Blame blame) {
+  require_sound(problem);
+  const Standing standing = standing_of(problem);
+  const std::vector<Slot> best_finish = best_finishes(problem);
+  if (all_painted(problem, standing)) {
+    const auto rest = only_finish(problem, standing, best_finish);
+    const auto* reason = std::get_if<Infeasible>(&rest);
+    return reason == nullptr ? std::nullopt : std::optional(*reason);
+  }
+  if (earliest_finish(problem, standing, best_finish)) {
+    return std::nullopt;
+  }
+  return reason(problem, standing, best_finish, blame);
 }
 
 bool has_programme(const Problem& problem) {

@@ -1,33 +1,39 @@
+#include <bit>
+
 #include "unit_starts.hpp"
 
 namespace basinwright::schedule {
 
-StartSet::StartSet(const std::vector<char>& possible)
-    : next_(possible.size(), never), previous_(possible.size(), no_slot) {
-  Slot last = no_slot;
-  for (std::size_t slot = 0; slot < possible.size(); ++slot) {
-    last = possible[slot] != 0 ? static_cast<Slot>(slot) : last;
-    previous_[slot] = last;
-  }
-  last = never;
-  for (std::size_t slot = possible.size(); slot-- > 0;) {
-    last = possible[slot] != 0 ? static_cast<Slot>(slot) : last;
-    next_[slot] = last;
-  }
-}
-
 Slot StartSet::next(Slot from) const {
-  if (from >= static_cast<Slot>(next_.size())) {
+  const std::size_t first = at(std::max<Slot>(from, 0));
+  std::size_t word = first / bits;
+  if (word >= words_.size()) {
     return never;
   }
-  return next_[at(std::max<Slot>(from, 0))];
+  std::uint64_t left = words_[word] & ~std::uint64_t{0} << first % bits;
+  while (left == 0) {
+    if (++word == words_.size()) {
+      return never;
+    }
+    left = words_[word];
+  }
+  return static_cast<Slot>(word * bits) + std::countr_zero(left);
 }
 
 Slot StartSet::previous(Slot until) const {
-  if (until < 0) {
+  if (until < 0 || words_.empty()) {
     return no_slot;
   }
-  return previous_[std::min(at(until), previous_.size() - 1)];
+  const std::size_t last = std::min(at(until), words_.size() * bits - 1);
+  std::size_t word = last / bits;
+  std::uint64_t left = words_[word] & ~std::uint64_t{0} >> (bits - 1 - last % bits);
+  while (left == 0) {
+    if (word-- == 0) {
+      return no_slot;
+    }
+    left = words_[word];
+  }
+  return static_cast<Slot>(word * bits + bits - 1) - std::countl_zero(left);
 }
 
 }  // namespace basinwright::schedule

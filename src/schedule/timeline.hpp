@@ -2,6 +2,7 @@
 // labour.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <limits>
 #include <vector>
@@ -39,27 +40,53 @@ class Openings {
  public:
   Openings(const Calendar& calendar, const Problem& problem, Slot length);
 
-  [[nodiscard]] bool open(Slot slot) const { return run_[at(slot)] > 0; }
+  [[nodiscard]] bool open(Slot slot) const {
+    return slot < length_ && rank_[at(slot) + 1] > rank_[at(slot)];
+  }
   /// The first open slot at or after `from`; the length when there is none.
-  [[nodiscard]] Slot next(Slot from) const;
+  [[nodiscard]] Slot next(Slot from) const {
+    const std::size_t rank = rank_from(from);
+    return rank < slot_of_.size() ? slot_of_[rank] : length_;
+  }
+  /// The number, among the open slots, of the first at or after `from`.
+  [[nodiscard]] std::size_t rank_from(Slot from) const {
+    return from >= length_ ? slot_of_.size() : at(rank_[at(std::max<Slot>(from, 0))]);
+  }
+  /// All open slots, ascending.
+  [[nodiscard]] const std::vector<Slot>& slots() const { return slot_of_; }
   /// The last open slot before `end`; no_slot when there is none.
   [[nodiscard]] Slot last_before(Slot end) const;
-  /// Consecutive open slots from `slot` on.
-  [[nodiscard]] Slot run(Slot slot) const { return run_[at(slot)]; }
   /// How many slots are open.
   [[nodiscard]] Slot count() const { return rank_.back(); }
   /// The next `slots` open slots from an open `start`, pausing over closed ones.
-  [[nodiscard]] Stretch resumed(Slot start, Slot slots) const;
+  [[nodiscard]] Stretch resumed(Slot start, Slot slots) const {
+    if (slots == 0) {
+      return {start, start, 0, 0};
+    }
+    const std::size_t first = at(rank_[at(start)]);
+    return first + at(slots) <= slot_of_.size() ? ranks(first, at(slots)) : Stretch{};
+  }
   /// The `slots` open slots before `end`, the last of them at `end - 1`, which is open.
-  [[nodiscard]] Stretch resumed_until(Slot end, Slot slots) const;
+  [[nodiscard]] Stretch resumed_until(Slot end, Slot slots) const {
+    const Slot last = rank_[at(end)];
+    return last >= slots ? ranks(at(last - slots), at(slots)) : Stretch{};
+  }
   /// `slots` consecutive slots from `start`, whatever their dates.
-  [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const;
+  [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const {
+    const Stretch stretch = resumed(start, slots);
+    return stretch.start == start && stretch.end == start + slots ? stretch : Stretch{};
+  }
 
  private:
-  [[nodiscard]] Stretch ranks(std::size_t first, std::size_t count) const;
+  [[nodiscard]] Stretch ranks(std::size_t first, std::size_t count) const {
+    const std::size_t last = first + count - 1;
+    return {slot_of_[first],
+            slot_of_[last] + 1,
+            labour_[last + 1] - labour_[first],
+            dates_[last] - dates_[first] + 1};
+  }
 
   Slot length_;
-  std::vector<Slot> run_;             // open slots in a row from here
   std::vector<Slot> rank_;            // open slots before here, one more than slots
   std::vector<Slot> slot_of_;         // of a rank
   std::vector<std::int64_t> labour_;  // of the open slots before a rank

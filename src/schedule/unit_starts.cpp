@@ -1,29 +1,21 @@
 #include "unit_starts.hpp"
 
+#include <algorithm>
 #include <functional>
+#include <utility>
 
 #include "window_best.hpp"
 
 namespace basinwright::schedule {
 
 UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
-    : setting_(setting),
-      run_(at(setting.length) + 1, 0),
-      reached_(setting.coats() * setting.sections()),
-      leads_(reached_.size()) {
-  open_runs();
+    : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (coat < first_coat(section)) {
         continue;
       }
-      std::vector<char> starts = possible(coat, section);
-      const Slot from = earliest(coat, section);
-      for (Slot start = 0; start < setting.length; ++start) {
-        char& start_is = starts[at(start)];
-        start_is = start_is != 0 && start >= from && reached(reach, coat, section, start) ? 1 : 0;
-      }
-      reached_[index(coat, section)] = StartSet(starts);
+      reached_[index(coat, section)] = possible(coat, section, reach);
     }
   }
   for (std::size_t section = 0; section < setting.sections(); ++section) {
@@ -35,32 +27,32 @@ UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
   limited_ = reached_;
 }
 
-void UnitStarts::open_runs() {
-  const Openings& openings = setting_.painting();
-  for (Slot slot = setting_.length - 1; slot >= setting_.standing.clock; --slot) {
-    if (openings.open(slot)) {
-      const bool on = slot + 1 < setting_.length && setting_.date(slot + 1) == setting_.date(slot);
-      run_[at(slot)] = on ? run_[at(slot) + 1] + 1 : 1;
-    }
-  }
-}
-
 // In open slots on one date; the very first unit after its rain-free wait.
-std::vector<char> UnitStarts::possible(std::size_t coat, std::size_t section) const {
-  std::vector<char> result(at(setting_.length) + 1, 0);
+StartSet UnitStarts::possible(std::size_t coat,
+                              std::size_t section,
+                              const ChainReach& reach) const {
+  StartSet result(setting_.length);
   const Slot slots = setting_.slots(coat, section);
   const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
-  const std::vector<char>& wet = setting_.problem.wet;
-  Slot rain = no_slot;  // the last wet slot so far
-  for (Slot slot = 0; slot < setting_.length; ++slot) {
-    const bool rain_free =
-        !very_first || rain == no_slot || rain < slot - capped(setting_.problem.anchor.rain_free);
-    result[at(slot)] = run_[at(slot)] >= slots && rain_free ? 1 : 0;
-    if (at(slot) < wet.size() && wet[at(slot)] != 0) {
-      rain = slot;
+  const std::vector<Slot>& open = setting_.painting().slots();
+  const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
+  // The slots from an open one are in a row where the last of so many lies so far from it.
+  for (auto start = first; open.end() - start >= slots; ++start) {
+    const Slot last = *start + slots - 1;
+    if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
+        reached(reach, coat, section, *start) && (!very_first || rain_free(*start))) {
+      result.add(*start);
     }
   }
   return result;
+}
+
+bool UnitStarts::rain_free(Slot start) const {
+  const std::vector<char>& wet = setting_.problem.wet;
+  const Slot from = std::max<Slot>(0, start - capped(setting_.problem.anchor.rain_free));
+  const Slot until = std::min(start, static_cast<Slot>(wet.size()));
+  return std::none_of(
+      wet.begin() + from, wet.begin() + std::max(from, until), [](char slot) { return slot != 0; });
 }
 
 // By the section before, which has its coat first.
@@ -187,7 +179,10 @@ Slot UnitStarts::least_finish() const {
 }
 
 void UnitStarts::limit(Slot finish) {
-  std::vector<char> starts(at(setting_.length) + 1);
+  if (finish == limit_) {
+    return;
+  }
+  limit_ = finish;
   for (std::size_t section = setting_.sections(); section-- > 0;) {
     for (std::size_t coat = first_coat(section); coat < setting_.coats(); ++coat) {
       const Leads& all = leads_[index(coat, section)];
@@ -195,12 +190,16 @@ void UnitStarts::limit(Slot finish) {
           section + 1 == setting_.sections() || setting_.standing.done(coat, section + 1);
       // The section after has the same coat after this one.
       const Slot until =
-          last ? never
+          last ? setting_.length
                : limited_[index(coat, section + 1)].previous(never) - setting_.slots(coat, section);
-      for (std::size_t slot = 0; slot < starts.size(); ++slot) {
-        starts[slot] = all[slot] <= finish && static_cast<Slot>(slot) <= until ? 1 : 0;
+      StartSet starts(setting_.length);
+      const StartSet& set = reached_[index(coat, section)];
+      for (Slot start = set.next(0); start <= until; start = set.next(start + 1)) {
+        if (all[at(start)] <= finish) {
+          starts.add(start);
+        }
       }
-      limited_[index(coat, section)] = StartSet(starts);
+      limited_[index(coat, section)] = std::move(starts);
     }
   }
 }

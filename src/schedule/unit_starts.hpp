@@ -1,6 +1,7 @@
 // Where each unit can start, and the nearest such start on either side of a slot.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "chain_reach.hpp"
@@ -8,13 +9,17 @@
 
 namespace basinwright::schedule {
 
-/// The starts of one unit.
+/// The starts of one unit, a bit a slot.
 class StartSet {
  public:
   StartSet() = default;
-  explicit StartSet(const std::vector<char>& possible);
+  explicit StartSet(Slot length) : words_(at(length) / bits + 1, 0) {}
 
-  [[nodiscard]] bool has(Slot start) const { return next_[at(start)] == start; }
+  void add(Slot start) { words_[at(start) / bits] |= std::uint64_t{1} << at(start) % bits; }
+  [[nodiscard]] bool has(Slot start) const {
+    const std::size_t word = at(start) / bits;
+    return word < words_.size() && (words_[word] >> at(start) % bits & 1) != 0;
+  }
   /// The first start at or after `from`; never when there is none.
   [[nodiscard]] Slot next(Slot from) const;
   /// The last start at or before `until`; no_slot when there is none.
@@ -22,8 +27,8 @@ class StartSet {
   [[nodiscard]] bool any(Reach reach) const { return next(reach.from) <= reach.until; }
 
  private:
-  std::vector<Slot> next_;
-  std::vector<Slot> previous_;
+  static constexpr std::size_t bits = 64;
+  std::vector<std::uint64_t> words_;
 };
 
 /// Starts that a section alone, were the crew free all the time, could reach from the chain and
@@ -50,8 +55,10 @@ class UnitStarts {
   [[nodiscard]] std::size_t first_coat(std::size_t section) const {
     return setting_.standing.sections[section].done;
   }
-  void open_runs();
-  [[nodiscard]] std::vector<char> possible(std::size_t coat, std::size_t section) const;
+  [[nodiscard]] StartSet possible(std::size_t coat,
+                                  std::size_t section,
+                                  const ChainReach& reach) const;
+  [[nodiscard]] bool rain_free(Slot start) const;
   [[nodiscard]] bool reached(const ChainReach& reach,
                              std::size_t coat,
                              std::size_t section,
@@ -63,10 +70,10 @@ class UnitStarts {
   [[nodiscard]] Leads rework_leads(std::size_t coat, std::size_t section) const;
 
   const Setting& setting_;
-  std::vector<Slot> run_;  // open slots in a row from here on one date
   std::vector<StartSet> reached_;
   std::vector<Leads> leads_;
   std::vector<StartSet> limited_;
+  Slot limit_ = no_slot;  // the finish they are limited to
 };
 
 }  // namespace basinwright::schedule

@@ -65,11 +65,12 @@ bool ZoneSuffixes::complete(std::size_t stage) const {
 
 std::vector<ZoneSuffixes::Day> ZoneSuffixes::days() const {
   std::vector<Day> result;
-  for (Slot slot = setting_.standing.clock; slot < setting_.length; ++slot) {
-    if (result.empty() || setting_.date(slot) != setting_.date(slot - 1)) {
-      result.push_back({slot, slot});
-    }
-    result.back().to = slot + 1;
+  const auto begin = setting_.problem.date_of.begin();
+  for (Slot from = setting_.standing.clock; from < setting_.length;) {
+    const auto next = std::upper_bound(begin + from, begin + setting_.length, setting_.date(from));
+    const auto to = static_cast<Slot>(next - begin);
+    result.push_back({from, to});
+    from = to;
   }
   return result;
 }

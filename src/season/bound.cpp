@@ -3,15 +3,16 @@
 #include <algorithm>
 #include <limits>
 #include <map>
+#include <utility>
+
+#include "visits.hpp"
 
 namespace basinwright::season {
 namespace {
 
-using Dates = std::map<std::int32_t, std::int64_t>;  // by date, ascending
-
-/// What a job asks for at least, of whichever crew: slots of work, slots of units, units.
+/// What a job asks for at least, of whichever crew: slots of work, slots of units.
 struct Demand {
-  std::int64_t work = 0, painted = 0, units = 0;
+  std::int64_t work = 0, painted = 0;
 };
 
 bool done(const schedule::Problem& problem, std::size_t task) {
@@ -37,24 +38,15 @@ Demand demand_of(const schedule::Problem& problem) {
     for (std::size_t s = 0; s < problem.units.sections.size(); ++s) {
       if (done(problem, c, s)) continue;
       demand.painted += problem.units.slots[c][s];
-      ++demand.units;
     }
   }
   demand.work += demand.painted;
   return demand;
 }
 
-Slot shortest_unit(const schedule::Problem& problem) {
-  Slot shortest = std::numeric_limits<Slot>::max();
-  for (const auto& coat : problem.units.slots) {
-    for (const Slot slots : coat) shortest = std::min(shortest, slots);
-  }
-  return shortest;
-}
-
 /// What one crew can do at most on each date: in every slot that is open to any of its jobs.
 struct Capacity {
-  Dates work, painted, units;
+  Dates work, painted;
 };
 
 // What may be done at the times of a date: 1 anything, 2 a unit too.
@@ -78,11 +70,9 @@ void open_times(const Candidate& candidate,
 
 Capacity capacity_of(const Problem& problem, std::size_t crew) {
   std::map<std::int32_t, Times> open;
-  Slot shortest = std::numeric_limits<Slot>::max();
   for (const Job& job : problem.jobs) {
     const auto& candidate = job.by_crew[crew];
     if (!candidate) continue;
-    shortest = std::min(shortest, shortest_unit(candidate->problem));
     for (std::size_t c = 0; c < candidate->problem.calendars.size(); ++c)
       open_times(*candidate, c, open);
   }
@@ -90,9 +80,12 @@ Capacity capacity_of(const Problem& problem, std::size_t crew) {
   for (const auto& [date, times] : open) {
     capacity.work[date] = std::ranges::count_if(times, [](char what) { return what > 0; });
     capacity.painted[date] = std::ranges::count(times, 2);
-    capacity.units[date] = capacity.painted[date] / shortest;
   }
   return capacity;
+}
+
+void add(const Dates& some, Dates& all) {
+  for (const auto& [date, count] : some) all[date] += count;
 }
 
 // For each k the first date by which the k least demands are met.
@@ -133,7 +126,10 @@ std::map<std::int32_t, Value> by_last_date(const Job& job, const Candidate& cand
 }  // namespace
 
 Bound::Bound(const Problem& problem) : p_(problem) {
-  std::vector<std::int64_t> work, painted, units;
+  std::vector<std::int64_t> work, painted, days;
+  std::int64_t loose = 0;        // jobs whose painting dates need not be in a row
+  std::int32_t first = all_day;  // on which any job is painted
+  std::int64_t in_a_row = std::numeric_limits<std::int64_t>::max();
   for (const Job& job : p_.jobs) {
     std::optional<Demand> least;
     for (const auto& candidate : job.by_crew) {
@@ -142,24 +138,38 @@ Bound::Bound(const Problem& problem) : p_(problem) {
       if (!least) least = demand;
       least->work = std::min(least->work, demand.work);
       least->painted = std::min(least->painted, demand.painted);
-      least->units = std::min(least->units, demand.units);
     }
     work.push_back(least ? least->work : 0);
     painted.push_back(least ? least->painted : 0);
-    units.push_back(least ? least->units : 0);
+    const PaintingDates dates = painting_dates(job);
+    days.push_back(dates.least);
+    if (dates.least > 0) first = std::min(first, dates.in_a_row ? dates.from : -all_day);
+    if (dates.in_a_row) {
+      in_a_row = std::min(in_a_row, dates.least);
+    } else {
+      ++loose;
+    }
   }
   Capacity all;
+  Dates visits, rows;
   for (std::size_t crew = 0; crew < p_.crews; ++crew) {
     const Capacity one = capacity_of(p_, crew);
-    for (const auto& [date, slots] : one.work) all.work[date] += slots;
-    for (const auto& [date, slots] : one.painted) all.painted[date] += slots;
-    for (const auto& [date, count] : one.units) all.units[date] += count;
+    add(one.work, all.work);
+    add(one.painted, all.painted);
+    const Dates visited = visits_of(p_, crew, first);
+    add(visited, visits);
+    if (loose < static_cast<std::int64_t>(p_.jobs.size())) add(rows_of(visited, in_a_row), rows);
   }
-  const auto by_work = dates_of(work, all.work);
-  const auto by_painted = dates_of(painted, all.painted);
-  const auto by_units = dates_of(units, all.units);
-  for (std::size_t k = 0; k < by_work.size(); ++k)
-    date_of_place_.push_back(std::max({by_work[k], by_painted[k], by_units[k]}));
+  std::vector<std::int64_t> row_each(p_.jobs.size(), 1);
+  std::fill_n(row_each.begin(), loose, 0);
+  const std::vector<std::vector<std::int32_t>> each{dates_of(std::move(work), all.work),
+                                                    dates_of(std::move(painted), all.painted),
+                                                    dates_of(std::move(days), visits),
+                                                    dates_of(std::move(row_each), rows)};
+  for (std::size_t k = 0; k < p_.jobs.size(); ++k) {
+    auto& date = date_of_place_.emplace_back(each.front()[k]);
+    for (const auto& dates : each) date = std::max(date, dates[k]);
+  }
   for (const Job& job : p_.jobs) {
     auto& row = at_place_.emplace_back(date_of_place_.size(), Value{1, 0, 0, 0});
     for (const auto& candidate : job.by_crew) {

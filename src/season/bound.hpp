@@ -9,7 +9,9 @@
 namespace basinwright::season {
 
 /// The k-th job to be painted to the end cannot be so before a date that follows from what all
-/// crews together can work, paint and begin by then, whatever the jobs and their order. A job that
+/// crews together can work and paint by then, from how many jobs they can paint on each date and
+/// from how many rows of dates for one coat after the other they have, whatever the jobs and their
+/// order. A job that
 /// takes the k-th place has at least the value of a last unit on that date, and at least its value
 /// alone; the cheapest way to give the jobs their places is an assignment problem.
 class Bound {

@@ -2,77 +2,15 @@
 
 #include <algorithm>
 #include <limits>
-#include <map>
 #include <numeric>
 #include <tuple>
 
+#include "diary.hpp"
+#include "late_start.hpp"
+#include "rebooking.hpp"
+
 namespace basinwright::season {
 namespace {
-
-/// Who is where on each date, of one crew, in the order of the day.
-struct Stay {
-  std::size_t job = 0;
-  Presence at;
-};
-using Diary = std::map<std::int32_t, std::vector<Stay>>;
-
-void enter(Diary& diary, std::size_t job, const Booked& booked) {
-  for (const Presence& at : booked.at) {
-    auto& day = diary[at.date];
-    const auto place =
-        std::ranges::upper_bound(day, at.from, {}, [](const Stay& stay) { return stay.at.from; });
-    day.insert(place, {job, at});
-  }
-}
-
-// The hours of a date in which a crew works at all for a job.
-Presence hours_of(const Candidate& candidate, std::int32_t date) {
-  const schedule::Problem& p = candidate.problem;
-  const auto end = p.date_of.begin() + p.horizon;
-  const auto [from, to] = std::equal_range(p.date_of.begin(), end, date);
-  Presence hours{date, all_day, 0};
-  for (auto it = from; it != to; ++it) {
-    const auto slot = static_cast<std::size_t>(it - p.date_of.begin());
-    const bool open = std::ranges::any_of(p.calendars, [&](const schedule::Calendar& calendar) {
-      return slot < calendar.size() && calendar[slot] != 0;
-    });
-    if (!open) continue;
-    hours.from = std::min(hours.from, candidate.time_of[slot]);
-    hours.to = std::max(hours.to, candidate.time_of[slot] + 1);
-  }
-  return hours;
-}
-
-// The longest stretch of a date that the others leave, travel taken off; of equals the first.
-Presence longest_gap(const Problem& problem,
-                     std::size_t job,
-                     const Presence& hours,
-                     const std::vector<Stay>& day) {
-  Presence best{hours.date, -all_day, -all_day};
-  std::int32_t from = -all_day;
-  const auto take = [&](std::int32_t to) {
-    const auto length = [&](std::int32_t a, std::int32_t b) {
-      return std::min(b, hours.to) - std::max(a, hours.from);
-    };
-    if (length(from, to) > std::max(0, length(best.from, best.to))) best = {hours.date, from, to};
-  };
-  for (const Stay& stay : day) {
-    take(stay.at.from - problem.travel[job][stay.job]);
-    from = std::max(from, stay.at.to + problem.travel[stay.job][job]);
-  }
-  take(all_day);
-  return best;
-}
-
-Windows windows_for(const Problem& problem,
-                    std::size_t job,
-                    const Candidate& candidate,
-                    const Diary& diary) {
-  Windows windows;
-  for (const auto& [date, day] : diary)
-    narrow(windows, longest_gap(problem, job, hours_of(candidate, date), day));
-  return windows;
-}
 
 class Improver {
  public:
@@ -84,13 +22,13 @@ class Improver {
     // The later a job is against its promise, the sooner it is tried in an earlier place.
     bool better = true;
     while (better && !spent()) {
-      better = false;
+      better = rebook_begun_late();
       for (const std::size_t job : by_need()) {
         if (better || spent()) break;
         better = move_forward(job);
       }
     }
-    return best_;
+    return rebooked(singles_, begun_late(singles_, best_), last_);
   }
 
  private:
@@ -143,6 +81,25 @@ class Improver {
     return order;
   }
 
+  // Jobs that begin late leave early hours to others: all are booked again in the order in which
+  // they would begin as late as they may, or end.
+  bool rebook_begun_late() {
+    const Season late = begun_late(singles_, best_);
+    const auto in_order_of = [&](auto key) {
+      Order order = order_;
+      std::ranges::stable_sort(order, {}, [&](std::size_t j) {
+        const auto& booked = late.jobs[j]->booked;
+        return booked ? key(*booked) : std::numeric_limits<std::int32_t>::max();
+      });
+      return order;
+    };
+    for (const Order& order : {in_order_of([](const Booked& b) { return b.at.front().date; }),
+                               in_order_of([](const Booked& b) { return b.full; })}) {
+      if (!spent() && take(order, insert_all(singles_, order))) return true;
+    }
+    return false;
+  }
+
   // Every earlier place, the nearest first, in steps that double where the order is long.
   bool move_forward(std::size_t job) {
     const auto place = static_cast<std::size_t>(std::ranges::find(order_, job) - order_.begin());
@@ -166,21 +123,30 @@ class Improver {
 
 }  // namespace
 
+SinglePtr best_beside(Singles& singles,
+                      std::size_t job,
+                      std::vector<Diary>& diaries,
+                      std::optional<std::size_t> only) {
+  const Problem& p = singles.problem();
+  auto best = std::make_shared<const Single>(Single{{1, 0, 0, 0}, std::nullopt});
+  for (std::size_t c = 0; c < p.crews; ++c) {
+    const auto& candidate = p.jobs[job].by_crew[c];
+    if (!candidate || (only && *only != c)) continue;
+    SinglePtr single = singles.best(job, c, windows_for(p, job, *candidate, diaries[c]));
+    if (single->value < best->value) best = std::move(single);
+  }
+  if (best->booked) enter(diaries[best->booked->crew], job, *best->booked);
+  return best;
+}
+
 Season insert_all(Singles& singles, const Order& order, const Order& crews) {
   const Problem& p = singles.problem();
-  const auto nobody = std::make_shared<const Single>(Single{{1, 0, 0, 0}, std::nullopt});
-  Season season{std::vector<SinglePtr>(p.jobs.size(), nobody), {}};
+  Season season{std::vector<SinglePtr>(p.jobs.size()), {}};
   std::vector<Diary> diaries(p.crews);
   for (const std::size_t job : order) {
-    SinglePtr& best = season.jobs[job];
-    for (std::size_t c = 0; c < p.crews; ++c) {
-      const auto& candidate = p.jobs[job].by_crew[c];
-      if (!candidate || (!crews.empty() && crews[job] != c)) continue;
-      SinglePtr single = singles.best(job, c, windows_for(p, job, *candidate, diaries[c]));
-      if (single->value < best->value) best = std::move(single);
-    }
-    if (best->booked) enter(diaries[best->booked->crew], job, *best->booked);
-    season.value = season.value + best->value;
+    season.jobs[job] = best_beside(
+        singles, job, diaries, crews.empty() ? std::nullopt : std::optional(crews[job]));
+    season.value = season.value + season.jobs[job]->value;
   }
   return season;
 }

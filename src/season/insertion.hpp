@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "alone.hpp"
+#include "diary.hpp"
 
 namespace basinwright::season {
 
@@ -14,6 +15,14 @@ struct Season {
   std::vector<SinglePtr> jobs;
   Value value;
 };
+
+/// A job on the crew where it is best beside those of the diaries, and entered there; of equals the
+/// first crew.
+/// @param only  the crew to which it is bound
+[[nodiscard]] SinglePtr best_beside(Singles& singles,
+                                    std::size_t job,
+                                    std::vector<Diary>& diaries,
+                                    std::optional<std::size_t> only = {});
 
 /// Each job in its turn where it is best beside those before it.
 /// @param crews one a job, to which it is bound; empty: any

@@ -6,6 +6,7 @@
 #include "bound.hpp"
 #include "exact.hpp"
 #include "insertion.hpp"
+#include "late_start.hpp"
 
 namespace basinwright::season {
 namespace {
@@ -79,7 +80,8 @@ Answer solve(const Problem& problem, const Effort& effort) {
   const Bound bound(problem);
   const Season season = best_by_insertion(singles, effort.improving);
   const Proof proof = prove(singles, bound, season.value, effort.proving);
-  return answer_of(proof.better ? *proof.better : season.jobs, proof.bound);
+  const Season best = proof.better ? Season{*proof.better, {}} : season;
+  return answer_of(begun_late(singles, best).jobs, proof.bound);
 }
 
 Answer book_in_order(const Problem& problem,

@@ -61,6 +61,10 @@ class Teller {
     }
   }
 
+  [[nodiscard]] std::vector<Held> causes(const Gated& gated, Span between) const {
+    return q_.reasons ? weather_causes(in_, gated, between) : std::vector<Held>();
+  }
+
   // What stood between the earliest moment a task could start and its start.
   void explain(Booking& booking, Slot earliest, Slot start, Held otherwise) {
     if (start <= earliest) {
@@ -71,11 +75,10 @@ class Teller {
     bool free = in_.open_work().between(earliest, start) > 0;
     if (gate != nullptr && free) {
       const schedule::Calendar open = in_.outdoors().under(in_.work_calendar(), gate);
-      const auto causes =
-          weather_causes(in_, {in_.work_calendar(), open, *gate, 1}, {earliest, start});
-      booking.held_by.insert(booking.held_by.end(), causes.begin(), causes.end());
+      const auto weather = causes({in_.work_calendar(), open, *gate, 1}, {earliest, start});
+      booking.held_by.insert(booking.held_by.end(), weather.begin(), weather.end());
       free = OpenSlots(open).between(earliest, start) > 0;
-      if (!free && !causes.empty()) return;
+      if (!free && !weather.empty()) return;
     }
     if (free) {
       booking.held_by.push_back({before_emptied_ ? By::less_empty : By::fewer_days});
@@ -156,7 +159,7 @@ class Teller {
       return explain(booking, in_.open_work().next(0), start, std::move(otherwise));
     if (const weather::Outlook* gate = in_.outdoors().of_task(booking.task)) {
       const schedule::Calendar open = in_.outdoors().under(in_.work_calendar(), gate);
-      booking.held_by = weather_causes(in_, {in_.work_calendar(), open, *gate, 1}, {0, start});
+      booking.held_by = causes({in_.work_calendar(), open, *gate, 1}, {0, start});
     }
     if (booking.held_by.empty()) booking.held_by.push_back(std::move(otherwise));
   }
@@ -194,10 +197,7 @@ class Teller {
     booking.people = in_.find(coat) == nullptr ? 0 : in_.find(coat)->people;
     work_in(booking, b.start, b.end, false);
     if (in_.outdoors().known()) {
-      booking.rests_on = weather::Quality::observed;
-      for (Slot s = b.start; s < b.end; ++s) {
-        booking.rests_on = std::min(booking.rests_on, in_.outdoors().coat().verdict(s).rests_on);
-      }
+      booking.rests_on = in_.outdoors().coat().rests_on(b.start, b.end);
     }
     hold_unit(booking, b);
     go_on_from(b.end, coat);
@@ -265,12 +265,11 @@ class Teller {
     if (between.from >= between.to) return;
     const Slot length = b.end - b.start;
     const auto& paint = in_.problem().calendars[in_.problem().units.calendar];
-    booking.held_by = weather_causes(
-        in_, {in_.painting_calendar(), paint, in_.outdoors().coat(), length}, between);
+    booking.held_by =
+        causes({in_.painting_calendar(), paint, in_.outdoors().coat(), length}, between);
     if (!booking.held_by.empty() || b.index > 0) return;
     const auto dry = in_.outdoors().under(paint, &in_.outdoors().dry_shell());
-    booking.held_by =
-        weather_causes(in_, {paint, dry, in_.outdoors().dry_shell(), length}, between);
+    booking.held_by = causes({paint, dry, in_.outdoors().dry_shell(), length}, between);
   }
 
   void tell_tail() {

@@ -17,23 +17,28 @@ Cure::Cure(const ProgrammeQuestion& q,
   double sum = 0.0;
   std::int32_t unknown = 0;
   std::int32_t by_weather = 0;
-  std::optional<dates::Date> day;
-  std::optional<units::Temperature> mean;
-  bool read = false;
-  for (std::int32_t s = 0; s <= timeline.size(); ++s) {
-    progress_.push_back(sum);
-    unknown_.push_back(unknown);
-    weather_.push_back(by_weather);
-    if (const dates::Date today = timeline.date(s); day != today) {
-      day = today;
-      const auto measured = conditions != nullptr ? conditions->day_mean(today) : std::nullopt;
-      read = measured.has_value();
-      mean = measured ? std::optional(measured->value) : q.temperatures[dates::month(today) - 1];
-    }
-    if (!mean) ++unknown;
-    if (read) ++by_weather;
+  const auto slots = static_cast<std::size_t>(timeline.size()) + 1;
+  progress_.resize(slots);
+  unknown_.resize(slots);
+  weather_.resize(slots);
+  // The last place stands for the end of the last slot.
+  for (std::int32_t s = 0; s <= timeline.size();) {
+    const std::int32_t day = timeline.day(s);
+    const dates::Date today = timeline.date(s);
+    const auto measured = conditions != nullptr ? conditions->day_mean(today) : std::nullopt;
+    const std::optional<units::Temperature> mean =
+        measured ? std::optional(measured->value) : q.temperatures[dates::month(today) - 1];
     const double degrees = mean ? (*mean - low).in(units::kelvins) : 0.0;
-    sum += cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
+    const double step = cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
+    for (; s <= timeline.size() && timeline.day(s) == day; ++s) {
+      const auto slot = static_cast<std::size_t>(s);
+      progress_[slot] = sum;
+      unknown_[slot] = unknown;
+      weather_[slot] = by_weather;
+      unknown += mean ? 0 : 1;
+      by_weather += measured ? 1 : 0;
+      sum += step;
+    }
   }
 }
 

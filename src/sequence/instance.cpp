@@ -42,6 +42,7 @@ int etch_groups(const ProgrammeQuestion& q) {
 
 Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
+      tail_work_{find("unmask"), find("refit"), done("unmask"), done("refit"), done("fill")},
       setting_(setting),
       timeline_(question.start, setting.days, question.calendar.clock_changes),
       work_slots_(dates::work_slots(timeline_, question.calendar, quarters_up(question.clean_up))),
@@ -49,8 +50,7 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
       outdoors_(question, timeline_, setting),
       cure_(question, timeline_, setting.conditions) {
   problem_.horizon = timeline_.size();
-  problem_.date_of.reserve(static_cast<std::size_t>(problem_.horizon));
-  for (Slot s = 0; s < problem_.horizon; ++s) problem_.date_of.push_back(timeline_.day(s));
+  problem_.date_of = timeline_.days();
   // With spare hands the later sections of a morning are vacuumed while the first is painted;
   // without, all of them before it.
   for (std::size_t s = 0; s < q_.sections.size(); ++s) {
@@ -214,22 +214,28 @@ void Instance::build_units() {
 void Instance::weigh() {
   const unsigned first = dates::weekday(q_.start);
   problem_.cost_of.reserve(static_cast<std::size_t>(problem_.horizon));
-  for (const std::int32_t day : problem_.date_of) {
-    const std::size_t weekday =
-        (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
-    problem_.cost_of.push_back(q_.weight_of_quarter[weekday]);
+  std::int32_t day = -1;
+  std::int64_t cost = 0;
+  for (const std::int32_t today : problem_.date_of) {
+    if (today != day) {
+      day = today;
+      const std::size_t weekday =
+          (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
+      cost = q_.weight_of_quarter[weekday];
+    }
+    problem_.cost_of.push_back(cost);
   }
   problem_.attendance = q_.weight_of_attendance;
 }
 
 std::optional<Tail> Instance::tail(std::int32_t end) const {
   Tail t;
-  const Work* unmask = find("unmask");
-  const Work* refit = find("refit");
+  const Work* unmask = tail_work_.unmask;
+  const Work* refit = tail_work_.refit;
   const std::int32_t from = std::max(end, now_);
   t.unmask_start = unmask == nullptr ? end : open_work_.next(from);
   t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, crew_quarters(*unmask));
-  if (const Done* d = done("unmask")) {
+  if (const Done* d = tail_work_.unmask_done) {
     t.unmask_start = timeline_.slot(d->start);
     t.unmask_end = expected_end(*d, t.unmask_start);
   }
@@ -238,13 +244,13 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
   const std::int32_t cured = std::max(t.cure_end, now_);
   t.refit_start = open_work_.next(cured);
   t.refit_end = refit == nullptr ? t.refit_start : open_work_.end_of(cured, crew_quarters(*refit));
-  if (const Done* d = done("refit")) {
+  if (const Done* d = tail_work_.refit_done) {
     t.refit_start = timeline_.slot(d->start);
     t.refit_end = expected_end(*d, t.refit_start);
   }
   if (t.refit_start < 0 || t.refit_end < 0) return {};
   t.fill_start = open_work_.next(std::max(t.refit_end, now_));
-  if (const Done* d = done("fill")) t.fill_start = timeline_.slot(d->start);
+  if (const Done* d = tail_work_.fill_done) t.fill_start = timeline_.slot(d->start);
   if (t.fill_start < 0) return {};
   return t;
 }

@@ -84,7 +84,17 @@ class Instance {
   void take_fact(const Done& done);
   void forgive_waits();
 
+  // What the tail is made of, looked up once.
+  struct TailWork {
+    const Work* unmask = nullptr;
+    const Work* refit = nullptr;
+    const Done* unmask_done = nullptr;
+    const Done* refit_done = nullptr;
+    const Done* fill_done = nullptr;
+  };
+
   const ProgrammeQuestion& q_;
+  TailWork tail_work_;
   Setting setting_;
   dates::Timeline timeline_;
   std::vector<char> work_slots_;

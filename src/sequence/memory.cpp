@@ -7,6 +7,7 @@
 
 #include "basinwright/units/unit.hpp"
 #include "instance.hpp"
+#include "outdoors.hpp"
 #include "tasks.hpp"
 
 namespace basinwright::sequence {
@@ -207,14 +208,54 @@ std::string key_of(const ProgrammeQuestion& q, std::uint64_t weather_number) {
 
 }  // namespace
 
+std::string gates_key(const ProgrammeQuestion& q, const Setting& setting) {
+  Key key;
+  key.all(q.start, q.calendar.clock_changes, setting.days, setting.dropped.bits());
+  key.all(q.system.limits, q.waits.dry, q.waits.dryness_test, q.weather.rules);
+  return key.take();
+}
+
+std::shared_ptr<const GateTable> ReadWeather::gates(const std::string& key,
+                                                    const std::function<GateTable()>& make) const {
+  {
+    const std::scoped_lock hold(lock_);
+    if (const auto it = tables_.find(key); it != tables_.end()) return it->second;
+  }
+  auto made = std::make_shared<const GateTable>(make());
+  const std::scoped_lock hold(lock_);
+  if (tables_.size() >= most) tables_.clear();
+  return tables_.emplace(key, std::move(made)).first->second;
+}
+
+std::shared_ptr<const ReadWeather> Memory::read(const SiteWeather& weather, std::uint64_t number) {
+  Key key;
+  key.all(number, weather.rules.shell_lag);
+  const std::string place = key.take();
+  const std::scoped_lock hold(lock_);
+  std::shared_ptr<const ReadWeather>& found = read_[place];
+  if (!found) {
+    constexpr std::size_t most = 8;  // a record for all jobs, a few rate books
+    if (read_.size() > most) {
+      read_.clear();
+    }
+    read_[place] = std::make_shared<const ReadWeather>(*weather.record, weather.rules.shell_lag);
+  }
+  return read_[place];
+}
+
 Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past) return sequence::programme(question);
-  const ProgrammeQuestion asked = in_quarters(question);
+  ProgrammeQuestion asked = in_quarters(question);
   std::string key = key_of(asked, weather);
   {
     const std::scoped_lock hold(lock_);
     if (const auto it = late_.find(key); it != late_.end()) return it->second;
     if (auto old = early_.extract(key)) return late_.insert(std::move(old)).position->second;
+  }
+  std::shared_ptr<const ReadWeather> read;
+  if (asked.weather.record != nullptr && !asked.weather.record->empty()) {
+    read = this->read(asked.weather, weather);
+    asked.weather.read = read.get();
   }
   Programme found = sequence::programme(asked);
   const std::scoped_lock hold(lock_);

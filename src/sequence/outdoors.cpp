@@ -16,7 +16,6 @@ using weather::Gate;
 using weather::Outlook;
 
 constexpr int steps_in_hour = 4;
-
 }  // namespace
 
 Outdoors::Outdoors(const ProgrammeQuestion& question,
@@ -24,10 +23,18 @@ Outdoors::Outdoors(const ProgrammeQuestion& question,
                    const Setting& setting)
     : q_(question), setting_(setting) {
   if (!known()) return;
-  hours_.reserve(static_cast<std::size_t>(timeline.size()));
-  for (Slot s = 0; s < timeline.size(); ++s) hours_.push_back(weather::hour_of(timeline.moment(s)));
+  const ReadWeather* read = q_.weather.read;
+  const auto make = [&] { return table(timeline); };
+  // By other conditions nothing is remembered.
+  table_ = read != nullptr && &read->conditions() == setting_.conditions
+               ? read->gates(gates_key(q_, setting_), make)
+               : std::make_shared<const GateTable>(make());
+  look_out(table_->hours);
+}
+
+void Outdoors::look_out(std::span<const weather::HourNumber> hours) {
   const auto outlook = [&](const Gate& gate) {
-    return Outlook(*setting_.conditions, gate, {hours_, steps_in_hour});
+    return Outlook(*setting_.conditions, gate, {hours, steps_in_hour});
   };
   Gate frost;
   if (!setting_.dropped.has(Constraint::frost)) frost.air_min = q_.weather.rules.frost.value;
@@ -38,6 +45,20 @@ Outdoors::Outdoors(const ProgrammeQuestion& question,
   dry_work_ = outlook(rain_gate({}, {}));
   dryness_test_ = outlook(rain_gate(q_.waits.dry.value, lies));
   dry_shell_ = outlook(rain_gate(q_.waits.dry.value, {}));
+}
+
+GateTable Outdoors::table(const dates::Timeline& timeline) {
+  GateTable table;
+  table.hours.reserve(static_cast<std::size_t>(timeline.size()));
+  for (Slot s = 0; s < timeline.size(); ++s)
+    table.hours.push_back(weather::hour_of(timeline.moment(s)));
+  look_out(table.hours);
+  table.coat = coat_->calendar();
+  table.etch = etch_->calendar();
+  table.dry_work = dry_work_->calendar();
+  table.dryness_test = dryness_test_->calendar();
+  table.dry_shell = dry_shell_->calendar();
+  return table;
 }
 
 Gate Outdoors::rain_gate(units::Duration before, units::Duration after) const {
@@ -77,18 +98,23 @@ const Outlook* Outdoors::of_task(std::string_view task) const {
   return needs_dry_weather(task) ? &*dry_work_ : nullptr;
 }
 
+const std::vector<char>& Outdoors::open(const Outlook& gate) const {
+  if (&gate == &*coat_) return table_->coat;
+  if (&gate == &*etch_) return table_->etch;
+  if (&gate == &*dryness_test_) return table_->dryness_test;
+  return &gate == &*dry_shell_ ? table_->dry_shell : table_->dry_work;
+}
+
 schedule::Calendar Outdoors::under(const schedule::Calendar& base, const Outlook* gate) const {
   if (gate == nullptr) return base;
-  schedule::Calendar open = gate->calendar();
-  for (std::size_t s = 0; s < open.size(); ++s) {
-    if (base[s] == 0) open[s] = 0;
-  }
+  schedule::Calendar open = this->open(*gate);
+  for (std::size_t s = 0; s < open.size(); ++s) open[s] = base[s] != 0 ? open[s] : char{0};
   return open;
 }
 
 std::vector<char> Outdoors::wet() const {
   if (!known()) return {};
-  std::vector<char> wet = dry_work_->calendar();
+  std::vector<char> wet = table_->dry_work;
   for (char& slot : wet) slot = slot == 0 ? 1 : 0;
   return wet;
 }

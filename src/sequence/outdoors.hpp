@@ -1,13 +1,17 @@
 // The weather over the slots of one timeline, as calendars for the solver and as reasons.
 #pragma once
 
+#include <memory>
 #include <optional>
+#include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
 #include "basinwright/dates/calendar.hpp"
 #include "basinwright/schedule/problem.hpp"
 #include "basinwright/sequence/programme.hpp"
+#include "basinwright/sequence/read_weather.hpp"
 #include "basinwright/weather/outlook.hpp"
 #include "setting.hpp"
 
@@ -29,7 +33,7 @@ class Outdoors {
   /// The gate of a task of the chain; nothing when it has none.
   [[nodiscard]] const weather::Outlook* of_task(std::string_view task) const;
 
-  /// Open slots of a base calendar under a gate (nothing: none).
+  /// Open slots of a base calendar under one of these gates (nothing: none).
   [[nodiscard]] schedule::Calendar under(const schedule::Calendar& base,
                                          const weather::Outlook* gate) const;
   /// Slots with rain, or nobody knows; empty without weather.
@@ -38,18 +42,24 @@ class Outdoors {
   [[nodiscard]] weather::Quality rests_on(dates::Moment from, dates::Moment to) const;
   /// The hour the clock shows in a slot.
   [[nodiscard]] weather::HourNumber hour(schedule::Slot s) const {
-    return hours_[static_cast<std::size_t>(s)];
+    return table_->hours[static_cast<std::size_t>(s)];
   }
 
  private:
+  [[nodiscard]] GateTable table(const dates::Timeline& timeline);
+  [[nodiscard]] const std::vector<char>& open(const weather::Outlook& gate) const;
+  void look_out(std::span<const weather::HourNumber> hours);
   [[nodiscard]] weather::Gate coat_gate() const;
   [[nodiscard]] weather::Gate rain_gate(units::Duration before, units::Duration after) const;
 
   const ProgrammeQuestion& q_;
   Setting setting_;
-  std::vector<weather::HourNumber> hours_;
+  std::shared_ptr<const GateTable> table_;
   std::optional<weather::Outlook> coat_, dry_shell_, dry_work_, etch_, dryness_test_;
 };
+
+/// All that a gate table follows from beside its conditions, as bytes.
+[[nodiscard]] std::string gates_key(const ProgrammeQuestion& question, const Setting& setting);
 
 /// Painting hours of each day of the timeline: the calendar's, or from first light.
 [[nodiscard]] std::vector<dates::Hours> painting_hours(const ProgrammeQuestion& question, int days);

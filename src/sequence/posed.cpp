@@ -4,13 +4,40 @@
 #include <optional>
 
 #include "instance.hpp"
+#include "lost.hpp"
 
 namespace basinwright::sequence {
 
+namespace {
+
+Offers offers_for(const ProgrammeQuestion& question, const Lost& lost) {
+  Offers offers;
+  offers.no_reserve = lost.reserve;
+  offers.clean_again = lost.etch;
+  if (lost.sections.empty()) return offers;
+  for (const std::string& section : question.sections) {
+    const bool is_lost = std::ranges::find(lost.sections, section) != lost.sections.end();
+    offers.rework.push_back(is_lost ? 1 : 0);
+  }
+  return offers;
+}
+
+}  // namespace
+
+Lost at_stake(const ProgrammeQuestion& question) {
+  return all_at_stake(question).lost;
+}
+
 struct Posed::Parts {
-  Parts(const ProgrammeQuestion& question, const weather::Record& record, int days) : q(question) {
+  Parts(const ProgrammeQuestion& question,
+        const weather::Record& record,
+        int days,
+        const Lost& lost)
+      : q(question) {
     if (!record.empty()) conditions.emplace(record, question.weather.rules.shell_lag);
-    instance.emplace(question, Setting{days, conditions ? &*conditions : nullptr, {}});
+    instance.emplace(
+        question,
+        Setting{days, conditions ? &*conditions : nullptr, {}, offers_for(question, lost)});
   }
 
   const ProgrammeQuestion& q;
@@ -18,8 +45,11 @@ struct Posed::Parts {
   std::optional<Instance> instance;
 };
 
-Posed::Posed(const ProgrammeQuestion& question, const weather::Record& record, int days)
-    : parts_(std::make_unique<Parts>(question, record, days)) {}
+Posed::Posed(const ProgrammeQuestion& question,
+             const weather::Record& record,
+             int days,
+             const Lost& lost)
+    : parts_(std::make_unique<Parts>(question, record, days, lost)) {}
 Posed::~Posed() = default;
 Posed::Posed(Posed&&) noexcept = default;
 Posed& Posed::operator=(Posed&&) noexcept = default;

@@ -1,6 +1,7 @@
 #include "basinwright/sequence/programme.hpp"
 
 #include "basinwright/sequence/posed.hpp"
+#include "basinwright/sequence/read_weather.hpp"
 #include "look_ahead.hpp"
 #include "lost.hpp"
 #include "trial.hpp"
@@ -28,10 +29,12 @@ Trial search_rest(const ProgrammeQuestion& q, const weather::Conditions* known, 
 
 Programme programme_of(const ProgrammeQuestion& question) {
   std::optional<weather::Conditions> conditions;
+  const weather::Conditions* known = nullptr;
   if (const weather::Record* record = question.weather.record; record && !record->empty()) {
-    conditions.emplace(*record, question.weather.rules.shell_lag);
+    if (question.weather.read == nullptr)
+      conditions.emplace(*record, question.weather.rules.shell_lag);
+    known = conditions ? &*conditions : &question.weather.read->conditions();
   }
-  const weather::Conditions* known = conditions ? &*conditions : nullptr;
   Lost lost;
   Trial trial = search_rest(question, known, lost);
   Programme result;

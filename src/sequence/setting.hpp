@@ -21,6 +21,7 @@ class Dropped {
     return all;
   }
   [[nodiscard]] Dropped without(Constraint c) const { return Dropped(bits_ & ~bit(c)); }
+  [[nodiscard]] std::uint32_t bits() const { return bits_; }
   Dropped() = default;
 
  private:

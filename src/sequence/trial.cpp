@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -9,6 +10,7 @@
 #include "bookings.hpp"
 #include "closest.hpp"
 #include "instance.hpp"
+#include "repeats.hpp"
 
 namespace basinwright::sequence {
 namespace {
@@ -31,10 +33,12 @@ Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
   return blocked;
 }
 
+constexpr int long_look = 120;  // days
+
 // Shortest first: most jobs are over in weeks; one that waits for cement, a long cure or the
 // weather is looked at for longer, and so is one that has begun.
 std::vector<int> horizons(const ProgrammeQuestion& q) {
-  constexpr std::array shorter{28, 120};
+  constexpr std::array shorter{28, 56, long_look};
   constexpr int of_begun = 120;
   std::vector<int> days;
   for (const int d : shorter) {
@@ -46,7 +50,7 @@ std::vector<int> horizons(const ProgrammeQuestion& q) {
 
 // Which start the weather is blamed from.
 UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
-  if (setting.conditions == nullptr) return {};
+  if (setting.conditions == nullptr || !q.reasons) return {};
   const Instance instance(q, {setting.days, nullptr, setting.dropped, setting.offers});
   const auto solved = schedule::solve(instance.problem());
   const auto* answer = std::get_if<schedule::Answer>(&solved);
@@ -71,6 +75,31 @@ schedule::Answer settled(const ProgrammeQuestion& q,
   return closest(instance.problem(), answer, old);
 }
 
+// Ever further ahead, until a look finds a programme (no reason against it), or tells that no later
+// one would.
+template <class Find>
+void look_ever_further(const ProgrammeQuestion& question, Setting setting, Find find) {
+  std::optional<int> enough;
+  bool conflict = false;
+  int looked = 0;
+  for (const int days : horizons(question)) {
+    // What no start in a short time meets, none in a little longer will; months may change it.
+    if (conflict && !enough && days != question.most_days) continue;
+    setting.days = std::min(days, enough.value_or(days));
+    if (setting.days <= looked) return;
+    looked = setting.days;
+    const Instance instance(question, setting);
+    // What is in the way of a short look is only asked where that may tell of all to come.
+    const bool ask = days >= long_look || days == question.most_days ||
+                     weeks_may_tell(question, setting, instance);
+    const std::optional<schedule::Infeasible> reason =
+        find(instance, setting, ask ? schedule::Blame::asked : schedule::Blame::none);
+    if (!reason) return;
+    conflict = reason->rule_conflict;
+    enough = days_that_tell(question, setting, instance, *reason);
+  }
+}
+
 }  // namespace
 
 Trial search(const ProgrammeQuestion& question,
@@ -78,36 +107,38 @@ Trial search(const ProgrammeQuestion& question,
              const Dropped& dropped,
              const Offers& offers) {
   Trial trial;
-  bool conflict = false;
-  for (const int days : horizons(question)) {
-    // What no start in a short time meets, none in a little longer will; months may change it.
-    if (conflict && days != question.most_days) continue;
-    const Setting setting{days, conditions, dropped, offers};
-    const Instance instance(question, setting);
-    const auto solved = schedule::solve(instance.problem());
-    if (const auto* answer = std::get_if<schedule::Answer>(&solved)) {
-      trial.programme = bookings_of(question,
-                                    instance,
-                                    settled(question, instance, *answer),
-                                    starts_by_calendar(question, setting));
-      return trial;
-    }
-    const auto& reason = std::get<schedule::Infeasible>(solved);
-    trial.blocked = stuck_at(instance, reason);
-    conflict = reason.rule_conflict;
-  }
+  look_ever_further(question,
+                    {0, conditions, dropped, offers},
+                    [&](const Instance& instance,
+                        const Setting& setting,
+                        schedule::Blame blame) -> std::optional<schedule::Infeasible> {
+                      const auto solved = schedule::solve(instance.problem(), blame);
+                      if (const auto* reason = std::get_if<schedule::Infeasible>(&solved)) {
+                        trial.blocked = stuck_at(instance, *reason);
+                        return *reason;
+                      }
+                      const auto& answer = std::get<schedule::Answer>(solved);
+                      trial.programme = bookings_of(question,
+                                                    instance,
+                                                    settled(question, instance, answer),
+                                                    starts_by_calendar(question, setting));
+                      return {};
+                    });
   return trial;
 }
 
 bool fits(const ProgrammeQuestion& question,
           const weather::Conditions* conditions,
           const Dropped& dropped) {
-  // A shorter horizon costs less and is enough when it has an answer.
-  for (const int days : horizons(question)) {
-    const Instance instance(question, {days, conditions, dropped});
-    if (schedule::has_programme(instance.problem())) return true;
-  }
-  return false;
+  bool found = false;
+  look_ever_further(question,
+                    {0, conditions, dropped},
+                    [&](const Instance& instance, const Setting&, schedule::Blame blame) {
+                      const auto reason = schedule::what_prevents(instance.problem(), blame);
+                      found = !reason;
+                      return reason;
+                    });
+  return found;
 }
 
 }  // namespace basinwright::sequence

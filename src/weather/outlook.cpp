@@ -106,11 +106,15 @@ Verdict Outlook::failure(Rule rule, HourNumber hour) const {
   return v;
 }
 
-Quality Outlook::rests_on(std::int32_t step) const {
+Quality Outlook::rests_on(std::int32_t from, std::int32_t to) const {
   Quality worst = Quality::observed;
   for (const Span& span : spans_) {
-    for (std::int32_t s = step + span.from; s <= step + span.to; ++s) {
-      worst = std::min(worst, judge(span.rule, gate_, conditions_->at(hour_at(s))).quality);
+    std::optional<HourNumber> judged;
+    for (std::int32_t s = from + span.from; s < to + span.to; ++s) {
+      const HourNumber hour = hour_at(s);
+      if (judged == hour) continue;
+      judged = hour;
+      worst = std::min(worst, judge(span.rule, gate_, conditions_->at(hour)).quality);
     }
   }
   return worst;
@@ -122,7 +126,7 @@ Verdict Outlook::verdict(std::int32_t step) const {
     if (s <= step + span.to) return failure(span.rule, hour_at(s));
   }
   Verdict open;
-  open.rests_on = rests_on(step);
+  open.rests_on = rests_on(step, step + 1);
   return open;
 }
 

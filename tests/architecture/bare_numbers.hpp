@@ -16,7 +16,8 @@ struct PlainConstants {
 };
 inline constexpr PlainConstants plain_constants[] = {
     {"a unit, or how many of one make another",
-     "atmosphere days_in_century grams_in_a_percent hours_a_day hours_in_day hundred_cubic_feet "
+     "atmosphere days_a_week days_in_century grams_in_a_percent hours_a_day hours_in_day "
+     "hundred_cubic_feet "
      "kilojoules kilolitres litres_in_cubic_metre microseconds_in_hour million seconds_in_hour "
      "seconds_in_quarter "
      "minutes_in_day minutes_in_degree quarter quarters_in_hour quarters_of_an_hour steps_in_hour "
@@ -25,10 +26,10 @@ inline constexpr PlainConstants plain_constants[] = {
     {"of a printed list", "decimals most_choices"},
     {"the middle of a range, and the days of a week", "half week"},
     {"bound of a search or a guard against absurd input",
-     "days_looked_at halvings hope horizons largest_cost largest_table long_horizon most "
+     "days_looked_at halvings hope horizons largest_cost largest_table long_horizon long_look most "
      "most_groups "
      "most_hours most_jobs most_kits most_listed most_painters most_people most_parts most_proven "
-     "most_tries most_years "
+     "most_tried most_tries most_weeks most_years "
      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word", "digit_bits leading"},

@@ -3,8 +3,12 @@
 #include <fmt/format.h>
 #include <algorithm>
 #include <chrono>
+#include <fstream>
+#include <nlohmann/json.hpp>
 #include <random>
 #include <variant>
+
+#include "schedule/reference_row.hpp"
 
 #include "basinwright/schedule/solve.hpp"
 
@@ -88,9 +92,31 @@ double milliseconds(const schedule::Problem& problem) {
   return best;
 }
 
-}  // namespace
+// Seconds of solving the rows of a file of programmes once each, and that each finds its optimum.
+int time_rows(const char* path) {
+  std::ifstream stream(path);
+  double all = 0.0;
+  const auto file = nlohmann::json::parse(stream);
+  for (const auto& row : file.at("rows")) {
+    const auto read = schedule::reference::read_row(row);
+    const auto solved = schedule::solve(read.problem);
+    const auto* answer = std::get_if<schedule::Answer>(&solved);
+    const bool same = answer != nullptr && read.expected &&
+                      answer->objective.finish == read.expected->finish &&
+                      answer->objective.splits == read.expected->splits &&
+                      answer->objective.reworks == read.expected->reworks &&
+                      answer->objective.cost == read.expected->cost;
+    if (!same) {
+      fmt::print("{}: another optimum\n", read.name);
+      return 1;
+    }
+    all += milliseconds(read.problem);
+  }
+  fmt::print("{:.9f}\n", all / 1000.0);
+  return 0;
+}
 
-int main() {
+void time_years() {
   for (const unsigned fine : {90U, 50U, 30U, 0U}) {
     constexpr std::uint32_t seeds = 5;
     double all = 0.0;
@@ -107,4 +133,12 @@ int main() {
         dated,
         seeds);
   }
+}
+
+}  // namespace
+
+/// `bench_programme [ROWS]`: with a file of the form of tests/reference/schedules.json, its rows.
+int main(int argc, char** argv) {
+  if (argc > 1) return time_rows(argv[1]);
+  time_years();
 }

@@ -82,13 +82,13 @@ def spreadsheet(a, folder, each):
     if not shutil.which("soffice"):
         return skip("workbook", "LibreOffice Calc is not installed")
     book = pathlib.Path(folder, "quotes.fods")
-    book.write_text(workbook.text(1000), encoding="utf-8")
+    book.write_text(workbook.text(1000, f"{a.source}/examples/plain-pool.weather.csv"), encoding="utf-8")
     convert = ["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
                "--outdir", folder, str(book)]
     timed(convert)  # The first run makes its profile.
     took = timed(convert)[0]
     last = pathlib.Path(folder, "quotes.csv").read_text(encoding="utf-8").strip().splitlines()[-1]
-    if not float(last.split(",")[-1]) > 0:
+    if not float(last.split(",")[-1]) > 0 or "#" in last or "Err" in last:
         sys.exit(f"the workbook was not calculated: {last}")
     row("a quote in batch", each, "a quote of 1,000 in a recalculated workbook", took / 1000, "<= 0.02")
 
@@ -113,13 +113,12 @@ def constraints(a, folder):
         one["expected"] = expected
         rows.append(one)
         theirs += took
-    often = 50
-    ours = []
-    for times in (1, often + 1):
-        path = pathlib.Path(folder, f"rows{times}.json")
-        path.write_text(json.dumps({"subject": "schedules", "tolerance": 0, "rows": rows * times}))
-        ours.append(timed([f"{a.build}/tests/basinwright_reference", str(path)])[0])
-    row(f"programme of {len(rows)} rows, read and solved, same optimum", (ours[1] - ours[0]) / often,
+    path = pathlib.Path(folder, "rows.json")
+    path.write_text(json.dumps({"subject": "schedules", "tolerance": 0, "rows": rows}))
+    ours = subprocess.run([f"{a.build}/tests/bench_programme", str(path)], capture_output=True, text=True)
+    if ours.returncode:
+        sys.exit(f"bench_programme: {ours.stdout}{ours.stderr}")
+    row(f"programme of {len(rows)} rows, same optimum", float(ours.stdout),
         "MiniZinc with Gecode, start-up included", theirs, "<= 0.001")
 
 

@@ -50,15 +50,20 @@ class Timeline {
   /// What the clock shows when slot `s` begins; `s` may be `size()`, the end.
   [[nodiscard]] Moment moment(std::int32_t s) const;
   /// Ascending day numbers, 0 on the first day.
-  [[nodiscard]] std::int32_t day(std::int32_t s) const;
+  [[nodiscard]] std::int32_t day(std::int32_t s) const {
+    return s >= size() ? end_day_ : days_[static_cast<std::size_t>(s)];
+  }
+  /// That of every slot.
+  [[nodiscard]] const std::vector<std::int32_t>& days() const { return days_; }
   [[nodiscard]] Date date(std::int32_t s) const { return moment(s).date(); }
   /// The first slot at which the clock shows `when` or later.
   [[nodiscard]] std::int32_t slot(Moment when) const;
 
  private:
-  Date start_;
   std::vector<Moment> moments_;
+  std::vector<std::int32_t> days_;
   Moment end_;
+  std::int32_t end_day_ = 0;
 };
 
 /// Slots in which the crew works: its hours on its days, the last `clean_up` quarters of each day

@@ -34,6 +34,7 @@ struct SeasonJob {
   std::optional<dates::Date> materials;   ///< Nothing is coated before: kits on the yard.
   std::optional<std::size_t> crew;        ///< The crew it is bound to.
   std::optional<sequence::Past> past;     ///< What is done of it.
+  bool advised = false;                   ///< The maker's advice on a lost recoat window is there.
 };
 
 /// The usual way from one place to another.
@@ -71,23 +72,31 @@ struct SeasonStay {
 /// Something that would bring a late job forward; found by booking the season again with it.
 struct SeasonHelp {
   enum class How {
-    painter,    ///< One more painter on this job.
-    saturdays,  ///< Saturdays worked on this job.
-    first,      ///< This job before the others, at whoever's cost.
-    materials,  ///< Kits ordered so early that they are never waited for.
-    not_before  ///< Allowed to begin at any time.
+    painter,       ///< One more painter on this job.
+    painter_week,  ///< One more painter for its crew in one week, on whatever is painted then.
+    saturdays,     ///< Saturdays worked on this job.
+    first,         ///< This job before the others, at whoever's cost.
+    swap,          ///< Another job's place in the order, and its crew, for this one's.
+    materials,     ///< Kits ordered so early that they are never waited for.
+    not_before     ///< Allowed to begin at any time.
   };
   How how = How::painter;
-  std::int64_t days_late = 0;    ///< Of the job, with it.
-  std::int64_t season_late = 0;  ///< Weighted days of all jobs, with it.
-  dates::Date from, to;          ///< The days on which the painter or the kits are needed.
-  std::vector<std::size_t> pay;  ///< Jobs that are later for it.
+  std::int64_t days_late = 0;        ///< Of the job, with it.
+  std::int64_t season_late = 0;      ///< Weighted days of all jobs, with it.
+  dates::Date from, to;              ///< The days on which the painter or the kits are needed.
+  std::vector<std::size_t> pay;      ///< Jobs that are later for it.
+  std::optional<money::Money> cost;  ///< Of the painter: wages of the days from first to last.
+  std::optional<std::size_t> other;  ///< The job that it is swapped with.
 };
 
 struct SeasonLine {
   bool booked = false;
   std::string why_not;  ///< A code: "stopped", "no-dates", "filled".
   std::size_t crew = 0;
+  std::optional<dates::Date> begun;  ///< When its first work was, by its log.
+  std::vector<std::string> abraded;  ///< Sections whose lost recoat window is made good.
+  bool cleaned_again = false;        ///< The etch had run out: the bare shell is cleaned again.
+  bool waits_for_advice = false;     ///< What is abraded waits for the maker's advice in writing.
   std::vector<SeasonTask> tasks;
   std::vector<SeasonStay> stays;
   dates::Date first_day, full;

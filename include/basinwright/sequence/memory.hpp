@@ -4,10 +4,12 @@
 #include <cstddef>
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <mutex>
 #include <string>
 
 #include "basinwright/sequence/programme.hpp"
+#include "basinwright/sequence/read_weather.hpp"
 
 namespace basinwright::sequence {
 
@@ -25,10 +27,14 @@ class Memory {
   [[nodiscard]] Programme programme(const ProgrammeQuestion& question, std::uint64_t weather);
 
  private:
+  [[nodiscard]] std::shared_ptr<const ReadWeather> read(const SiteWeather& weather,
+                                                        std::uint64_t number);
+
   std::size_t most_;
   std::mutex lock_;
   /// Those asked for lately, and those before them: when the first are too many the others go.
   std::map<std::string, Programme> late_, early_;
+  std::map<std::string, std::shared_ptr<const ReadWeather>> read_;  ///< By number and rules.
 };
 
 }  // namespace basinwright::sequence

@@ -29,6 +29,11 @@ struct AfterCoats {
 /// `programme`, which does this itself.
 [[nodiscard]] ProgrammeQuestion frozen(const ProgrammeQuestion& question);
 
+/// Everything of a begun job that can still be lost: each section with a coat to come on one that
+/// is on, and the etch. For windows that could be kept, yet not beside other work.
+/// @param question  as `frozen` gives it
+[[nodiscard]] Lost at_stake(const ProgrammeQuestion& question);
+
 /// A question under one record of weather over a fixed number of days.
 ///
 /// The question must outlive it. Its own weather, if any, is not looked at.
@@ -36,7 +41,12 @@ class Posed {
  public:
   /// @param record  empty: the calendar alone
   /// @param days    1 or more
-  Posed(const ProgrammeQuestion& question, const weather::Record& record, int days);
+  /// @param lost    of a begun job, to be made good as `programme` does: sections abraded and
+  ///                cleaned, the bare shell cleaned, windows used to their true ends
+  Posed(const ProgrammeQuestion& question,
+        const weather::Record& record,
+        int days,
+        const Lost& lost = {});
   ~Posed();
   Posed(Posed&&) noexcept;
   Posed& operator=(Posed&&) noexcept;

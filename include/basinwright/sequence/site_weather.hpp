@@ -27,6 +27,8 @@ struct WeatherRules {
       units::hours(48), {sources::Kind::assumed, "heavy-rain", "looked back"}};
 };
 
+class ReadWeather;
+
 /// Where the pool is and what its weather is.
 struct SiteWeather {
   const weather::Record* record = nullptr;  ///< Must outlive the question.
@@ -34,6 +36,8 @@ struct SiteWeather {
   /// What the local clock is ahead of universal time on the start date; first light needs it.
   std::optional<units::Duration> clock_offset;
   WeatherRules rules;
+  /// The record made ready with these rules, where it was; must outlive the question.
+  const ReadWeather* read = nullptr;
 };
 
 }  // namespace basinwright::sequence

@@ -32,6 +32,8 @@ class Outlook {
   [[nodiscard]] std::vector<char> calendar() const;
   /// The first rule that fails at a step, or open.
   [[nodiscard]] Verdict verdict(std::int32_t step) const;
+  /// The worst of the values looked at for the open steps [from, to).
+  [[nodiscard]] Quality rests_on(std::int32_t from, std::int32_t to) const;
   /// Every rule that fails at a step, in the order of `all_rules`.
   [[nodiscard]] std::vector<Verdict> failures(std::int32_t step) const;
 
@@ -46,7 +48,6 @@ class Outlook {
   void close(std::vector<char>& open, const Span& span) const;
   [[nodiscard]] std::int32_t first_broken(const Span& span, std::int32_t step) const;
   [[nodiscard]] Verdict failure(Rule rule, HourNumber hour) const;
-  [[nodiscard]] Quality rests_on(std::int32_t step) const;
   void ask(Rule rule, std::int32_t from, std::int32_t to);
 
   const Conditions* conditions_;

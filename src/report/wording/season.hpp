@@ -12,8 +12,6 @@ inline constexpr char a_row_a_job_crew_by_crew_a_thick_mark[] =
     "A row a job, crew by crew; a thick mark is the promised day.";
 inline constexpr char season_line[] = " {}: {}, {} to {}{}.";
 inline constexpr char days_late[] = ", {} days late";
-inline constexpr char days_of[] = "{} days";
-inline constexpr char jobs_crews_from[] = "{} jobs, {} crews, from {}";
 inline constexpr char the_season_rests_on[] = "The season rests on: ";
 inline constexpr char a_crew_is_at_one_site_at_a_time_and[] =
     "A crew is at one site at a time and does not come back to a site on the day it left it. "
@@ -52,14 +50,11 @@ inline constexpr char counts[] = "Counts";
 inline constexpr char kept_in[] = "Kept in";
 inline constexpr char jobs[] = "Jobs";
 inline constexpr char of_years[] = "{} of {} years";
-inline constexpr char one_more_painter_on_it_coats_to[] = "One more painter on it, coats {} to {}";
 inline constexpr char saturdays_worked_on_it[] = "Saturdays worked on it";
 inline constexpr char kits_ordered_earlier_on_the_yard_by[] =
     "Kits ordered earlier: on the yard by {}";
 inline constexpr char begun_before[] = "Begun before {}";
 inline constexpr char put_before_the_others[] = "Put before the others";
-inline constexpr char put_before_the_others_later_for_it[] =
-    "Put before the others; later for it: ";
 inline constexpr char late_now[] = "Late now";
 inline constexpr char what_would_help[] = "What would help";
 inline constexpr char late_with_it[] = "Late with it";
@@ -68,9 +63,6 @@ inline constexpr char nothing_that_was_tried_or_not_looked[] =
     "Nothing that was tried, or not looked at: the four latest are";
 inline constexpr char promises_that_cannot_be_kept_and_what[] =
     "Promises that cannot be kept, and what would help";
-inline constexpr char each_was_found_by_booking_the_whole[] =
-    "Each was found by booking the whole season again with it. Days late; all: of every job, times "
-    "its priority.";
 inline constexpr char work[] = "Work";
 inline constexpr char crews_day_by_day[] = "Crews, day by day";
 inline constexpr char between_two_sites[] = "Between two sites";
@@ -80,6 +72,33 @@ inline constexpr char of_jobs_late[] = "{} of {} jobs late";
 inline constexpr char without_dates[] = ", {} without dates";
 inline constexpr char proven_the_best_season[] = "; proven the best season";
 inline constexpr char not_proven_the_best_see_the_gap[] = "; not proven the best: see the gap";
-inline constexpr char one_day[] = "1 day";
+inline constexpr char a_lost_recoat_window_waits_for_the[] =
+    "; a lost recoat window waits for the maker's advice";
+inline constexpr char provisional_after[] = ", provisional";
+inline constexpr char any_crew_may_go_on_with_it_here_bind[] =
+    ". Any crew may go on with it here; bind it with the key crew.";
+inline constexpr char begun_and_the_crews_file_does_not_say[] =
+    "Begun, and the crews file does not say on which crew: ";
+inline constexpr char begun_after[] = ", begun";
+inline constexpr char jobs_crews_from[] = "{}, {}, from {}";
+inline constexpr char on_after[] = ", on ";
+inline constexpr char places_swapped_with[] = "Places swapped with ";
+inline constexpr char one_more_painter_for_to[] = "One more painter for {}, {} to {}";
+inline constexpr char one_more_painter_on_it_to[] = "One more painter on it, {} to {}";
+inline constexpr char each_was_found_by_booking_again_with[] =
+    "Each was found by booking again with it. Days late; all: of every job, times its priority. "
+    "Wages: of the painter, by the rate book, for the days named.";
+inline constexpr char season_wages[] = "Wages";
+inline constexpr char later_for_it[] = "Later for it";
+inline constexpr char record_it_in_the_jobs_log_hold[] =
+    ". Record it in the job's log: hold_released hold=makers-advice by=NAME.";
+inline constexpr char hold_point_makers_advice_of_the_season[] =
+    "HOLD POINT (makers-advice): the coating maker's advice in writing before anything is put on a "
+    "coat whose recoat window is lost. Provisional until then, as abrade and clean: ";
+inline constexpr char not_needed[] = "not needed";
+inline constexpr char hold_point_not_there[] = "HOLD POINT: not there";
+inline constexpr char the_makers_advice[] = "The maker's advice";
+inline constexpr char lost_on_site_and_what_makes_it_good[] =
+    "Lost on site, and what makes it good";
 
 }  // namespace basinwright::report::say

@@ -1,0 +1,29 @@
+// When weeks are alike, what fits none of them fits none to come.
+#pragma once
+
+#include <optional>
+
+#include "basinwright/schedule/solve.hpp"
+#include "instance.hpp"
+
+namespace basinwright::sequence {
+
+/// How many days have to be looked at so that a unit without a start in them has none later either;
+/// nothing when that cannot be said, or they are more than `most_days`.
+///
+/// From the anchor (the etch's rinse) to the end of the last coat a programme spans only so many
+/// slots, since every window in it ends. Where from some day on the weeks are alike, or later ones
+/// are open for less, such a stretch can be moved back by whole weeks, to an anchor no earlier than
+/// the earliest there is: waiting before the etch is free. So one week of anchors and one span tell
+/// all. Weeks are alike past the last hour of weather, without clock changes and first light, where
+/// no day of those looked at is closed and no later one has painting hours that they have not.
+/// `weeks_may_tell` is whether it may be said at all, whatever the reason.
+[[nodiscard]] bool weeks_may_tell(const ProgrammeQuestion& question,
+                                  const Setting& setting,
+                                  const Instance& instance);
+[[nodiscard]] std::optional<int> days_that_tell(const ProgrammeQuestion& question,
+                                                const Setting& setting,
+                                                const Instance& instance,
+                                                const schedule::Infeasible& reason);
+
+}  // namespace basinwright::sequence
