@@ -41,8 +41,7 @@ bool has_log(Command command) {
 
 void add_log_options(CLI::App& sub, Command command, Texts& t) {
   auto* log = sub.add_option("--log", t.log, "The site log, one JSON object a line");
-  log->type_name("FILE");
-  if (command != Command::handover && command != Command::checklist) log->required();
+  log->type_name("FILE")->required(command != Command::handover && command != Command::checklist);
   sub.add_option("--now", t.now, "The time now, instead of the clock's, such as 2027-05-31T06:00")
       ->type_name("TIME");
   if (command == Command::record) {
@@ -226,7 +225,8 @@ void add_topic(CLI::App& sub, Command command, Texts& t) {
     add_choice(sub, "SHELL", t.topic, "The shell", {"bash", "zsh", "fish"});
     sub.get_option("SHELL")->required();
   } else if (command == Command::schema) {
-    add_choice(sub, "SUBJECT", t.topic, "What it is of; job without it", {"job", "rates", "log"});
+    add_choice(
+        sub, "SUBJECT", t.topic, "What it is of; job without it", {"job", "rates", "log", "crews"});
     add_choice(sub, "--draft", t.draft, "The draft of JSON Schema", {"2020-12", "07"});
   }
 }

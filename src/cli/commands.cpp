@@ -78,7 +78,7 @@ constexpr std::array<CommandRow, 18> rows{{
      "new --help"},
     {"schema",
      Command::schema,
-     "The JSON Schema of the job file, rate book or site log, for editors",
+     "The JSON Schema of the job file, rate book, site log or crews file, for editors",
      "schema --output job.schema.json\n"
      "schema rates --draft 07"},
     {"completions",

@@ -209,9 +209,10 @@ Status carry_out(const Request& r) {
 std::string about_itself(const Request& r) {
   if (r.command == Command::completions) return completions(r.topic, command_tree());
   if (r.command == Command::manual_page) return manual_page(command_tree());
-  const auto subject = r.topic == "rates" ? readers::Subject::rate_book
-                       : r.topic == "log" ? readers::Subject::site_log
-                                          : readers::Subject::job_file;
+  const auto subject = r.topic == "rates"   ? readers::Subject::rate_book
+                       : r.topic == "log"   ? readers::Subject::site_log
+                       : r.topic == "crews" ? readers::Subject::crews_file
+                                            : readers::Subject::job_file;
   return readers::schema(
       subject, r.draft == "07" ? readers::Draft::draft_07 : readers::Draft::draft_2020_12);
 }

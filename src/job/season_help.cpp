@@ -38,7 +38,12 @@ class Helper {
       return out_.lines[j].days_late * q_.jobs[j].priority;
     });
     if (late.size() > most_listed) late.resize(most_listed);
-    for (const std::size_t j : late) help(j);
+    if (late.empty()) return;
+    again_ = season::book_in_order(b_.posed.problem(), all_in_order());
+    for (const std::size_t j : late) {
+      out_.lines[j].looked_at = true;
+      help(j);
+    }
   }
 
  private:
@@ -50,7 +55,9 @@ class Helper {
     constexpr std::size_t saturday = 5;
     if (!works_on(j, saturday)) try_change(j, by(How::saturdays), {.saturdays = true});
     if (q_.jobs[j].materials) try_change(j, by(How::materials), {.any_materials = true});
-    if (q_.jobs[j].not_before) try_change(j, by(How::not_before), {.any_start = true});
+    const auto& held = q_.jobs[j].not_before;
+    if (held && *held > std::max(out_.start, b_.now.today))
+      try_change(j, by(How::not_before), {.any_start = true});
   }
 
   [[nodiscard]] std::size_t crew_of(std::size_t j) const { return answer_.jobs[j]->crew; }
@@ -84,7 +91,11 @@ class Helper {
     problem.alike.clear();
     for (std::size_t c = 0; c < q_.crews.size(); ++c)
       problem.jobs[j].by_crew[c] = changed(j, c, change);
-    keep(j, help, season::book_in_order(problem, all_in_order()));
+    const season::Answer answer = season::book_in_order(problem, all_in_order());
+    // What booking again brings without the change is not its merit.
+    const auto& plain = again_.jobs[j];
+    if (!plain || (answer.jobs[j] && answer.jobs[j]->days_late < plain->days_late))
+      keep(j, help, answer);
   }
 
   // What a season comes to for a job, and who pays for it; nothing where the job is no less late.
@@ -306,6 +317,7 @@ class Helper {
   const SeasonQuestion& q_;
   const season::Answer& answer_;
   Season& out_;
+  season::Answer again_;  ///< The season booked in its own order without any change.
 };
 
 }  // namespace

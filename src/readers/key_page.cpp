@@ -6,6 +6,7 @@
 #include <cmath>
 #include <vector>
 
+#include "basinwright/readers/crews_file.hpp"
 #include "basinwright/readers/field.hpp"
 #include "basinwright/readers/site_log.hpp"
 #include "measures.hpp"
@@ -28,11 +29,12 @@ std::string limits_of(const Field& field) {
 
 namespace {
 
-constexpr std::string_view opening = R"(# The job file, the rate book and the site log, key by key
+constexpr std::string_view opening =
+    R"(# The job file, the rate book, the site log and the crews file, key by key
 
 This page is made from the table that the program reads with; a test holds the two together.
 
-Both files are JSON in UTF-8. A measure is a text with its unit (`"9.2 m"`, `"30 ft 6 in"`, `"150 mm"`, `"20 L/min"`,
+The files are JSON in UTF-8. A measure is a text with its unit (`"9.2 m"`, `"30 ft 6 in"`, `"150 mm"`, `"20 L/min"`,
 `"24 h"`, `"18 C"`, `"64 F"`) or a bare number in the file's unit system: metric m, m2, L, kg, C, L/min, m2/h; us ft, ft2,
 US gal, lb, F, US gal/min, ft2/h; times in hours in both. A bare `gal` is refused: write `US gal` or `imp gal`. A share is
 `"5 %"` or 0.05. A day is `"2027-05-31"`, a time `"2027-05-31T08:15"` on a quarter hour, hours `["07:00", "16:00"]`.
@@ -152,6 +154,7 @@ std::string key_page() {
   page.table("Job file", job_fields(), 2);
   page.table("Rate book", rate_book_fields(), 2);
   page.table("Site log, one entry a line", site_log_fields(), 2);
+  page.table("Crews file of a season", crews_fields(), 2);
   return std::string(opening) + std::move(page).text();
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "basinwright/readers/crews_file.hpp"
 #include "basinwright/readers/field.hpp"
 #include "basinwright/readers/site_log.hpp"
 #include "basinwright/units/unit.hpp"
@@ -244,6 +245,8 @@ std::string schema(Subject subject, Draft draft) {
       return made.whole("Job file", job_fields()).dump(indent) + "\n";
     case Subject::rate_book:
       return made.whole("Rate book", rate_book_fields()).dump(indent) + "\n";
+    case Subject::crews_file:
+      return made.whole("Crews file of a season", crews_fields()).dump(indent) + "\n";
     case Subject::site_log:
       break;
   }

@@ -229,17 +229,21 @@ Section years_section(const Odds& odds) {
   table.shown = !table.rows.empty();
   section.shown = table.shown || !odds.left_out.empty();
   section.blocks.emplace_back(std::move(table));
-  Table left_out;
-  left_out.key = "left_out";
-  left_out.caption = say::left_out_more_than_2_percent_of_the;
-  left_out.columns = {{"year", say::year, Align::right}, {"missing", say::missing, Align::right}};
-  for (const odds::LeftOut& year : odds.left_out) {
-    left_out.rows.push_back(
+  section.blocks.emplace_back(left_out_table(odds.left_out));
+  return section;
+}
+
+Table left_out_table(const std::vector<odds::LeftOut>& years) {
+  Table table;
+  table.key = "left_out";
+  table.caption = say::left_out_more_than_2_percent_of_the;
+  table.columns = {{"year", say::year, Align::right}, {"missing", say::missing, Align::right}};
+  for (const odds::LeftOut& year : years) {
+    table.rows.push_back(
         {{Cells::count(year.year), {percent(year.missing), Value(year.missing), Role::quantity}}});
   }
-  left_out.shown = !left_out.rows.empty();
-  section.blocks.emplace_back(std::move(left_out));
-  return section;
+  table.shown = !table.rows.empty();
+  return table;
 }
 
 Section weeks_section(const Odds& odds) {

@@ -12,6 +12,8 @@ namespace basinwright::report {
 [[nodiscard]] document::Section odds_section(const Subject& s, const job::Odds& odds);
 /// Each replayed year.
 [[nodiscard]] document::Section years_section(const job::Odds& odds);
+/// Years that cannot be replayed, shown where there are any.
+[[nodiscard]] document::Table left_out_table(const std::vector<odds::LeftOut>& years);
 /// Start weeks of a season side by side, the best one marked.
 [[nodiscard]] document::Section weeks_section(const job::Odds& odds);
 /// "Aim for" and "allow for"; nothing without replayed years.

@@ -107,6 +107,9 @@ class SeasonChart {
     entry(Fill::rising, say::until_the_pool_is_full);
     entry(Fill::crossed, say::late_after_the_promised_day);
     entry(Fill::dots, say::nobody_works_that_day);
+    constexpr double mark = 3.0;
+    sheet_.line({x, y - mark}, {x, y + 0.8}, {0.5}, "key");
+    sheet_.write(say::the_promised_day, {x + 2.0, y}, letters::small);
   }
 
  private:

@@ -4,6 +4,7 @@
 #include <cctype>
 
 #include "basinwright/report/season.hpp"
+#include "odds_parts.hpp"
 #include "season_chart.hpp"
 #include "season_troubles.hpp"
 #include "sections.hpp"
@@ -50,6 +51,7 @@ class SeasonPage {
     d.sections = {version_section(),
                   measure(),
                   jobs(),
+                  past(),
                   season_lost(s_),
                   season_late(s_),
                   crew_days(),
@@ -154,7 +156,7 @@ class SeasonPage {
                      {"full", say::full},
                      {"promised", say::promised},
                      {"days_late", say::promise},
-                     {"priority", say::counts, Align::right}};
+                     {"priority", say::priority, Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
@@ -162,7 +164,18 @@ class SeasonPage {
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    return {"jobs", say::jobs, {std::move(table)}, true};
+    Section section{"jobs", say::jobs, {std::move(table)}, true};
+    if (years)
+      section.blocks.emplace_back(
+          Paragraph{"", say::kept_in_past_years_in_which_the_pool, {}, Role::muted});
+    return section;
+  }
+
+  [[nodiscard]] Section past() const {
+    Table table = left_out_table(s_.season.left_out);
+    const bool shown = table.shown;
+    table.key.clear();
+    return {"left_out", say::past_years, {std::move(table)}, shown};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
@@ -191,7 +204,7 @@ class SeasonPage {
   [[nodiscard]] Cell full(const SeasonLine& line) const {
     if (!line.booked) return Cells::nothing("");
     Cell cell = season_day(s_, line.full);
-    if (line.waits_for_advice) cell.text += say::provisional_after;
+    if (line.waits_for_advice) cell.text += say::and_provisional;
     return cell;
   }
 
@@ -215,7 +228,7 @@ class SeasonPage {
       if (!there || task_done.task == "cure") continue;
       std::string one = task(task_done.task);
       if (!task_done.section.empty()) one += " " + task_done.section;
-      words += (words.empty() ? "" : ", ") + one;
+      words += (words.empty() ? "" : "; ") + one;
     }
     return words;
   }
@@ -295,6 +308,11 @@ class SeasonPage {
     return out;
   }
 
+  [[nodiscard]] static std::string hold(const SeasonLine& line) {
+    if (!line.waits_for_advice) return "";
+    return say::provisional_nothing_is_put_on_the_coat;
+  }
+
   [[nodiscard]] document::Agenda agenda() const {
     document::Agenda agenda;
     agenda.stamp = dates::iso(s_.first.today.value_or(s_.season.start));
@@ -308,7 +326,7 @@ class SeasonPage {
                                               word(name(v.job)),
                                               dates::iso(v.stay->date)),
                                   fmt::format("{} \u00b7 {}", name(v.job), work),
-                                  s_.question.crews[c].name,
+                                  s_.question.crews[c].name + hold(lines()[v.job]),
                                   s_.question.jobs[v.job].job->heading.client.address,
                                   dates::iso(v.stay->from),
                                   dates::iso(v.stay->to)});

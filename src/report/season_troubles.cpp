@@ -79,7 +79,7 @@ class Troubles {
   [[nodiscard]] Section late() const {
     Table table{"", "", {}, {}};
     table.columns = {{"job", say::job},
-                     {"late", say::late_now, Align::right},
+                     {"late", say::late_now, Align::right, false},
                      {"help", say::what_would_help},
                      {"days_late", say::late_with_it, Align::right},
                      {"season_late", say::all_with_it, Align::right},
@@ -91,7 +91,9 @@ class Troubles {
       if (line.helps.empty())
         table.rows.push_back({{Cells::words(name(j)),
                                Cells::count(line.days_late),
-                               Cells::coded(say::nothing_that_was_tried_or_not_looked, "none"),
+                               line.looked_at ? Cells::coded(say::nothing_that_was_tried, "none")
+                                              : Cells::coded(say::not_looked_at_only_the_latest_are,
+                                                             "not-looked-at"),
                                Cells::nothing(""),
                                Cells::nothing(""),
                                Cells::nothing(""),
@@ -111,11 +113,16 @@ class Troubles {
           lines(), [&](const SeasonLine& l) { return std::ranges::any_of(l.helps, has); });
     };
     table.columns[5].shown = any([](const SeasonHelp& help) { return !help.pay.empty(); });
-    table.columns[6].shown = any([](const SeasonHelp& help) { return help.cost.has_value(); });
+    const bool paid = table.columns[6].shown =
+        any([](const SeasonHelp& help) { return help.cost.has_value(); });
     Section section{"late", say::promises_that_cannot_be_kept_and_what, {}, !table.rows.empty()};
     section.blocks.emplace_back(std::move(table));
     section.blocks.emplace_back(
-        Paragraph{"", say::each_was_found_by_booking_again_with, {}, Role::muted});
+        Paragraph{"",
+                  std::string(say::each_was_found_by_booking_again_with) +
+                      (paid ? say::wages_of_the_painter_by_the_rate_book : ""),
+                  {},
+                  Role::muted});
     return section;
   }
 
@@ -160,7 +167,7 @@ class Troubles {
   [[nodiscard]] std::string swap_words(std::size_t j, std::size_t other) const {
     const std::size_t its = lines()[other].crew;
     const std::string words = say::places_swapped_with + name(other);
-    return its == lines()[j].crew ? words : words + say::on_after + s_.question.crews[its].name;
+    return its == lines()[j].crew ? words : words + say::on_crew + s_.question.crews[its].name;
   }
 
   [[nodiscard]] std::string late_for_it(const SeasonHelp& help) const {

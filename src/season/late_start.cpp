@@ -37,6 +37,14 @@ class Delay {
     return booked && !p_.jobs[job].by_crew[booked->crew]->problem.facts;
   }
 
+  // A day more on which somebody goes there must shorten the job by a week.
+  static bool is_worth_it(const Booked& now, const Booked& later) {
+    constexpr std::int64_t days_a_visit = 7;
+    const auto visits = [](const Booked& b) { return static_cast<std::int64_t>(b.at.size()); };
+    return later.at.front().date - now.at.front().date >=
+           days_a_visit * (visits(later) - visits(now));
+  }
+
   void move(std::size_t job) {
     const SinglePtr now = season_.jobs[job];
     const std::size_t crew = now->booked->crew;
@@ -56,8 +64,9 @@ class Delay {
       SinglePtr later = singles_.best(
           job, crew, closed_before(windows, candidate.problem.date_of.front(), middle));
       if (later->value == now->value) {
-        season_.jobs[job] = std::move(later);
-        holds = season_.jobs[job]->booked->at.front().date;
+        holds = later->booked->at.front().date;
+        if (is_worth_it(*season_.jobs[job]->booked, *later->booked))
+          season_.jobs[job] = std::move(later);
       } else {
         fails = middle;
       }

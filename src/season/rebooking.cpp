@@ -13,19 +13,32 @@ namespace {
 class Rebooking {
  public:
   Rebooking(Singles& singles, Season season, std::size_t last)
-      : singles_(singles), p_(singles.problem()), season_(std::move(season)), last_(last) {}
+      : singles_(singles),
+        p_(singles.problem()),
+        season_(season),
+        best_(std::move(season)),
+        last_(last) {}
 
   Season run() {
     constexpr std::size_t tries_a_job = 60;
     const std::size_t tries = tries_a_job * p_.jobs.size();
     for (std::size_t i = 0; i < tries && p_.jobs.size() > 1 && singles_.solved() < last_; ++i) {
       Season again = without_and_again(some());
-      if (!(season_.value < again.value)) season_ = std::move(again);
+      if (worth(season_) < worth(again)) continue;
+      if (worth(again) < worth(best_)) best_ = again;
+      season_ = std::move(again);
     }
-    return std::move(season_);
+    return std::move(best_);
   }
 
  private:
+  // Of seasons that are equally good the one in which the crews go to fewer places.
+  static std::pair<Value, std::size_t> worth(const Season& season) {
+    std::size_t visits = 0;
+    for (const SinglePtr& job : season.jobs) visits += job->booked ? job->booked->at.size() : 0;
+    return {season.value, visits};
+  }
+
   std::size_t below(std::size_t end) { return static_cast<std::size_t>(row_()) % end; }
 
   [[nodiscard]] std::int32_t when(std::size_t job) const {
@@ -75,7 +88,8 @@ class Rebooking {
 
   Singles& singles_;
   const Problem& p_;
-  Season season_;
+  Season season_;  ///< Walks among seasons that are equally good.
+  Season best_;    ///< The first of the best.
   std::size_t last_;
   std::minstd_rand row_;  // the standard fixes its numbers
 };

@@ -53,6 +53,7 @@ TEST_CASE("files keep below their ceiling") {
 
 TEST_CASE("what people read is worded in one place") {
   require_none(prose_out_of_place(project));
+  require_none(words_twice(project));
 }
 
 TEST_CASE("functions keep below their ceiling") {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <map>
 
 #include "code.hpp"
 #include "tree.hpp"
@@ -116,6 +117,23 @@ inline Findings prose_out_of_place(const fs::path& root) {
                            "\" is prose: it goes to src/report/wording");
       }
       open = end;
+    }
+  }
+  return findings;
+}
+
+/// Names of words that come twice: two headers of one namespace may not define one name each.
+inline Findings words_twice(const fs::path& root) {
+  Findings findings;
+  std::map<std::string, std::string> seen;
+  for (const File& file : files_below(root, {"src/report/wording"}, is_header)) {
+    const std::string start = "inline constexpr char ";
+    const std::string& text = file.text;
+    for (std::size_t at = text.find(start); at != std::string::npos; at = text.find(start, at)) {
+      at += start.size();
+      const std::string name = text.substr(at, text.find('[', at) - at);
+      if (!seen.try_emplace(name, file.path).second)
+        findings.push_back(place(file, line_at(text, at)) + name + " is in " + seen[name] + " too");
     }
   }
   return findings;

@@ -111,6 +111,9 @@ TEST_CASE("numbers of the trade without a source are found") {
 TEST_CASE("prose out of its place is found") {
   const BrokenTree tree;
   tree.write("src/report/wording/sheet.hpp", "inline constexpr char a[] = \"Water first\";\n");
+  require_none(words_twice(tree.root()));
+  tree.write("src/report/wording/other.hpp", "\ninline constexpr char a[] = \"Acid last\";\n");
+  require_one(words_twice(tree.root()), "sheet.hpp:1: a is in src/report/wording/other.hpp too");
   tree.write("src/report/task_words.cpp", "auto a = \"Abrade and clean\";\n");
   tree.write("src/report/sheet.cpp",
              "#include \"some file.hpp\"\n// \"A comment\"\n"

@@ -53,6 +53,50 @@ TEST_CASE("each index is named and refuses water outside its method") {
   CHECK(refused(swamped, corrected_equations));
 }
 
+// The factors of the table are, to its one decimal, log10 of the alkalinity and log10 of the
+// hardness less 0.4: the definition of the index at one temperature (APHA 2330 B). Temperatures as
+// printed in 10 NYCRR 6-1.30.
+TEST_CASE("every row of the table of the regulation is the logarithm it stands for") {
+  const auto index = [](const chem::Water& water) {
+    return std::get<chem::SaturationIndex>(
+               chem::saturation_index(water, chem::IndexMethod::regulation_table))
+        .value;
+  };
+  const auto tenths = [](double value) { return std::round(value * 10.0) / 10.0; };
+  chem::Water water = tap();
+  water.ph = chem::ph(7.0);
+  water.temperature = units::fahrenheit(76.0);
+  for (const double row :
+       {5.0, 25.0, 50.0, 75.0, 100.0, 150.0, 200.0, 300.0, 400.0, 800.0, 1000.0}) {
+    INFO(row);
+    water.dissolved_solids = mg(500.0);
+    water.hardness = mg(100.0);
+    water.alkalinity = mg(row);
+    CHECK(index(water) == Approx(7.0 + 0.6 + 1.6 + tenths(std::log10(row)) - 12.1).margin(1e-9));
+    water.alkalinity = mg(100.0);
+    water.hardness = mg(row);
+    CHECK(index(water) ==
+          Approx(7.0 + 0.6 + tenths(std::log10(row) - 0.4) + 2.0 - 12.1).margin(1e-9));
+  }
+  water.hardness = mg(100.0);
+  const double degrees[] = {32, 37, 46, 53, 60, 66, 76, 84, 94, 105, 128};
+  for (std::size_t i = 0; i < std::size(degrees); ++i) {
+    INFO(degrees[i]);
+    water.temperature = units::fahrenheit(degrees[i]);
+    const double factor = static_cast<double>(i) / 10.0;
+    CHECK(index(water) == Approx(7.0 + factor + 1.6 + 2.0 - 12.1).margin(1e-9));
+  }
+}
+
+TEST_CASE("solids that nobody measured are what is known to be dissolved") {
+  chem::Water water = tap();
+  water.salt = mg(3000.0);
+  // By hand: 3000 + 60 + 100.
+  CHECK(chem::dissolved_solids_of(water).in(units::milligrams_per_litre) == Approx(3160.0));
+  water.dissolved_solids = mg(420.0);
+  CHECK(chem::dissolved_solids_of(water).in(units::milligrams_per_litre) == Approx(420.0));
+}
+
 TEST_CASE("the stabiliser lowers the corrected index by the logarithm of what it takes away") {
   chem::Water water = tap();
   water.stabiliser = mg(50.0);

@@ -45,7 +45,7 @@ class Both:
         return f"/{'/'.join(map(str, error.absolute_path))}: {error.message[:200]}" if error else ""
 
 
-jobs, rates, logs = Both("job"), Both("rates"), Both("log")
+jobs, rates, logs, crews = Both("job"), Both("rates"), Both("log"), Both("crews")
 
 
 def good(both, value, name):
@@ -59,8 +59,10 @@ def sound_files():
             [source + "/src/readers/demonstration_rates.json"]:
         if ".weather." in path:
             continue
-        good(rates if "rates" in os.path.basename(path) else jobs, read(path), path)
+        name = os.path.basename(path)
+        good(rates if "rates" in name else crews if "crews" in name else jobs, read(path), path)
         count += 1
+    good(crews, read(source + "/examples/season/crews.json"), "the example season's crews")
     for row in read(source + "/tests/reference/shells.json")["rows"]:
         good(jobs, {"pool": row["pool"]}, str(row["name"] if "name" in row else row["pool"])[:60])
         count += 1
@@ -132,6 +134,26 @@ def reader_refuses(values):
     return [row["status"] in ("problems", 1) for row in rows]
 
 
+def mistaken_crews():
+    """Each mistake of shape in a crews file is refused by the schema as by the reader; every fourth is tried."""
+    made = list(mistakes(read(source + "/tests/readers/full-crews.json")))[::4]
+    jobs_of_it = []
+    for name, job in (("a-1.json", {"job": {"number": "A-1"}}), ("a-2.json", {})):
+        jobs_of_it.append(os.path.join(work, name))
+        with open(jobs_of_it[-1], "w", encoding="utf-8") as file:
+            json.dump(job, file)  # No pool: nothing is booked, all problems are told.
+    path = os.path.join(work, "crews.json")
+    for at, value in made:
+        with open(path, "w", encoding="utf-8") as file:
+            json.dump(value, file)
+        done = subprocess.run([program, "batch", "--programme", "--crews", path, *jobs_of_it],
+                              capture_output=True, text=True)
+        by_reader = any(line.startswith(path) and "error" in line for line in done.stderr.splitlines())
+        if crews.takes(value, str(at)) == by_reader:
+            failed.append(f"crews file, {at}: schema and reader differ: {done.stderr[:300]}")
+    return len(made)
+
+
 def mistaken_jobs():
     made = list(mistakes(read(source + "/tests/readers/full-job.json")))[:: 3 if deep else 9]
     refused = reader_refuses([value for _, value in made])
@@ -144,7 +166,7 @@ def mistaken_jobs():
 
 files = sound_files()
 unsound_files()
-made = mistaken_jobs()
+made = mistaken_jobs() + mistaken_crews()
 assert files > 30 and made > 50, (files, made)
 print(f"{files} sound files, {made} mistakes: {len(failed)} failed")
 print("\n".join(failed[:40]))

@@ -60,4 +60,10 @@ for a in days:
             assert a["to"] <= b["from"] or b["to"] <= a["from"], (a, b)
 ' || { echo "a crew is in two places at once" >&2; failed=1; }
 fi
+# Jobs that have begun, and past years.
+if [ -x /usr/bin/python3 ]; then
+  /usr/bin/python3 tests/cli/season.py "$program" "$source" >&2 || failed=1
+else
+  echo "skipped: python3 is not installed, so no season with logs or years is read" >&2
+fi
 exit $failed

@@ -59,6 +59,9 @@ TEST_CASE("one range alone gives a share of that range") {
   CHECK(coverage::chance_of_running_short(question(85, 0, 20, 25, 50), 3) == 1.0);
   // 90 to 110 m2 at 25 m2 exactly, four kits do 100 m2: half of the range is more.
   CHECK(coverage::chance_of_running_short(question(100, 10, 25, 25, 50), 4) == Approx(0.5));
+  // Five do 125 m2, more than there is; three do 75 m2, less.
+  CHECK(coverage::chance_of_running_short(question(100, 10, 25, 25, 50), 5) == 0.0);
+  CHECK(coverage::chance_of_running_short(question(100, 10, 25, 25, 50), 3) == 1.0);
   CHECK(coverage::chance_of_running_short(question(100, 0, 25, 25, 50), 4) == 0.0);
   CHECK(coverage::chance_of_running_short(question(100.1, 0, 25, 25, 50), 4) == 1.0);
 }
@@ -79,6 +82,11 @@ TEST_CASE("areas painted apart reach as far as the tightest of them") {
   CHECK(coverage::effective_kits(q, 5) == Approx(4.5));
   CHECK(coverage::effective_kits(q, 1) == 0.0);
   CHECK(coverage::chance_of_running_short(q, 1) == 1.0);
+  // An area with nothing to paint takes nothing and changes nothing but the kits shared out one for
+  // each.
+  OrderQuestion idle = question(30, 0, 20, 25, 50);
+  idle.areas.push_back(square_metres(0));
+  CHECK(coverage::chance_of_running_short(idle, 2) == 0.0);
   // Each must cover 60 / 3 = 20 m2: always.
   CHECK(coverage::chance_of_running_short(q, 5) == Approx(0.0).margin(1e-12));
 }
@@ -95,6 +103,22 @@ TEST_CASE("kits at best, expected and worst") {
   REQUIRE(order.choices.size() == 2);
   // Four kits do not when each covers less than area / 4, 23 m2 in the middle: 3 of 5 by symmetry.
   CHECK(order.choices[0].short_chance == Approx(0.6));
+}
+
+// By hand: 2000 m2 +- 20 at 20 to 21 m2: best 1980 / 21 = 94.3, worst 2020 / 20 = 101 kits, seven
+// counts from one to the other. At 20 to 25 m2 they are 80 to 101, more than a page holds: 80, 82
+// ... 100 and the one ordered.
+TEST_CASE("choices stand kit by kit where they are few, in steps where they are many") {
+  const KitOrder few = coverage::kit_order(question(2000, 20, 20, 21, 100));
+  CHECK(few.best == 95);
+  CHECK(few.worst == 101);
+  REQUIRE(few.choices.size() == 7);
+  CHECK(few.choices[1].kits == 96);
+  const KitOrder many = coverage::kit_order(question(2000, 20, 20, 25, 100));
+  CHECK(many.best == 80);
+  REQUIRE(many.choices.size() == 12);
+  CHECK(many.choices[1].kits == 82);
+  CHECK(many.choices.back().kits == 101);
 }
 
 // By hand: 180 m2 exactly. Eight kits must cover 22.5 m2 each: half. Nine must cover 20: never.

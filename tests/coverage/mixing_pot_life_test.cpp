@@ -125,6 +125,9 @@ TEST_CASE("pot lives without sense are refused") {
   PotLife unordered = table();
   std::swap(unordered.table[0], unordered.table[1]);
   CHECK_THROWS_AS(pot_life_at(unordered, at), std::invalid_argument);
+  PotLife twice = table();
+  twice.table[1].temperature = twice.table[0].temperature;
+  CHECK_THROWS_AS(pot_life_at(twice, at), std::invalid_argument);
   PotLife growing = table();
   growing.table[2].life = units::minutes(61);
   CHECK_THROWS_AS(warmest_for(growing, units::minutes(30)), std::invalid_argument);

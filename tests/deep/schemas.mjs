@@ -16,7 +16,7 @@ try {
 const [program, source] = process.argv.slice(2);
 const read = (path) => JSON.parse(readFileSync(`${source}/${path}`, "utf8"));
 const options = { strict: true, strictTypes: false, allErrors: true, allowUnionTypes: true, strictTuples: false };
-const both = Object.fromEntries(["job", "rates", "log"].map((subject) => [subject, [["07", Draft07], ["2020-12", Draft2020]].map(
+const both = Object.fromEntries(["job", "rates", "log", "crews"].map((subject) => [subject, [["07", Draft07], ["2020-12", Draft2020]].map(
   ([draft, Ajv]) => new Ajv(options).compile(JSON.parse(execFileSync(program, ["schema", subject, "--draft", draft], { encoding: "utf8" }))))]));
 const said = new Set(["missing-key", "negative", "not-a-choice", "not-a-measure", "not-finite", "not-positive",
   "unknown-key", "wrong-type"]);
@@ -30,7 +30,7 @@ const good = (subject, value, name) => {
 for (const folder of ["examples", "tests/readers"]) {
   for (const name of readdirSync(`${source}/${folder}`)) {
     if (!name.endsWith(".json") || name.includes(".weather.")) continue;
-    good(name.includes("rates") ? "rates" : "job", read(`${folder}/${name}`), name);
+    good(name.includes("rates") ? "rates" : name.includes("crews") ? "crews" : "job", read(`${folder}/${name}`), name);
   }
 }
 good("rates", read("src/readers/demonstration_rates.json"), "demonstration");

@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <set>
 
+#include "basinwright/readers/crews_file.hpp"
 #include "reading.hpp"
 #include "support/places.hpp"
 
@@ -147,9 +148,36 @@ TEST_CASE("three rate books with every key are read without a problem") {
   uses_all(readers::rate_book_fields(), use);
 }
 
+// Minutes and dates are given; the reader is asked what it made of each.
+TEST_CASE("a crews file with every key is read without a problem") {
+  const std::string text = contents("tests/readers/full-crews.json");
+  Problems problems;
+  const auto read = readers::read_crews(
+      {"crews.json", text}, {{"jobs/a-1.json", "A-1"}, {"jobs/a-2.json", ""}}, {}, problems);
+  INFO(told(problems));
+  CHECK(problems.empty());
+  REQUIRE(read.has_value());
+  CHECK(read->crews.front().hours == basinwright::dates::Hours{30, 66});
+  CHECK(read->crews.front().working->at(5));
+  CHECK(!read->crews.front().working->at(6));
+  CHECK(read->crews.front().hour == basinwright::money::Money::of_minor(14850));
+  CHECK(!read->crews.back().people);
+  CHECK(read->travel.value == units::minutes(40));
+  REQUIRE(read->between.size() == 1);
+  CHECK(read->between.front().to == 1);
+  CHECK(read->jobs.front().promised == basinwright::dates::parse_date("2027-06-30"));
+  CHECK(read->jobs.front().priority == 3);
+  CHECK(read->jobs.front().crew == 0);
+  CHECK(read->jobs.back().priority == 1);
+  Use use;
+  use.object(json::parse(text), readers::crews_fields(), "");
+  uses_all(readers::crews_fields(), use);
+}
+
 TEST_CASE("every row has a key of its own, a meaning, and what holds without it") {
   no_row_is_half_written(readers::job_fields());
   no_row_is_half_written(readers::rate_book_fields());
+  no_row_is_half_written(readers::crews_fields());
 }
 
 TEST_CASE("every example file is read without a problem") {

@@ -1,7 +1,10 @@
 #include <algorithm>
+#include <cstdlib>
+#include <fstream>
 
 #include "basinwright/season/solve.hpp"
 #include "schedule/hand_problem.hpp"
+#include "season/as_data.hpp"
 #include "season/brute_force.hpp"
 #include "season/random_season.hpp"
 #include "support/places.hpp"
@@ -112,6 +115,22 @@ TEST_CASE("another crew, a looser promise or an open hour never hurts") {
     Answer worse = checked(closed);
     CHECK(worse.value >= base.value);
   }
+}
+
+// By hand, for tests/deep/seasons_by_constraints.py: a season a line with what is found for it.
+TEST_CASE("seasons as data", "[.]") {
+  const char* path = std::getenv("SEASONS");
+  const char* count = std::getenv("COUNT");
+  const char* first = std::getenv("FIRST");
+  REQUIRE((path != nullptr && count != nullptr && first != nullptr));
+  std::ofstream file(path, std::ios::binary);
+  const int begin = std::atoi(first);
+  for (int seed = begin; seed < begin + std::atoi(count); ++seed) {
+    const auto number = static_cast<std::uint32_t>(seed);
+    const Problem problem = random::season(number, {.jobs = seed % 4 == 0 ? 3 : 2});
+    file << as_data(problem, checked(problem), seed) << "\n";
+  }
+  REQUIRE(file.good());
 }
 
 TEST_CASE("the same season twice is the same to the last booking") {

@@ -123,6 +123,8 @@ TEST_CASE("positions are those of the axis wherever the pool stands") {
   CHECK_NEAR(cut.from_x.si(), 17.0);
   CHECK_NEAR(cut.from_y.si(), 5.0);
   CHECK_NEAR(cut.to_y.si(), 17.0);
+  CHECK_NEAR(cut.from.si(), 0.0);
+  CHECK_NEAR(cut.to.si(), 12.0);
 }
 
 TEST_CASE("a pool that is refused has no long section") {

@@ -189,6 +189,11 @@ TEST_CASE("refused, spot depths") {
   refuses(floored(spots), "triangle-without-area", "/floor/triangles/1");
   spots.triangles = {{0, 1, 2}, {0, 1, 3}};
   refuses(floored(spots), "triangles-overlap", "/floor/triangles/1");
+  // Three points are the least; a fourth is missing to cover the rectangle.
+  const auto three = shell::SpotDepthsFloor{{spots.points.begin(), spots.points.begin() + 3}, {}};
+  CHECK(!has(faults(floored(three)), "too-few-points", "/floor/points"));
+  const auto two = shell::SpotDepthsFloor{{spots.points.begin(), spots.points.begin() + 2}, {}};
+  CHECK(has(faults(floored(two)), "too-few-points", "/floor/points"));
   spots.triangles.clear();
   spots.points[2] = {m(3), m(0), m(1)};
   spots.points[3] = {m(2), m(0), m(1)};
@@ -337,6 +342,11 @@ TEST_CASE("warned, tapes that cross too flat") {
   shell::TwoTape tapes{m(c), {{m(9), m(6), 1, 0}, {m(2.5), m(3.1), -1, 0}, {m(2.6), m(2.9), 1, 0}}};
   warns(outlined(tapes), "tapes-cross-too-flat", "/outline/points/0");
   CHECK(!has(faults(outlined(tapes)), "tapes-cross-too-flat", "/outline/points/1"));
+  CHECK(faults(outlined(tapes)).front().message.find("20 degrees") != std::string::npos);
+  // 130 degrees is within what a tape stands.
+  const double wide = base(3.0, 3.0, 130.0);
+  tapes = {m(wide), {{m(3), m(3), 1, 0}, {m(4), m(5), 1, 0}, {m(5), m(4), -1, 0}}};
+  CHECK(!has(faults(outlined(tapes)), "tapes-cross-too-flat", "/outline/points/0"));
   const double d = base(3.0, 3.0, 160.0);
   tapes = {m(d), {{m(3), m(3), 1, 0}, {m(4), m(5), 1, 0}, {m(5), m(4), -1, 0}}};
   warns(outlined(tapes), "tapes-cross-too-flat", "/outline/points/0");
@@ -351,6 +361,10 @@ TEST_CASE("warned, a pool unlike a pool") {
   warns(
       rectangle(8, 4, breaks({{0, 1.0}, {9, 1.8}})), "break-outside-outline", "/floor/points/1/0");
   CHECK(faults(rectangle(8, 4, breaks({{0, 1.0}, {8, 1.8}}))).empty());
+  // Wherever on the plan it stands, also astride of its origin.
+  auto astride = rectangle(8, 4, flat(1.5));
+  astride.outline.place = shell::Place{0.0, m(-4), m(-2)};
+  CHECK(faults(astride).empty());
   auto p = with(shell::Bench{0, m(1), m(3), m(0.5), m(0.2)});
   p.rim_to_water = m(0.25);
   warns(p, "top-above-water", "/features/0/depth");

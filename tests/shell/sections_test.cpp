@@ -1,4 +1,5 @@
 // Sections across a pool, against areas worked out by hand.
+#include <cmath>
 #include <stdexcept>
 
 #include "basinwright/shell/sketch.hpp"
@@ -139,8 +140,9 @@ TEST_CASE("a whole number of kits opens no new one") {
   using basinwright::units::square_metres;
   CHECK(shell::kit_boundaries(p, square_metres(17)).size() == 3);
   CHECK(shell::kit_boundaries(p, square_metres(68)).empty());
+  for (const double none : {0.0, -1.0, std::nan(""), HUGE_VAL})
+    CHECK_THROWS_AS(shell::kit_boundaries(p, square_metres(none)), std::invalid_argument);
   CHECK(shell::kit_boundaries(p, square_metres(100)).empty());
-  CHECK_THROWS_AS(shell::kit_boundaries(p, square_metres(0)), std::invalid_argument);
   CHECK_THROWS_AS(shell::kit_boundaries(p, square_metres(1e-9)), std::invalid_argument);
   CHECK_THROWS_AS(shell::section_areas(rectangle(8, -4, flat(1)), {}), std::invalid_argument);
 }

@@ -6,7 +6,7 @@
 namespace basinwright::readers {
 
 /// What a schema is of: the job file, the rate book, or one line of the site log.
-enum class Subject { job_file, rate_book, site_log };
+enum class Subject { job_file, rate_book, site_log, crews_file };
 
 /// The draft of JSON Schema it is written in.
 enum class Draft { draft_07, draft_2020_12 };

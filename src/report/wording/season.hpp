@@ -46,7 +46,6 @@ inline constexpr char filled_already[] = "filled already";
 inline constexpr char no_dates_see_its_job_sheet[] = "no dates: see its job sheet";
 inline constexpr char crew[] = "Crew";
 inline constexpr char promise[] = "Promise";
-inline constexpr char counts[] = "Counts";
 inline constexpr char kept_in[] = "Kept in";
 inline constexpr char jobs[] = "Jobs";
 inline constexpr char of_years[] = "{} of {} years";
@@ -59,8 +58,6 @@ inline constexpr char late_now[] = "Late now";
 inline constexpr char what_would_help[] = "What would help";
 inline constexpr char late_with_it[] = "Late with it";
 inline constexpr char all_with_it[] = "All with it";
-inline constexpr char nothing_that_was_tried_or_not_looked[] =
-    "Nothing that was tried, or not looked at: the four latest are";
 inline constexpr char promises_that_cannot_be_kept_and_what[] =
     "Promises that cannot be kept, and what would help";
 inline constexpr char work[] = "Work";
@@ -74,20 +71,17 @@ inline constexpr char proven_the_best_season[] = "; proven the best season";
 inline constexpr char not_proven_the_best_see_the_gap[] = "; not proven the best: see the gap";
 inline constexpr char a_lost_recoat_window_waits_for_the[] =
     "; a lost recoat window waits for the maker's advice";
-inline constexpr char provisional_after[] = ", provisional";
+inline constexpr char and_provisional[] = ", provisional";
 inline constexpr char any_crew_may_go_on_with_it_here_bind[] =
     ". Any crew may go on with it here; bind it with the key crew.";
 inline constexpr char begun_and_the_crews_file_does_not_say[] =
     "Begun, and the crews file does not say on which crew: ";
 inline constexpr char begun_after[] = ", begun";
 inline constexpr char jobs_crews_from[] = "{}, {}, from {}";
-inline constexpr char on_after[] = ", on ";
+inline constexpr char on_crew[] = ", on ";
 inline constexpr char places_swapped_with[] = "Places swapped with ";
 inline constexpr char one_more_painter_for_to[] = "One more painter for {}, {} to {}";
 inline constexpr char one_more_painter_on_it_to[] = "One more painter on it, {} to {}";
-inline constexpr char each_was_found_by_booking_again_with[] =
-    "Each was found by booking again with it. Days late; all: of every job, times its priority. "
-    "Wages: of the painter, by the rate book, for the days named.";
 inline constexpr char season_wages[] = "Wages";
 inline constexpr char later_for_it[] = "Later for it";
 inline constexpr char record_it_in_the_jobs_log_hold[] =
@@ -100,5 +94,21 @@ inline constexpr char hold_point_not_there[] = "HOLD POINT: not there";
 inline constexpr char the_makers_advice[] = "The maker's advice";
 inline constexpr char lost_on_site_and_what_makes_it_good[] =
     "Lost on site, and what makes it good";
+inline constexpr char the_promised_day[] = "the promised day";
+inline constexpr char provisional_nothing_is_put_on_the_coat[] =
+    ". Provisional: nothing is put on the coat whose recoat window is lost before the maker's "
+    "advice in writing is there.";
+inline constexpr char past_years[] = "Past years";
+inline constexpr char kept_in_past_years_in_which_the_pool[] =
+    "Kept in: past years in which the pool is full by the promised day, crews and order as here, "
+    "each job as early as the weather of the year allows. The weather is known beforehand, so it "
+    "is the most that can be hoped for.";
+inline constexpr char priority[] = "Priority";
+inline constexpr char wages_of_the_painter_by_the_rate_book[] =
+    " Wages: of the painter, by the rate book, for the days named.";
+inline constexpr char each_was_found_by_booking_again_with[] =
+    "Each was found by booking again with it. Days late; all: of every job, times its priority.";
+inline constexpr char not_looked_at_only_the_latest_are[] = "Not looked at: only the latest are";
+inline constexpr char nothing_that_was_tried[] = "Nothing that was tried";
 
 }  // namespace basinwright::report::say
