@@ -8,6 +8,7 @@
 #include "basinwright/render/svg.hpp"
 #include "html_style.hpp"
 #include "html_table.hpp"
+#include "html_words.hpp"
 #include "markup_text.hpp"
 #include "table_rows.hpp"
 
@@ -98,7 +99,8 @@ class Body {
     if (fact.key.empty()) return "";
     const std::string inner = beside(key_path(key_, fact.key));
     if (inner.empty()) return "";
-    return fmt::format("<dd class=\"beside\"><details>\n<summary>how</summary>\n{}</details></dd>",
+    return fmt::format("<dd class=\"beside\"><details>\n<summary>{}</summary>\n{}</details></dd>",
+                       words::how,
                        inner);
   }
 
@@ -220,7 +222,8 @@ std::string navigation(const std::vector<Part>& parts) {
         fmt::format("<li><a href=\"#{}\">{}</a></li>\n", part.id, html_text(part.section->title));
   }
   if (count < 2) return "";
-  return "<nav aria-label=\"On this page\">\n<ol>\n" + items + "</ol>\n</nav>\n";
+  return fmt::format(
+      "<nav aria-label=\"{}\">\n<ol>\n{}</ol>\n</nav>\n", words::on_this_page, items);
 }
 
 std::string header(const Document& document) {
@@ -254,12 +257,13 @@ std::string html(const Document& document, const HtmlOptions& options) {
       "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n{}"
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
       "<title>{}</title>\n<style>{}</style>\n</head>\n<body{}>\n"
-      "<a class=\"skip\" href=\"#content\">Past the contents</a>\n<div class=\"page\">\n"
+      "<a class=\"skip\" href=\"#content\">{}</a>\n<div class=\"page\">\n"
       "{}{}<main id=\"content\">\n{}</main>\n</div>\n</body>\n</html>\n",
       policy,
       markup_text(title),
-      html_style(options.paper),
+      html_style(options.paper, title),
       document.reading == document::Reading::site ? " class=\"site\"" : "",
+      words::past_the_contents,
       header(document),
       navigation(parts),
       sections);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "display_width.hpp"
+#include "html_words.hpp"
 #include "markup_text.hpp"
 #include "table_rows.hpp"
 #include "visible.hpp"
@@ -167,10 +168,10 @@ std::string_view sign(Role role) {
 }
 
 /// What the box or the line is, for those who hear the page.
-std::string_view unseen(Role role, bool bare) {
-  if (!bare) return "";
-  if (role == Role::tick) return "<span class=\"unseen\">to tick</span>";
-  return role == Role::blank ? "<span class=\"unseen\">to fill in</span>" : "";
+std::string unseen(Role role, bool bare) {
+  if (!bare || (role != Role::tick && role != Role::blank)) return "";
+  return fmt::format("<span class=\"unseen\">{}</span>",
+                     role == Role::tick ? words::to_tick : words::to_fill_in);
 }
 
 }  // namespace

@@ -5,6 +5,8 @@
 #include "basinwright/shell/handbook.hpp"
 #include "explain_tree.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/explain.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -22,13 +24,13 @@ const trace::Step* by_alias(const Subject& s, std::string_view quantity) {
 // The numbers of the page by what it calls them, then the steps between.
 document::Document list_of(const Subject& s) {
   document::Document d;
-  d.title = "What can be explained";
+  d.title = say::what_can_be_explained;
   d.sections = {version_section()};
   document::Table table;
   table.key = "quantities";
-  table.columns = {{"key", "Quantity"},
+  table.columns = {{"key", say::quantity},
                    {"what", "", document::Align::left, false},
-                   {"shown", "Value", document::Align::right},
+                   {"shown", say::value, document::Align::right},
                    {"formula", "", document::Align::left, false}};
   Keys on_page;
   const auto add = [&](const trace::Step& step, const std::string& what) {
@@ -50,7 +52,7 @@ document::Document list_of(const Subject& s) {
   section.key = "explain";
   section.blocks.emplace_back(std::move(table));
   d.sections.push_back(std::move(section));
-  d.bottom_line = {"Ask for one: basinwright explain JOB QUANTITY", {}, Role::plain};
+  d.bottom_line = {say::ask_for_one_basinwright_explain_job, {}, Role::plain};
   return d;
 }
 
@@ -59,10 +61,10 @@ document::Section handbook_section(const Subject& s, std::string_view quantity) 
   const Cells c(s.units, s.rates.currency);
   document::Table table;
   table.key = "handbook";
-  table.columns = {{"body", "Body", document::Align::left, s.job.bodies.size() > 1},
-                   {"rule", "Handbook short cut"},
-                   {"volume_m3", "Volume", document::Align::right},
-                   {"difference", "Misses by", document::Align::right},
+  table.columns = {{"body", say::body, document::Align::left, s.job.bodies.size() > 1},
+                   {"rule", say::handbook_short_cut},
+                   {"volume_m3", say::volume, document::Align::right},
+                   {"difference", say::misses_by, document::Align::right},
                    {"source", "", document::Align::left, false}};
   const auto& bodies = s.plan.take_off.bodies;
   for (std::size_t b = 0; b < bodies.size(); ++b) {
@@ -80,7 +82,7 @@ document::Section handbook_section(const Subject& s, std::string_view quantity) 
     }
   }
   document::Section section;
-  section.title = "Beside it";
+  section.title = say::beside_it;
   const bool none = table.rows.empty();
   table.shown = !none;
   section.blocks.emplace_back(std::move(table));
@@ -109,7 +111,7 @@ std::optional<document::Document> explain(const Subject& s,
   if (step == nullptr) return {};
   auto [value, table] = explained(s, *step, places);
   document::Document d;
-  d.title = "How " + std::string(quantity) + " came about";
+  d.title = say::how_before + std::string(quantity) + say::came_about;
   document::Section section;
   section.blocks.emplace_back(
       document::Paragraph{"explain", "", std::move(value), Role::plain, false});

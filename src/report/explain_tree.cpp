@@ -5,6 +5,8 @@
 #include <set>
 #include <utility>
 
+#include "wording/common.hpp"
+#include "wording/explain.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -21,7 +23,7 @@ class Tree {
   Tree(const Subject& s, const std::vector<GivenPlace>& places, const Keys& elsewhere)
       : s_(s), places_(places), elsewhere_(elsewhere) {
     table_.columns = {
-        {"", "Number"}, {"", "Value", document::Align::right}, {"", "How, and where from"}};
+        {"", say::number}, {"", say::value, document::Align::right}, {"", say::how_and_where_from}};
   }
 
   Value grow(const trace::Step& step, const std::string& name, int depth) {
@@ -69,7 +71,7 @@ class Tree {
       if (key != fmt::format("programme.tasks.{}.start", i)) continue;
       for (const sequence::Held& h : bookings[i].held_by) {
         const std::string one = held(h, s_.units);
-        if (!one.empty()) words += (words.empty() ? "not earlier because of: " : "; ") + one;
+        if (!one.empty()) words += (words.empty() ? say::not_earlier_because_of : "; ") + one;
       }
     }
     return words;
@@ -85,14 +87,14 @@ class Tree {
   }
 
   [[nodiscard]] std::string origin(const trace::Input& input) const {
-    if (!input.from.empty()) return "computed: " + input.from;
+    if (!input.from.empty()) return say::computed + input.from;
     if (input.kind == sources::Kind::given) {
       for (const GivenPlace& place : places_) {
-        if (place.pointer == input.source_place) return "given: " + place.place;
+        if (place.pointer == input.source_place) return say::given + place.place;
       }
-      if (!input.source_place.starts_with('/')) return "given: " + input.source_place;
+      if (!input.source_place.starts_with('/')) return say::given + input.source_place;
       // Nobody gave it: what the job file leaves out has a default.
-      return "default, not given at " + input.source_place;
+      return say::default_not_given_at + input.source_place;
     }
     std::string out = fmt::format("{}: {}", sources::name(input.kind), input.source_key);
     const bool both = !input.source_key.empty() && !input.source_place.empty();

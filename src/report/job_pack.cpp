@@ -4,6 +4,7 @@
 #include "drawing.hpp"
 #include "explain_tree.hpp"
 #include "programme_chart.hpp"
+#include "wording/jobsheet.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -11,7 +12,7 @@ namespace {
 using document::Section;
 
 Section drawings_section(const Subject& s) {
-  Section section{"", "Drawings", {}, true};
+  Section section{"", say::drawings, {}, true};
   for (std::size_t body = 0; body < s.job.bodies.size(); ++body)
     section.blocks.emplace_back(take_off_drawing(s, body));
   return section;
@@ -49,7 +50,7 @@ document::Document job_pack(const Subject& s, const std::vector<GivenPlace>& pla
   };
   d.sections.insert(after("takeoff"), drawings_section(s));
   if (!s.plan.stopped()) {
-    Section chart{"", "Programme chart", {programme_drawing(s)}, true};
+    Section chart{"", say::programme_chart, {programme_drawing(s)}, true};
     d.sections.insert(after("programme"), std::move(chart));
   }
   for (Section& section : explanations(d, s, places)) d.sections.push_back(std::move(section));

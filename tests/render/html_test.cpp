@@ -143,6 +143,19 @@ TEST_CASE("the paper is the one asked for") {
   CHECK(contains(render::html(sample::page(), {Paper::letter}), "@page{size:letter;"));
 }
 
+TEST_CASE("every printed sheet says which page it belongs to") {
+  // A name stands in the style sheet by numbers (CSS Syntax 4.3.7) and can end nothing there.
+  Document page = sample::page();
+  page.title = "Sheet";
+  page.subtitle = "A\"}</style>\n" + std::string(200, 'x');
+  const std::string html = render::html(page);
+  const std::string foot =
+      "@bottom-left{content:\"Sheet \\0000b7\\000020A\\000022\\00007d\\00003c\\00002fstyle";
+  CHECK(contains(html, foot));
+  CHECK(contains(html, "xxx\\002026\";"));
+  CHECK(html.find("</style>") == html.rfind("</style>"));
+}
+
 TEST_CASE("a drawing as large as the paper takes a page of its own") {
   // ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: letter is 8.5 x 11 in.
   const auto made = [](double w, double h, Paper paper) {
