@@ -4,6 +4,7 @@
 #include "drawing.hpp"
 #include "explain_tree.hpp"
 #include "programme_chart.hpp"
+#include "wording/explain.hpp"
 #include "wording/jobsheet.hpp"
 
 namespace basinwright::report {
@@ -33,7 +34,7 @@ std::vector<Section> explanations(const document::Document& d,
     Section section{key, "", {}, true};
     section.folded = true;
     document::Table table = explained(s, step, places, shown).table;
-    table.caption = "How " + key + " came about";
+    table.caption = say::how_before + key + say::came_about;
     section.blocks.emplace_back(std::move(table));
     out.push_back(std::move(section));
   }

@@ -85,7 +85,7 @@ TEST_CASE("the job sheet says that a window is missed on purpose") {
   CHECK(other.at("programme").at("reworks") == 0);
 }
 
-TEST_CASE("a window missed on purpose is a step on the crew's sheet and on the route") {
+TEST_CASE("a window missed on purpose is a step on the sheet of the crew and on the route") {
   const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
   const job::RateBook rates = test::demonstration();
   const job::Plan plan = plain_pool(true);
