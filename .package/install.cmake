@@ -26,6 +26,8 @@ install(FILES ${says}/basinwright.1.gz DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 
 install(FILES README.md DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT program)
 install(DIRECTORY docs DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT program
         PATTERN CHANGELOG.md EXCLUDE PATTERN deep-runs.md EXCLUDE)
+# What one begins a rate book of one's own with.
+install(FILES src/readers/demonstration_rates.json DESTINATION ${CMAKE_INSTALL_DOCDIR}/examples COMPONENT program)
 install(DIRECTORY examples DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT program)
 
 # The library, where its dependencies are installed packages: a fetched one could not be found again.

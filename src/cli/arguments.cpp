@@ -35,13 +35,13 @@ std::vector<std::string> formats_of(Command command) {
 
 bool has_log(Command command) {
   return command == Command::record || command == Command::replan || command == Command::today ||
-         command == Command::coating_record || command == Command::handover;
+         command == Command::coating_record || command == Command::handover ||
+         command == Command::checklist;
 }
 
 void add_log_options(CLI::App& sub, Command command, Texts& t) {
   auto* log = sub.add_option("--log", t.log, "The site log, one JSON object a line");
-  log->type_name("FILE");
-  if (command != Command::handover) log->required();
+  log->type_name("FILE")->required(command != Command::handover && command != Command::checklist);
   sub.add_option("--now", t.now, "The time now, instead of the clock's, such as 2027-05-31T06:00")
       ->type_name("TIME");
   if (command == Command::record) {

@@ -25,7 +25,8 @@ constexpr std::array<CommandRow, 18> rows{{
     {"checklist",
      Command::checklist,
      "The crew's sheets: steps, hold points, readings, cautions, sign-off; day cards",
-     "checklist pool.json --format html --output checklist.html"},
+     "checklist pool.json --format html --output checklist.html\n"
+     "checklist pool.json --log site.log"},
     {"handover",
      Command::handover,
      "What the client keeps: as built, care, what voids it",

@@ -197,9 +197,10 @@ Status carry_out(const Request& r) {
   complain(worded_problems(r, inputs));
   if (refused(r, inputs)) return Status::problems;
   if (r.command == Command::record) return record(r, inputs);
-  const bool running = r.command == Command::replan || r.command == Command::today ||
-                       r.command == Command::coating_record ||
-                       (r.command == Command::handover && !r.log.empty());
+  const bool running =
+      r.command == Command::replan || r.command == Command::today ||
+      r.command == Command::coating_record ||
+      ((r.command == Command::handover || r.command == Command::checklist) && !r.log.empty());
   if (running) return running_job(r, inputs);
   return Errand(r, inputs).run();
 }

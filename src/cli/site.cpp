@@ -117,6 +117,8 @@ class RunningJob {
         return shown(report::morning(site), plan.stopped() || report::no_go(site));
       case Command::coating_record:
         return shown(report::coating_record(site), false);
+      case Command::checklist:
+        return shown(report::checklist(site), !dated);
       case Command::handover:
         return shown(report::handover(site), !dated);
       default:

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "basinwright/job/site_rules.hpp"
 #include "basinwright/sitelog/progress.hpp"
 #include "dust.hpp"
 
@@ -23,6 +24,10 @@ std::size_t section_of(const std::vector<std::string>& names, const std::string&
   return section.empty() ? 0 : std::stoul(section) - 1;
 }
 
+units::Area area_of(const coverage::Cut& cut, const std::string& section) {
+  return cut.sections.at(section_of(cut.names, section));
+}
+
 // How much of its section a part is, by the first coat that was left in the middle.
 double share_of(const std::string& part, const std::optional<sequence::Past>& past) {
   const std::string whole = whole_section(part);
@@ -32,6 +37,22 @@ double share_of(const std::string& part, const std::optional<sequence::Past>& pa
     return part.ends_with(painted_part) ? d.share : 1.0 - d.share;
   }
   return 1.0;
+}
+
+// Done here, its coat comes after it on the route.
+std::string coat_after(const sequence::Programme& programme, const sequence::Booking& again) {
+  for (const sequence::Booking& b : programme.bookings) {
+    const bool here = again.section.empty() || b.section == again.section;
+    if (here && sitelog::is_coat(b.task) && b.start >= again.end) return b.task;
+  }
+  return "unmask";
+}
+
+void add_step(preparation::Step step, const sequence::Booking& first, Plan& plan) {
+  std::vector<preparation::Step>& steps = plan.route.steps;
+  const auto before =
+      std::ranges::find(steps, coat_after(plan.programme, first), &preparation::Step::task);
+  steps.insert(before, std::move(step));
 }
 
 }  // namespace
@@ -58,13 +79,24 @@ sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan) {
 
 void add_reworks(const RateBook& rates, const std::optional<sequence::Past>& past, Plan& plan) {
   const sequence::Productivity& p = rates.productivity;
+  const sequence::Booking* first = nullptr;
+  const sequence::Booking* cleaned = nullptr;
+  units::Area all;
   for (const sequence::Booking& b : plan.programme.bookings) {
-    if (b.task != sitelog::rework_task || b.done) continue;
-    const coverage::Cut& cut = plan.quantities.cut;
-    const units::Area area =
-        cut.sections.at(section_of(cut.names, b.section)) * share_of(b.section, past);
+    if (b.task == sitelog::clean_again_task && cleaned == nullptr) cleaned = &b;
+    if (b.task != sitelog::rework_task) continue;
+    const units::Area area = area_of(plan.quantities.cut, b.section) * share_of(b.section, past);
+    if (first == nullptr) first = &b;
+    all += area;
+    if (b.done) continue;
     plan.reworked += area;
     plan.work.push_back({b.task, b.section, hours_to_rework(p, area), b.people, 1});
+  }
+  for (preparation::Step& step : again_steps(plan)) {
+    const bool abraded = step.task == sitelog::rework_task;
+    const sequence::Booking* booked = abraded ? first : cleaned;
+    step.area = abraded ? all : plan.take_off.painted;
+    if (booked != nullptr) add_step(std::move(step), *booked, plan);
   }
   if (plan.reworked <= units::Area()) return;
   trace::Trace& t = plan.trace;

@@ -83,7 +83,7 @@ class Helper {
     change.make_good = b_.posed.makes_good(j);
     const PosedJob again(q_, b_.rates, b_.now, j, crew, change);
     if (!again.why_not().empty()) return nullptr;
-    return b_.posed.candidate(crew, again, again.posed());
+    return b_.posed.candidate(crew, again);
   }
 
   void try_change(std::size_t j, const SeasonHelp& help, const SeasonChange& change) {
@@ -239,13 +239,17 @@ class Helper {
       more.push_back(q_.jobs[job].past ? nullptr : changed(job, crew_of(j), {.painters = 1}));
     const std::int32_t last = answer_.jobs[j]->at.back().date;
     const auto weekday = static_cast<std::int32_t>(dates::weekday(day(last)));
+    Orders order(part.jobs.size());
+    std::iota(order.begin(), order.end(), 0);
+    const auto plain = rebooked(part, order).jobs[j];
     std::optional<SeasonHelp> best;
     for (std::int32_t back = 0; back < most_weeks; ++back) {
       const std::int32_t monday = last - weekday - back * days_a_week;
       const Week week{monday, monday + days_a_week - 1};
       if (week.to < 0) break;
       auto found = in_week(j, part, more, week);
-      if (found && better(*found, best)) best = std::move(found);
+      const bool by_itself = found && (!plain || found->days_late < plain->days_late);
+      if (by_itself && better(*found, best)) best = std::move(found);
     }
     if (best) out_.lines[j].helps.push_back(std::move(*best));
   }

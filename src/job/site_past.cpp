@@ -151,7 +151,10 @@ class Windows {
         units::minutes(static_cast<double>(std::max<std::int64_t>(0, last - planned)));
     deadline.state = deadline.in_hand < rates_.waits.recoat_reserve.value ? Deadline::State::shorter
                                                                           : Deadline::State::clear;
-    if (lost || deadline.by.minutes() < planned) deadline.state = Deadline::State::lost;
+    if (lost || deadline.by.minutes() < planned) {
+      const bool on_purpose = plan_.system.planned_rework && sitelog::is_coat(deadline.after);
+      deadline.state = on_purpose ? Deadline::State::planned : Deadline::State::lost;
+    }
     found_.push_back(std::move(deadline));
   }
 

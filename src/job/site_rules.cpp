@@ -13,7 +13,7 @@ namespace {
 bool is_before(std::string_view hold) {
   constexpr std::array before{
       "groundwater", "leak-test", "leak-found", "lead-test", "touch-dry", "cured"};
-  return std::ranges::find(before, hold) != before.end();
+  return hold == makers_advice || std::ranges::find(before, hold) != before.end();
 }
 
 // Read with the instruments, and judged as readings.
@@ -25,7 +25,25 @@ void add_once(std::vector<std::string>& words, const std::string& word) {
   if (std::ranges::find(words, word) == words.end()) words.push_back(word);
 }
 
+// Whoever painted the coat knows what it takes; a sheet that gives leave has said it.
+preparation::Step rework_step(bool allowed) {
+  preparation::Step step{std::string(sitelog::rework_task), "window-missed", {}, {}, {}};
+  if (!allowed) step.holds.push_back({std::string(makers_advice)});
+  step.holds.push_back({"no-gloss"});
+  step.actions = {"shrouded-tool", "glossy-corners", "dust-bagged", "dust-off"};
+  return step;
+}
+
 }  // namespace
+
+std::vector<preparation::Step> again_steps(const Plan& plan) {
+  return {{std::string(sitelog::clean_again_task),
+           "etch-lost",
+           {},
+           {{"plastic-sheet"}},
+           {"sweep-and-rinse", "relief-valve-dry", "plugs-tight"}},
+          rework_step(plan.system.planned_rework)};
+}
 
 sitelog::Rules site_rules(const Job& job, const RateBook& rates, const Plan& plan) {
   const materials::CoatingSystem& sheet = plan.system;

@@ -1,6 +1,9 @@
 #include "html_style.hpp"
 
-#include <string_view>
+#include <fmt/format.h>
+
+#include "display_width.hpp"
+#include "utf8.hpp"
 
 namespace basinwright::render {
 namespace {
@@ -80,6 +83,11 @@ summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
 .beside,.beside details{margin:0}
 .beside summary{padding:0;font-size:.875rem;color:var(--soft)}
+.how,.how>summary{margin:0;padding:0}
+.how>summary{list-style:none;text-decoration:underline dotted var(--soft);text-underline-offset:.2em}
+.how>summary::-webkit-details-marker{display:none}
+table:has(.how){position:relative}
+.how>div{position:absolute;z-index:1;left:0;right:0;min-width:min(30rem,86vw);padding:.75rem 1rem 0;border:1px solid var(--soft);background:#fff;text-align:left;font-size:.875rem;font-weight:400;white-space:normal}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
@@ -103,13 +111,15 @@ table.wide tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
 table.wide tbody th{font-weight:700}
 table.wide td[data-title]:not(.empty)::before{content:attr(data-title) ": ";color:var(--soft);font-weight:400}
 table.wide td.empty{display:none}
+.how>div{position:static;min-width:0;padding:.5rem 0 0;border:0}
 td.blank .line{width:60%}
 }
 @media print{
 :root{--soft:#333;--rule:#999;--accent:#000;--ink:#000;--strong:#000}
 body{font-size:9.5pt;line-height:1.42}
 .page{max-width:none;padding:0}
-nav,.skip,details:not([open]){display:none}
+nav,.skip,details:not([open]):not(.how),.how>div{display:none}
+.how>summary{text-decoration:none}
 h1{font-size:21pt}
 h2{font-size:13pt}
 h3{font-size:10.5pt}
@@ -121,7 +131,9 @@ section{margin-top:6.5mm}
 section.under{margin-top:5mm}
 section.page-start{break-before:page;margin-top:0}
 tr,.facts>div{break-inside:avoid}
-table.short,dl{break-inside:avoid}
+table.short,dl:not(:has(>:nth-child(15))){break-inside:avoid}
+section:last-of-type:not(.page-start):has(dd.blank){break-before:avoid}
+section:has(+section:last-of-type:not(.page-start) dd.blank){break-inside:avoid}
 .room{height:32mm;margin-bottom:-32mm;break-inside:avoid;break-after:avoid}
 .sheets>h2,.sheets>h3{display:none}
 .sheets{margin:0}
@@ -136,14 +148,16 @@ a{color:inherit;text-decoration:none}
 .site{font-size:13pt;line-height:1.35}
 .site h1{font-size:25pt}
 .site h2{font-size:19pt}
-.site h3{font-size:15pt;margin-bottom:2mm}
-.site p.heading{margin-bottom:2.5mm}
-.site p,.site dl,.site ul,.site table{margin-bottom:3.5mm}
-.site p.caution{margin-bottom:2.5mm}
-.site th,.site td{padding-top:1.8mm;padding-bottom:1.8mm}
+.site h3{font-size:15pt;margin-bottom:1.5mm}
+.site p.heading{margin-bottom:2mm}
+.site p,.site dl,.site ul,.site table{margin-bottom:3mm}
+.site section.under{margin-top:4mm}
+.site .box{width:6mm;height:6mm;vertical-align:-1.1mm}
+.site p.caution{margin-bottom:1.8mm}
+.site th,.site td{padding-top:1.5mm;padding-bottom:1.5mm}
 .site thead th,.site thead td{font-size:12pt}
-.site .facts>div{padding:1.4mm 0;grid-template-columns:62mm 1fr}
-.site li{margin-bottom:1.4mm}
+.site .facts>div{padding:1.1mm 0;grid-template-columns:62mm 1fr}
+.site li{margin-bottom:1.1mm}
 .site section:not(.under),.site .ticks,.site table{break-inside:avoid}
 .site .room{display:none}
 .site p{break-inside:avoid}
@@ -162,16 +176,48 @@ figure{break-inside:avoid}
 }
 )css";
 
+/// A text as a CSS string: all but letters, digits and spaces by number (CSS Syntax 4.3.7), so that
+/// no name can end the string or the element it stands in.
+std::string css_string(std::string_view text) {
+  constexpr std::size_t widest = 90;
+  std::string out;
+  std::size_t width = 0;
+  bool after_number = false;
+  for (std::size_t at = 0; at < text.size();) {
+    const Scalar scalar = scalar_at(text, at);
+    at += scalar.length;
+    const char32_t c = scalar.value < U' ' ? U' ' : scalar.value;
+    width += display_width(c);
+    if (width > widest) return out + "\\002026";
+    const bool letter =
+        (c >= U'0' && c <= U'9') || (c >= U'A' && c <= U'Z') || (c >= U'a' && c <= U'z');
+    // A space after a number belongs to the number.
+    const bool plain = letter || (c == U' ' && !after_number);
+    out += plain ? std::string(1, static_cast<char>(c))
+                 : fmt::format("\\{:06x}", static_cast<std::uint32_t>(c));
+    after_number = !plain;
+  }
+  return out;
+}
+
 /// Margins are the printer's affair on an ordinary page; a drawing brings its own.
-std::string pages(std::string_view size, std::string_view width, std::string_view height) {
-  constexpr std::string_view foot =
-      "@bottom-right{content:counter(page) \" / \" counter(pages);font:8pt sans-serif}";
-  std::string out = "@page{size:";
-  out.append(size).append(";margin:16mm 15mm 17mm;").append(foot).append("}\n");
-  out.append("@page upright{size:").append(size).append(";margin:0;@bottom-right{content:none}}\n");
+std::string pages(std::string_view size,
+                  std::string_view width,
+                  std::string_view height,
+                  std::string_view foot) {
+  constexpr std::string_view none = "@bottom-left{content:none}@bottom-right{content:none}";
+  std::string out = fmt::format(
+      "@page{{size:{};margin:14mm 15mm 15mm;@bottom-left{{content:\"{}\";font:8pt "
+      "sans-serif;white-space:nowrap}}@bottom-right{{content:counter(page) \" / \" "
+      "counter(pages);font:8pt sans-serif}}}}\n",
+      size,
+      css_string(foot));
+  out.append("@page upright{size:").append(size).append(";margin:0;").append(none).append("}\n");
   out.append("@page across{size:")
       .append(size)
-      .append(" landscape;margin:0;@bottom-right{content:none}}\n");
+      .append(" landscape;margin:0;")
+      .append(none)
+      .append("}\n");
   // A hair less than the page, or rounding would add an empty one.
   out.append("@media print{figure.upright{page:upright;width:")
       .append(width)
@@ -187,10 +233,10 @@ std::string pages(std::string_view size, std::string_view width, std::string_vie
 
 }  // namespace
 
-std::string html_style(document::Paper paper) {
+std::string html_style(document::Paper paper, std::string_view foot) {
   const bool letter = paper == document::Paper::letter;
-  return std::string(ordinary) +
-         (letter ? pages("letter", "215.9mm", "279.4mm") : pages("A4", "210mm", "297mm"));
+  return std::string(ordinary) + (letter ? pages("letter", "215.9mm", "279.4mm", foot)
+                                         : pages("A4", "210mm", "297mm", foot));
 }
 
 }  // namespace basinwright::render

@@ -9,6 +9,8 @@
 #include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/site.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -86,7 +88,7 @@ class Agenda {
   }
 
   [[nodiscard]] std::string titled(std::string what, const std::string& section = "") const {
-    if (!section.empty()) what += ", section " + section;
+    if (!section.empty()) what += say::section_after + section;
     return client_.empty() ? what : what + " \u00b7 " + client_;
   }
 
@@ -115,7 +117,7 @@ class Agenda {
       }
       add(EntryKind::to_do,
           uid("order", order.supplier),
-          titled(order.supplier.empty() ? "Order" : "Order from " + order.supplier),
+          titled(order.supplier.empty() ? say::order : say::order_from + order.supplier),
           fmt::format("{}", fmt::join(items, ", ")),
           "",
           dates::iso(*order.by));
@@ -135,10 +137,12 @@ class Agenda {
     std::string why;
     for (const sequence::Held& h : b.held_by) {
       const std::string words = held(h, s_.units);
-      if (!words.empty()) why += (why.empty() ? "Not earlier because of: " : "; ") + words;
+      if (!words.empty()) why += (why.empty() ? say::not_earlier_because_of_before : "; ") + words;
     }
-    std::string text = b.people > 0 ? fmt::format("{} people", b.people) : "Nobody works on it";
-    if (is_over(b)) text = b.assumed ? "Done, not recorded" : "Done";
+    std::string text =
+        b.people > 0 ? fmt::format(say::people_of, b.people) : say::nobody_works_on_it;
+    if (b.people == 1) text = say::one_person;
+    if (is_over(b)) text = b.assumed ? say::done_not_recorded : say::done;
     if (!why.empty()) text += "\n" + why;
     Entry& entry = add(EntryKind::work,
                        uid("task", name_of(b)),
@@ -150,7 +154,12 @@ class Agenda {
   }
 
   void add_holds() {
-    for (const preparation::Step& step : s_.plan.route.steps) {
+    std::vector<preparation::Step> steps = s_.plan.route.steps;
+    // A programme until now may have booked what this one needs no more.
+    for (preparation::Step& step : job::again_steps(s_.plan)) {
+      if (!s_.plan.route.has(step.task)) steps.push_back(std::move(step));
+    }
+    for (const preparation::Step& step : steps) {
       // What is read before a coat is due when it starts, the rest before the next task.
       const bool before = step.task.starts_with("coat-") || step.task == "fill";
       for (auto b = bookings_.begin(); b != bookings_.end(); ++b) {
@@ -158,7 +167,8 @@ class Agenda {
         const bool again = std::any_of(
             b + 1, bookings_.end(), [&](const Booking& later) { return same_task(later, *b); });
         if (again) continue;  // Of work in parts the last one counts.
-        for (const preparation::HoldPoint& point : step.holds) add_hold(*b, point.code, before);
+        for (const preparation::HoldPoint& point : step.holds)
+          add_hold(*b, point.code, before || point.code == job::makers_advice);
       }
     }
   }
@@ -167,8 +177,8 @@ class Agenda {
     const HoldWords words = hold(code);
     Entry& entry = add(EntryKind::to_do,
                        uid("hold", fmt::format("{}/{}/{}", b.task, whole(b.section), code)),
-                       titled(fmt::format("Hold: {}, {}", task(b.task), words.what), b.section),
-                       fmt::format("Go on when: {}.", words.limit),
+                       titled(fmt::format(say::hold, task(b.task), words.what), b.section),
+                       fmt::format(say::go_on_when_of, words.limit),
                        "",
                        dates::iso(before ? b.start : b.end));
     if (is_released(b, code, before)) entry.state = document::EntryState::done;
@@ -195,10 +205,8 @@ class Agenda {
       if (next == bookings_.end() || next->done) continue;
       add(EntryKind::deadline,
           uid("window", named(b.task, b.section)),
-          titled(fmt::format("Recoat window of {} closes", task(b.task)), b.section),
-          fmt::format("{} starts before this, or it is a hold point: the maker's advice in "
-                      "writing, usually abrade and clean first.",
-                      task(next->task)),
+          titled(fmt::format(say::recoat_window_of_closes, task(b.task)), b.section),
+          fmt::format(say::starts_before_this_or_it_is_a_hold, task(next->task)),
           dates::iso(close_of(b, *next)),
           "");
     }
@@ -211,7 +219,7 @@ class Agenda {
     };
     if (site_ != nullptr) {
       for (const job::Deadline& d : site_->deadlines) {
-        const bool alive = d.state != job::Deadline::State::lost;
+        const bool alive = d.is_alive();
         if (alive && d.task == next.task && d.section == next.section) return d.by;
       }
     }
@@ -252,7 +260,7 @@ document::Agenda agenda_of(const Site& site) {
     const bool kept = std::ranges::any_of(agenda.entries,
                                           [&](const Entry& entry) { return entry.uid == old.uid; });
     if (kept || old.uid.find("-order-") != std::string::npos) continue;
-    old.description = "No longer in the programme.";
+    old.description = say::no_longer_in_the_programme;
     old.state = document::EntryState::cancelled;
     agenda.entries.push_back(std::move(old));
   }

@@ -4,6 +4,7 @@
 
 #include "basinwright/units/show.hpp"
 #include "basinwright/units/unit.hpp"
+#include "cells.hpp"
 #include "word_table.hpp"
 #include "words.hpp"
 
@@ -156,7 +157,8 @@ CautionWords caution(std::string_view code) {
 std::string caution_text(const job::Caution& caution, units::System system) {
   const bool us = system == units::System::us;
   const auto gas = [&](units::Volume v) {
-    return us ? units::show_in(v, units::cubic_feet, 1) : units::show_in(v, units::litres, 0);
+    return grouped(us ? units::show_in(v, units::cubic_feet, 1)
+                      : units::show_in(v, units::litres, 0));
   };
   std::string_view amount;
   std::string figure = units::fixed(caution.figure, 0);

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 
 #include "basinwright/dates/date.hpp"
 #include "basinwright/document/document.hpp"
@@ -15,6 +16,10 @@ namespace basinwright::report {
 using document::Cell;
 using document::Role;
 using document::Value;
+
+/// Thousands apart in the number that a text begins with: "21316.1 US gal" becomes
+/// "21,316.1 US gal".
+[[nodiscard]] std::string grouped(std::string_view text);
 
 /// Makes cells in one unit system and currency. JSON values stay in the unit that their key names
 /// (m2, L, kg, h), whatever people read.
@@ -66,10 +71,10 @@ class Cells {
     return quantity(units::fixed(d.in(units::hours), decimals) + " h", d.in(units::hours));
   }
   [[nodiscard]] static Cell count(std::int64_t n) {
-    return {std::to_string(n), Value(n), Role::quantity};
+    return {grouped(std::to_string(n)), Value(n), Role::quantity};
   }
   [[nodiscard]] static Cell number(double v, int decimals) {
-    return {units::fixed(v, decimals), Value(v), Role::quantity};
+    return quantity(units::fixed(v, decimals), v);
   }
   [[nodiscard]] Cell money(money::Money m) const {
     return {grouped(money::plain(m, currency_)), Value(money::plain(m, currency_)), Role::money};
@@ -107,15 +112,8 @@ class Cells {
   [[nodiscard]] units::System system() const { return system_; }
 
  private:
-  [[nodiscard]] static Cell quantity(std::string text, double value) {
-    return {std::move(text), Value(value), Role::quantity};
-  }
-  // 1234567.80 -> 1,234,567.80
-  [[nodiscard]] static std::string grouped(std::string plain) {
-    const std::size_t dot = std::min(plain.find('.'), plain.size());
-    const std::size_t first = plain.starts_with('-') ? 1 : 0;
-    for (std::size_t i = dot; i > first + 3; i -= 3) plain.insert(i - 3, 1, ',');
-    return plain;
+  [[nodiscard]] static Cell quantity(std::string_view text, double value) {
+    return {grouped(text), Value(value), Role::quantity};
   }
 
   units::System system_;

@@ -7,6 +7,8 @@
 #include "basinwright/units/show.hpp"
 #include "basinwright/units/unit.hpp"
 #include "drawing_sheet.hpp"
+#include "wording/common.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -152,7 +154,7 @@ double draw_strip(ChartSheet& sheet, const Subject& s, double top) {
   const materials::Limits& limits = s.plan.system.limits;
   Strip strip(sheet, days);
 
-  Panel air{"Air", "limits while painting", 22.0, {}, {}};
+  Panel air{say::air, say::limits_while_painting, 22.0, {}, {}};
   const auto air_low = limits.air_min.value;
   const auto air_high = limits.air_max.value;
   air.range = range_of(days, air_of, {in_celsius(air_low) - 2.0, in_celsius(air_high) + 2.0});
@@ -161,7 +163,7 @@ double draw_strip(ChartSheet& sheet, const Subject& s, double top) {
   double y = strip.panel(air, air_of, top);
   strip.curve(air, air_of, top, {0.3});
 
-  Panel margin{"Shell above dew point", "coat only above the limit", 16.0, {}, {}};
+  Panel margin{say::shell_above_dew_point, say::coat_only_above_the_limit, 16.0, {}, {}};
   const double least = limits.dew_margin.value.in(units::kelvins);
   margin.range = range_of(days, margin_of, {0.0, 2.0 * least});
   margin.limits = {{least, units::show(limits.dew_margin.value, s.units, 1)}};
@@ -174,7 +176,7 @@ double draw_strip(ChartSheet& sheet, const Subject& s, double top) {
   const std::string deepest_text = s.units == units::System::us
                                        ? units::show_in(deepest, units::inches, 2)
                                        : units::show_in(deepest, units::millimetres, 1);
-  const Panel rain{"Rain", "an hour; full height " + deepest_text, 10.0, most, {}};
+  const Panel rain{say::rain, say::an_hour_full_height + deepest_text, 10.0, most, {}};
   top = y + gap;
   y = strip.panel(rain, rain_of, top);
   strip.bars(rain, rain_of, top);
@@ -186,7 +188,7 @@ double draw_nights(ChartSheet& sheet, const Subject& s, double top) {
   constexpr double least_day = 3.0;
   if (s.strip == nullptr || s.strip->empty() || !s.strip->front().sun) return top;
   if (sheet.day_width() < least_day) return top;
-  sheet.write("Night", {sheet.content().left, top + 2.2}, letters::label, Anchor::start, true);
+  sheet.write(say::night, {sheet.content().left, top + 2.2}, letters::label, Anchor::start, true);
   for (std::size_t day = 0; day < s.strip->size(); ++day) {
     const auto& sun = (*s.strip)[day].sun;
     if (!sun || !sun->sunrise || !sun->sunset) continue;

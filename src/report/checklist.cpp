@@ -1,12 +1,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "agenda.hpp"
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
-#include "words.hpp"
+#include "site_parts.hpp"
+#include "wording/checklist.hpp"
+#include "wording/common.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -23,6 +26,7 @@ using sequence::Booking;
 
 /// Everything that happens on a day.
 struct Day {
+  int number = 1;
   std::string title;
   std::vector<StepOnDay> steps;
 };
@@ -39,45 +43,55 @@ std::set<dates::Date> days_of(const Booking& b) {
   return days;
 }
 
-std::vector<Day> days_with_dates(const job::Plan& plan) {
+// Of a job that has begun the days from `from` on, and what is not done on them; they keep their
+// numbers.
+std::vector<Day> days_with_dates(const job::Plan& plan, const std::optional<dates::Date>& from) {
   std::set<dates::Date> all;
-  for (const Booking& b : plan.programme.bookings) all.merge(days_of(b));
+  for (const Booking& b : plan.programme.bookings) {
+    if (step_of(plan, b.task) != nullptr) all.merge(days_of(b));
+  }
   std::vector<Day> days;
+  int number = 0;
   for (const dates::Date date : all) {
     Day day;
+    day.number = ++number;
     for (const Booking& b : plan.programme.bookings) {
       const std::set<dates::Date> own = days_of(b);
       const Step* step = step_of(plan, b.task);
-      if (step == nullptr || !own.contains(date)) continue;
+      const bool over = b.done && !b.going_on;
+      if (step == nullptr || over || !own.contains(date)) continue;
       day.steps.push_back({step, &b, date == *own.begin(), date == *own.rbegin()});
     }
-    day.title = fmt::format("Day {} · {}", days.size() + 1, Cells::date(date).text);
-    if (!day.steps.empty()) days.push_back(std::move(day));
+    day.title = fmt::format(say::day_of, number, Cells::date(date).text);
+    if (!day.steps.empty() && (!from || date >= *from)) days.push_back(std::move(day));
   }
   return days;
 }
 
-std::vector<Day> days_of_plan(const job::Plan& plan) {
-  if (plan.programme.feasible) return days_with_dates(plan);
-  Day day{"In this order; there are no dates yet", {}};
+std::vector<Day> days_of_plan(const job::Plan& plan, const std::optional<dates::Date>& from) {
+  if (plan.programme.feasible) return days_with_dates(plan, from);
+  Day day{1, say::in_this_order_there_are_no_dates_yet, {}};
   for (const Step& step : plan.route.steps) day.steps.push_back({&step, nullptr, true, true});
   return {std::move(day)};
 }
 
 Table day_table(const Day& day) {
   Table table;
-  table.columns = {
-      {"", "From"}, {"", "To"}, {"", "Task"}, {"", "People", Align::right}, {"", "Done"}};
+  table.columns = {{"", say::from},
+                   {"", say::to},
+                   {"", say::task},
+                   {"", say::people, Align::right},
+                   {"", say::done}};
   for (const StepOnDay& at : day.steps) {
     const Booking& b = *at.booking;
-    const std::string section = b.section.empty() ? "" : ", section " + b.section;
+    const std::string section = b.section.empty() ? "" : say::section_after + b.section;
     const bool ends_today = at.last && b.start.date() == b.end.date();
     table.rows.push_back(
-        {{Cells::words(at.first ? dates::clock(b.start) : "goes on"),
+        {{Cells::words(at.first ? dates::clock(b.start) : say::goes_on_small),
           Cells::words(ends_today || (at.last && !at.first) ? dates::clock(b.end)
                                                             : Cells::moment(b.end).text),
           Cells::words(task(b.task) + section),
-          b.people > 0 ? Cells::count(b.people) : Cells::nothing("nobody"),
+          b.people > 0 ? Cells::count(b.people) : Cells::nothing(say::nobody),
           Cells::tick()}});
   }
   return table;
@@ -93,63 +107,80 @@ Section day_section(const Day& day) {
 Section site_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   const job::Site& site = s.job.site;
-  Section section{"", "This site", {}, true};
+  Section section{"", say::this_site, {}, true};
   Facts facts;
   const auto said = [&](const char* label, const std::string& text) {
     facts.facts.push_back({"", label, text.empty() ? Cells::blank() : Cells::words(text), true});
   };
-  said("Client", s.job.heading.client.name);
-  said("Address, for an ambulance", s.job.heading.client.address);
-  facts.facts.push_back({"", "Painted area", c.area(s.plan.take_off.painted), true});
-  facts.facts.push_back({"", "Water", c.bulk(s.plan.take_off.total.water_volume), true});
-  facts.facts.push_back({"", "Deepest", c.length(s.plan.take_off.total.deepest), true});
-  said("Parking", site.parking);
-  said("Hours allowed", site.hours);
-  said("Sewer gully", site.gully);
+  said(say::client, s.job.heading.client.name);
+  said(say::address_for_an_ambulance, s.job.heading.client.address);
+  facts.facts.push_back({"", say::painted_area, c.area(s.plan.take_off.painted), true});
+  facts.facts.push_back({"", say::water, c.bulk(s.plan.take_off.total.water_volume), true});
+  facts.facts.push_back({"", say::deepest, c.length(s.plan.take_off.total.deepest), true});
+  said(say::parking, site.parking);
+  said(say::hours_allowed, site.hours);
+  said(say::sewer_gully, site.gully);
   if (site.ph_min || site.ph_max) {
-    said("pH the sewer takes",
-         fmt::format("{} to {}",
+    said(say::ph_the_sewer_takes,
+         fmt::format(say::to_of,
                      site.ph_min ? units::fixed(*site.ph_min, 1) : "?",
                      site.ph_max ? units::fixed(*site.ph_max, 1) : "?"));
   }
   std::string permits;
   for (const job::Permit& permit : site.permits)
     permits += (permits.empty() ? "" : "; ") + permit.what;
-  if (!permits.empty()) said("Permits in hand before work", permits);
+  if (!permits.empty()) said(say::permits_in_hand_before_work, permits);
   section.blocks.emplace_back(std::move(facts));
   return section;
 }
 
 Section emergency_section(const Subject& s) {
-  Section section{"", "Emergency and first aid", {}, true};
+  Section section{"", say::emergency_and_first_aid, {}, true};
   section.own_page = true;
   const std::string& call = s.job.site.emergency;
   section.blocks.emplace_back(
-      Facts{{{"", "Call", call.empty() ? Cells::blank() : Cells::words(call), true},
-             {"", "Nearest hospital", Cells::blank(), true},
-             {"", "First-aider on site", Cells::blank(), true},
-             {"", "Safety data sheets lie at", Cells::blank(), true},
-             {"", "Power is cut at", Cells::blank(), true}}});
+      Facts{{{"", say::call, call.empty() ? Cells::blank() : Cells::words(call), true},
+             {"", say::nearest_hospital, Cells::blank(), true},
+             {"", say::first_aider_on_site, Cells::blank(), true},
+             {"", say::safety_data_sheets_lie_at, Cells::blank(), true},
+             {"", say::power_is_cut_at, Cells::blank(), true}}});
   Table table;
-  table.caption = "First aid; the safety data sheet of the product goes first";
-  table.columns = {{"", "What happened"}, {"", "What is done"}};
+  table.caption = say::first_aid_the_safety_data_sheet_of_the;
+  table.columns = {{"", say::what_happened}, {"", say::what_is_done}};
   for (const FirstAid& aid : first_aid())
     table.rows.push_back({{Cells::words(aid.what), Cells::words(aid.what_to_do)}});
   section.blocks.emplace_back(std::move(table));
   return section;
 }
 
+Table to_sign(std::string caption, std::string when, std::int64_t lines) {
+  Table table;
+  table.caption = std::move(caption);
+  table.columns = {{"", say::name}, {"", say::signature}, {"", std::move(when)}};
+  for (std::int64_t i = 0; i < lines; ++i)
+    table.rows.push_back({{Cells::blank(), Cells::blank(), Cells::blank()}});
+  return table;
+}
+
+/// Who was told before the work; two more lines than the crew has people, for whoever joins it.
+Table briefing(const Subject& s) {
+  constexpr std::int64_t more = 2;
+  return to_sign(
+      say::briefed_before_the_work, say::date, std::llround(s.job.crew.people.value) + more);
+}
+
 Section deciders_section(const Subject& s) {
-  Section section{"", "Who decides", {}, true};
+  Section section{"", say::who_decides, {}, true};
   section.blocks.emplace_back(caution_paragraph(s, "who-decides"));
   Table table;
-  table.caption = "Not this crew's work";
-  table.columns = {{"", "What"}, {"", "Decided or done by"}};
+  table.caption = say::not_this_crews_work;
+  table.columns = {{"", say::what}, {"", say::decided_or_done_by}};
   for (const Aid& row : licensed_work()) {
     table.rows.push_back(
         {{Cells::words(std::string(row.what)), Cells::words(std::string(row.what_to_do))}});
   }
   section.blocks.emplace_back(std::move(table));
+  section.blocks.emplace_back(briefing(s));
   return section;
 }
 
@@ -177,12 +208,12 @@ Section machine_section(const Subject& s, const std::vector<Day>& days) {
   for (const char* key :
        {"day", "task", "section", "start", "end", "people", "actions", "holds", "cautions"})
     table.columns.push_back({key, ""});
-  for (std::size_t d = 0; d < days.size(); ++d) {
-    for (const StepOnDay& at : days[d].steps) {
+  for (const Day& day : days) {
+    for (const StepOnDay& at : day.steps) {
       const Booking* b = at.booking;
       Row row;
       row.cells = {
-          Cells::count(static_cast<std::int64_t>(d) + 1),
+          Cells::count(day.number),
           Cells::words(at.step->task),
           b == nullptr || b->section.empty() ? Cells::nothing("") : Cells::words(b->section),
           b == nullptr ? Cells::nothing("") : Cells::moment(b->start),
@@ -232,8 +263,8 @@ Paragraph caution_paragraph(const Subject& s, const std::string& code, std::stri
 Table readings_table(const Subject& s, const std::vector<std::string>& columns) {
   const materials::Limits& limits = s.plan.system.limits;
   Table table;
-  table.caption = "Readings, inside these limits or nobody paints";
-  table.columns = {{"", "Reading"}, {"", "Limit"}};
+  table.caption = say::readings_inside_these_limits_or_nobody;
+  table.columns = {{"", say::reading}, {"", say::limit}};
   for (const std::string& title : columns) table.columns.push_back({"", title});
   const auto row = [&](std::string what, std::string limit, const char* unit) {
     Row made;
@@ -243,54 +274,50 @@ Table readings_table(const Subject& s, const std::vector<std::string>& columns) 
   };
   const char* degrees = s.units == units::System::us ? "°F" : "°C";
   const auto t = [&](units::Temperature value) { return units::show(value, s.units, 0); };
-  row("Time", "", "");
-  row("Air", fmt::format("{} to {}", t(limits.air_min.value), t(limits.air_max.value)), degrees);
-  row("Shell",
-      fmt::format("{} to {}", t(limits.shell_min.value), t(limits.shell_max.value)),
+  row(say::time, "", "");
+  row(say::air, fmt::format(say::to_of, t(limits.air_min.value), t(limits.air_max.value)), degrees);
+  row(say::shell,
+      fmt::format(say::to_of, t(limits.shell_min.value), t(limits.shell_max.value)),
       degrees);
-  row("Humidity", "at most " + units::show(limits.humidity_max.value, 0), "%");
-  row("Dew point", "", degrees);
-  row("Shell above dew point",
-      "at least " + units::show(limits.dew_margin.value, s.units, 1),
+  row(say::humidity, say::at_most + units::show(limits.humidity_max.value, 0), "%");
+  row(say::dew_point, "", degrees);
+  row(say::shell_above_dew_point,
+      say::at_least + units::show(limits.dew_margin.value, s.units, 1),
       degrees);
-  if (limits.wind_max) row("Wind", "as the data sheet says", "");
+  if (limits.wind_max) row(say::wind, say::as_the_data_sheet_says, "");
   return table;
 }
 
 Table signatures() {
-  Table table;
-  table.caption = "End of the day";
-  table.columns = {{"", "Name"}, {"", "Signature"}, {"", "Time"}};
-  constexpr int lines = 2;
-  for (int i = 0; i < lines; ++i)
-    table.rows.push_back({{Cells::blank(), Cells::blank(), Cells::blank()}});
-  return table;
+  constexpr std::int64_t lines = 2;
+  return to_sign(say::end_of_the_day, say::time, lines);
 }
 
-document::Document checklist(const Subject& s) {
+namespace {
+
+document::Document sheets(const Subject& s, const std::optional<dates::Date>& from) {
   document::Document d;
-  d.title = "Site checklist";
+  d.title = say::site_checklist;
   d.subtitle = subtitle_of(s.job);
   d.reading = document::Reading::site;
-  d.notices = notices(s);
+  d.notices = notices(s, from ? Goods::by_log : Goods::by_order);
   d.sections = {version_section(),
                 heading_section(s),
                 site_section(s),
                 emergency_section(s),
                 deciders_section(s)};
-  d.agenda = agenda_of(s);
   if (s.plan.stopped()) {
     const StopWords words = stop(s.plan.route.stop->why);
-    Section section{"", "Nobody starts", {}, true};
+    Section section{"", say::nobody_starts, {}, true};
     section.blocks.emplace_back(Paragraph{"", std::string(words.why), {}, Role::stop, true});
     section.blocks.emplace_back(
-        Paragraph{"", fmt::format("Cleared by: {}.", words.clear_by), {}, Role::plain, true});
+        Paragraph{"", fmt::format(say::cleared_by_of, words.clear_by), {}, Role::plain, true});
     d.sections.push_back(std::move(section));
     d.sections.push_back(cautions_section(s));
-    d.bottom_line = {"STOP: nobody starts on this job", {}, Role::stop};
+    d.bottom_line = {say::stop_nobody_starts_on_this_job, {}, Role::stop};
     return d;
   }
-  const std::vector<Day> days = days_of_plan(s.plan);
+  const std::vector<Day> days = days_of_plan(s.plan, from);
   const auto& mornings = s.plan.mixing.mornings;
   d.sections.push_back(machine_section(s, days));
   for (const Day& day : days) {
@@ -308,12 +335,28 @@ document::Document checklist(const Subject& s) {
     d.sections.back().blocks.emplace_back(signatures());
   }
   for (Section& card : day_cards(s, mornings)) d.sections.push_back(std::move(card));
-  d.bottom_line = {fmt::format("{} days · {} hold points · {} kits",
-                               s.plan.programme.feasible ? std::to_string(days.size()) : "no",
-                               hold_points(s.plan),
-                               s.plan.quantities.kits),
-                   {},
-                   Role::total};
+  d.bottom_line = {
+      fmt::format(say::days_hold_points_kits,
+                  s.plan.programme.feasible ? std::to_string(days.size()) : say::no_days,
+                  hold_points(s.plan),
+                  s.plan.quantities.kits),
+      {},
+      Role::total};
+  return d;
+}
+
+}  // namespace
+
+document::Document checklist(const Subject& s) {
+  document::Document d = sheets(s, {});
+  d.agenda = agenda_of(s);
+  return d;
+}
+
+document::Document checklist(const Site& site) {
+  document::Document d = sheets(site.subject, site.now.date());
+  d.subtitle += (d.subtitle.empty() ? "" : " · ") + (say::the_rest_as_of + at(site.now));
+  d.agenda = agenda_of(site);
   return d;
 }
 

@@ -6,6 +6,8 @@
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
 #include "mixing_words.hpp"
+#include "wording/checklist.hpp"
+#include "wording/common.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -33,7 +35,7 @@ List ticks(const Lines& lines) {
 Section acid_card(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   const chemistry::Etch& etch = *s.plan.quantities.etch;
-  Section section = card("Acid mix card");
+  Section section = card(say::acid_mix_card);
   for (const char* code :
        {"acid-into-water", "neat-acid", "acid-and-chlorine", "acid-and-granules"}) {
     for (const job::Caution& caution : s.plan.cautions) {
@@ -43,17 +45,19 @@ Section acid_card(const Subject& s) {
   Facts facts;
   for (const chemistry::EtchMix& mix : etch.mixes) {
     const chemistry::Parts parts = mix.ratio.parts;
-    const std::string ratio =
-        parts.water <= 0.0 ? "neat acid"
-                           : fmt::format("{:g} of acid to {:g} of water", parts.acid, parts.water);
-    facts.facts.push_back(
-        {"", mix.where == "all" ? "Parts" : "Parts, " + mix.where, Cells::words(ratio), true});
+    const std::string ratio = parts.water <= 0.0
+                                  ? say::neat_acid
+                                  : fmt::format(say::of_acid_to_of_water, parts.acid, parts.water);
+    facts.facts.push_back({"",
+                           mix.where == "all" ? say::parts : say::parts_before + mix.where,
+                           Cells::words(ratio),
+                           true});
   }
-  facts.facts.push_back({"", "Acid in all", c.litres(etch.acid), true});
-  facts.facts.push_back({"", "Water in all, first", c.litres(etch.water), true});
+  facts.facts.push_back({"", say::acid_in_all, c.litres(etch.acid), true});
+  facts.facts.push_back({"", say::water_in_all_first, c.litres(etch.water), true});
   section.blocks.emplace_back(std::move(facts));
   Table table = mix_table(s, "etch");
-  table.caption = "Into each bucket or can, water first";
+  table.caption = say::into_each_bucket_or_can_water_first;
   section.blocks.emplace_back(std::move(table));
   section.blocks.emplace_back(ticks(acid_steps()));
   return section;
@@ -62,33 +66,33 @@ Section acid_card(const Subject& s) {
 std::string usual(units::Duration from, units::Duration to) {
   const std::string least = units::fixed(from.in(units::minutes), 0);
   const std::string most = units::fixed(to.in(units::minutes), 0);
-  return least == most ? most + " min" : least + " to " + most + " min";
+  return least == most ? most + say::min : least + say::to_after + most + say::min;
 }
 
 Table timetable(const Subject& s, const job::PaintingMorning& morning, std::size_t index) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.key = fmt::format("mixing.{}", index);
-  table.caption = fmt::format("{}{} · {} · paint at {}{}",
+  table.caption = fmt::format(say::paint_at_of,
                               task(morning.task),
-                              morning.section.empty() ? "" : ", section " + morning.section,
+                              morning.section.empty() ? "" : say::section_after + morning.section,
                               Cells::moment(morning.opening).text,
                               units::show(morning.session.temperature, s.units, 0),
-                              morning.rests_on == job::PaintTemperature::sheet ? ", assumed" : "");
-  table.columns = {{"kit", "Kit"},
-                   {"start", "Mix at"},
-                   {"stirred", "Stands from"},
-                   {"ready", "On the wall"},
-                   {"use_by", "Use by"},
-                   {"area_m2", "Covers", Align::right},
-                   {"", "Batch A"},
-                   {"", "Batch B"},
-                   {"", "Done"}};
+                              morning.rests_on == job::PaintTemperature::sheet ? say::assumed : "");
+  table.columns = {{"kit", say::kit},
+                   {"start", say::mix_at},
+                   {"stirred", say::stands_from},
+                   {"ready", say::on_the_wall},
+                   {"use_by", say::use_by},
+                   {"area_m2", say::covers, Align::right},
+                   {"", say::batch_a},
+                   {"", say::batch_b},
+                   {"", say::done}};
   const auto time = [&](units::Duration at) {
     return Cells::words(minute_of(morning.opening, at));
   };
   for (const coverage::Mix& mix : morning.timetable.mixes) {
-    Cell use_by = mix.use_by ? time(*mix.use_by) : Cells::nothing("not known");
+    Cell use_by = mix.use_by ? time(*mix.use_by) : Cells::nothing(say::not_known);
     if (mix.use_by) use_by.role = Role::total;
     table.rows.push_back({{Cells::count(mix.number),
                            time(mix.start),
@@ -106,8 +110,8 @@ Table timetable(const Subject& s, const job::PaintingMorning& morning, std::size
 List marks_list(const Subject& s) {
   List list;
   for (const job::KitMark& mark : s.plan.mixing.marks) {
-    list.items.push_back(Cells::tick(fmt::format("Chalk mark, {}section {}, after kit {}: {}",
-                                                 mark.primer ? "primer, " : "",
+    list.items.push_back(Cells::tick(fmt::format(say::chalk_mark_section_after_kit,
+                                                 mark.primer ? say::primer_before : "",
                                                  mark.section,
                                                  mark.kit,
                                                  mark_words(mark, s.plan, s.units))));
@@ -120,18 +124,21 @@ Section coating_card(const Subject& s,
                      std::size_t index) {
   const Cells c(s.units, s.rates.currency);
   const materials::CoatingSystem& system = s.plan.system;
-  Section section = card("Coating mix card");
+  Section section = card(say::coating_mix_card);
   section.key = "checklist";
   section.blocks.emplace_back(caution_paragraph(s, "epoxy-on-skin"));
   section.blocks.emplace_back(caution_paragraph(s, "no-flame"));
   const std::string stands = usual(system.induction_min.value, system.induction_max.value);
   const std::string lasts = usual(system.pot_life.value, system.pot_life.value);
-  const std::string name = system.name.empty() ? "none named; usual values" : system.name;
+  const std::string name = system.name.empty() ? say::none_named_usual_values : system.name;
   const std::string at = units::show(system.pot_life_at.value, s.units, 0);
   section.blocks.emplace_back(
-      Facts{{{"", "System", Cells::words(name), true},
-             {"", "Kit, A and B together", c.litres(system.kit.value), true},
-             {"", "Stands, pot life", Cells::words(stands + ", " + lasts + " at " + at), true}}});
+      Facts{{{"", say::system, Cells::words(name), true},
+             {"", say::kit_a_and_b_together, c.litres(system.kit.value), true},
+             {"",
+              say::stands_pot_life,
+              Cells::words(stands + ", " + lasts + say::at_after + at),
+              true}}});
   section.blocks.emplace_back(ticks(kit_steps(stands, lasts)));
   if (!s.plan.mixing.marks.empty() && index == 0) section.blocks.emplace_back(marks_list(s));
   if (index >= mornings.size()) return section;
@@ -149,10 +156,10 @@ Section coating_card(const Subject& s,
 template <class Lines>
 Section round(const Subject& s, std::string title, const Lines& lines) {
   Section section = card(std::move(title));
-  section.blocks.emplace_back(Facts{{{"", "Date", Cells::blank(), true},
-                                     {"", "Coat and section", Cells::blank(), true},
-                                     {"", "Filled in and signed by", Cells::blank(), true}}});
-  section.blocks.emplace_back(readings_table(s, {"Read", "Read again"}));
+  section.blocks.emplace_back(Facts{{{"", say::date, Cells::blank(), true},
+                                     {"", say::coat_and_section, Cells::blank(), true},
+                                     {"", say::filled_in_and_signed_by, Cells::blank(), true}}});
+  section.blocks.emplace_back(readings_table(s, {say::read, say::read_again}));
   section.blocks.emplace_back(ticks(lines));
   return section;
 }
@@ -165,8 +172,8 @@ std::vector<Section> day_cards(const Subject& s,
   if (s.plan.quantities.etch) cards.push_back(acid_card(s));
   for (std::size_t i = 0; i < std::max<std::size_t>(mornings.size(), 1); ++i)
     cards.push_back(coating_card(s, mornings, i));
-  cards.push_back(round(s, "Morning card", morning_rounds()));
-  cards.push_back(round(s, "Evening card", evening_rounds()));
+  cards.push_back(round(s, say::morning_card, morning_rounds()));
+  cards.push_back(round(s, say::evening_card, evening_rounds()));
   return cards;
 }
 

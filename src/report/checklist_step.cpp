@@ -2,9 +2,13 @@
 
 #include <algorithm>
 
+#include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "checklist_parts.hpp"
 #include "checklist_words.hpp"
+#include "word_table.hpp"
+#include "wording/checklist.hpp"
+#include "wording/common.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -17,33 +21,27 @@ using document::Paragraph;
 using document::Section;
 using document::Table;
 
-void capitalise(std::string& text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-    text[0] = static_cast<char>(text[0] - 'a' + 'A');
-}
-
 std::string when_text(const StepOnDay& at) {
   if (at.booking == nullptr) return "";
   const sequence::Booking& b = *at.booking;
   const bool one_day = b.start.date() == b.end.date();
-  std::string text = at.first ? "From " + dates::clock(b.start) : "Goes on";
+  std::string text = at.first ? say::from_before + dates::clock(b.start) : say::goes_on;
   if (at.last || b.people == 0) {
-    text += " to ";
+    text += say::to_after;
     text += one_day || !at.first ? dates::clock(b.end) : Cells::moment(b.end).text;
   } else {
-    text += ", goes on the next day";
+    text += say::goes_on_the_next_day;
   }
-  if (!b.section.empty()) text += " · section " + b.section;
-  if (b.people > 0) text += fmt::format(" · {} people", b.people);
+  if (!b.section.empty()) text += say::and_section + b.section;
+  if (b.people == 1) text += say::one_person_after;
+  if (b.people > 1) text += fmt::format(say::people_after, b.people);
   return text;
 }
 
 void add_actions(const preparation::Step& step, Section& section) {
   List list;
   for (const std::string& code : step.actions) {
-    std::string text(action(code));
-    capitalise(text);
-    list.items.push_back(Cells::tick(std::move(text)));
+    list.items.push_back(Cells::tick(capital(action(code))));
   }
   if (!list.items.empty()) section.blocks.emplace_back(std::move(list));
 }
@@ -52,50 +50,57 @@ void fact(Facts& facts, std::string label, Cell cell) {
   facts.facts.push_back({"", std::move(label), std::move(cell), true});
 }
 
+// Which section of the cut is worked on; nothing where it is all of the shell.
+std::optional<std::size_t> section_of(const coverage::Cut& cut, const StepOnDay& at) {
+  for (std::size_t i = 0; cut.sections.size() > 1 && i < cut.sections.size(); ++i) {
+    const std::string name = cut.names.empty() ? std::to_string(i + 1) : cut.names[i];
+    if (at.booking != nullptr && at.booking->section == name) return i;
+  }
+  return {};
+}
+
 /// What one section of a coat takes.
 void add_coat(const Subject& s, const StepOnDay& at, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   const auto number = static_cast<std::size_t>(std::max(1, std::atoi(at.step->task.c_str() + 5)));
   if (number > q.coats.size()) return;
   const coverage::Coat& coat = q.coats[number - 1];
-  const bool cut = q.cut.sections.size() > 1 && at.booking != nullptr;
   std::int64_t kits = coat.kits;
   units::Area area = coat.area;
-  for (std::size_t i = 0; cut && i < q.cut.sections.size(); ++i) {
-    const std::string name = q.cut.names.empty() ? std::to_string(i + 1) : q.cut.names[i];
-    if (name != at.booking->section) continue;
-    kits = q.cut.kits[i];
-    area = q.cut.sections[i];
+  if (const auto section = section_of(q.cut, at)) {
+    kits = q.cut.kits[*section];
+    area = q.cut.sections[*section];
   }
-  fact(facts, "Area", c.area(area));
-  fact(facts, "Kits", Cells::count(kits));
-  fact(facts, "A kit covers about", c.area(s.plan.system.expected_cover().value));
+  fact(facts, say::area, c.area(area));
+  fact(facts, say::kits, Cells::count(kits));
+  fact(facts, say::a_kit_covers_about, c.area(s.plan.system.expected_cover().value));
   if (coat.thinner > units::Volume())
-    fact(
-        facts, "Thinner, a kit, first coat only", c.litres(s.plan.system.thinner_per_kit.value, 2));
+    fact(facts,
+         say::thinner_a_kit_first_coat_only,
+         c.litres(s.plan.system.thinner_per_kit.value, 2));
 }
 
 void add_washes(const Subject& s, std::string_view task, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   if (task == "neutralise" && q.neutralise) {
-    fact(facts, "Bicarbonate, on the surface", c.mass(q.neutralise->surface.bicarbonate));
-    fact(facts, "Warm water", c.litres(q.neutralise->surface.water));
+    fact(facts, say::bicarbonate_on_the_surface, c.mass(q.neutralise->surface.bicarbonate));
+    fact(facts, say::warm_water, c.litres(q.neutralise->surface.water));
     Cell sump = c.mass(q.neutralise->sump_worst);
-    sump.text = "up to " + sump.text + ", by the measured pH";
-    fact(facts, "Bicarbonate, in the sump", std::move(sump));
+    sump.text = say::up_to + sump.text + say::by_the_measured_ph;
+    fact(facts, say::bicarbonate_in_the_sump, std::move(sump));
   }
   if (task == "etch-walls" && q.etch)
-    fact(facts, "Solution on the walls", c.litres(q.etch->wall_solution));
+    fact(facts, say::solution_on_the_walls, c.litres(q.etch->wall_solution));
   if (task == "etch-floor" && q.etch)
-    fact(facts, "Solution on the floor", c.litres(q.etch->floor_solution));
+    fact(facts, say::solution_on_the_floor, c.litres(q.etch->floor_solution));
   if (task == "repair" && q.filler.batches > 0) {
-    fact(facts, "Filler", c.litres(q.filler.litres, 2));
+    fact(facts, say::filler, c.litres(q.filler.litres, 2));
     fact(facts,
-         "Batches",
-         Cells::words(fmt::format("{} of {}", q.filler.batches, c.litres(q.filler.batch, 2).text)));
+         say::batches,
+         Cells::words(fmt::format(say::of, q.filler.batches, c.litres(q.filler.batch, 2).text)));
   }
-  if (task == "repair" && q.mortar > units::Mass()) fact(facts, "Mortar", c.mass(q.mortar));
-  if (task == "prime" && q.primer) fact(facts, "Primer, kits", Cells::count(q.primer->kits));
+  if (task == "repair" && q.mortar > units::Mass()) fact(facts, say::mortar, c.mass(q.mortar));
+  if (task == "prime" && q.primer) fact(facts, say::primer_kits, Cells::count(q.primer->kits));
 }
 
 void add_at_hand(const Subject& s, const StepOnDay& at, Section& section) {
@@ -106,13 +111,18 @@ void add_at_hand(const Subject& s, const StepOnDay& at, Section& section) {
     add_coat(s, at, c, facts);
   } else {
     const bool worked = !worn_for(task).empty() && task != "coating-test";
-    if (worked && at.step->area > units::Area()) fact(facts, "Area", c.area(at.step->area));
+    const coverage::Cut& cut = s.plan.quantities.cut;
+    const auto part = task == sitelog::rework_task ? section_of(cut, at) : std::nullopt;
+    const units::Area area = part ? cut.sections[*part] : at.step->area;
+    if (worked && area > units::Area()) fact(facts, say::area, c.area(area));
     add_washes(s, task, c, facts);
   }
   for (const quote::Hire& hire : s.rates.hire) {
-    if (hire.task == task) fact(facts, "Hired for it", Cells::words(hire.item));
+    // Abrading once more takes what abrading takes.
+    const bool abraded = task == sitelog::rework_task && hire.task == "abrade";
+    if (hire.task == task || abraded) fact(facts, say::hired_for_it, Cells::words(hire.item));
   }
-  if (!worn_for(task).empty()) fact(facts, "Worn", Cells::words(std::string(worn_for(task))));
+  if (!worn_for(task).empty()) fact(facts, say::worn, Cells::words(std::string(worn_for(task))));
   if (!facts.facts.empty()) section.blocks.emplace_back(std::move(facts));
 }
 
@@ -127,23 +137,23 @@ void add_mix(const Subject& s, std::string_view task, Section& section) {
   const std::string_view wash = wash_of(task);
   if (wash.empty()) return;
   Table table = mix_table(s, wash);
-  table.caption = "The mix, water first";
+  table.caption = say::the_mix_water_first;
   if (!table.rows.empty()) section.blocks.emplace_back(std::move(table));
 }
 
 void add_holds(const preparation::Step& step, Section& section) {
   if (step.holds.empty()) return;
   Table table;
-  table.caption = "HOLD POINT: nobody goes on until it is signed";
-  table.columns = {{"", "Read"}, {"", "Go on when"}, {"", "Found"}, {"", "Held"}, {"", "Signed"}};
+  table.caption = say::hold_point_nobody_goes_on_until_it_is;
+  table.columns = {{"", say::read},
+                   {"", say::go_on_when},
+                   {"", say::found},
+                   {"", say::held},
+                   {"", say::signed_word}};
   for (const preparation::HoldPoint& point : step.holds) {
     const HoldWords words = hold(point.code);
-    std::string what(words.what);
-    std::string limit(words.limit);
-    capitalise(what);
-    capitalise(limit);
-    table.rows.push_back({{Cells::words(what),
-                           {limit, {}, Role::total},
+    table.rows.push_back({{Cells::words(capital(words.what)),
+                           {capital(words.limit), {}, Role::total},
                            Cells::blank(),
                            Cells::tick(),
                            Cells::blank()}});
@@ -171,17 +181,33 @@ Table numbered(std::string caption,
 void add_tests(const Subject& s, std::string_view task, Section& section) {
   const job::Readings& readings = s.plan.quantities.readings;
   if (task == "neutralise") {
-    section.blocks.emplace_back(numbered("Surface pH, within 1 unit of the rinse water",
-                                         "No.",
-                                         {"Where", "Rinse water", "Surface"},
+    section.blocks.emplace_back(numbered(say::surface_ph_within_1_unit_of_the_rinse,
+                                         say::no,
+                                         {say::where, say::rinse_water, say::surface},
                                          readings.surface_ph));
   }
   if (task == "dryness-test") {
-    section.blocks.emplace_back(numbered("Plastic sheets, 16 to 24 h: no water, no dark patch",
-                                         "Sheet",
-                                         {"Where", "Laid at", "Read at", "Found"},
+    section.blocks.emplace_back(numbered(say::plastic_sheets_16_to_24_h_no_water_no,
+                                         say::sheet,
+                                         {say::where, say::laid_at, say::read_at, say::found},
                                          readings.dryness_sheets));
   }
+}
+
+// The next coat's time counts from the cleaned surface, so that is written down.
+void add_coat_times(const Subject& s, Section& section) {
+  const sequence::Waits& w = s.rates.waits;
+  const auto hours = [](units::Duration time) { return units::show_in(time, units::hours, 0); };
+  Table table;
+  table.caption = say::when_the_next_coat_may_go_on;
+  table.columns = {{"", say::reading}, {"", say::limit}, {"", say::day_and_time}};
+  const auto row = [&](const char* what, const std::string& limit) {
+    table.rows.push_back({{Cells::words(what), {limit, {}, Role::total}, Cells::blank()}});
+  };
+  row(say::cleaned_and_dry, say::dust_free_to_the_wiped_hand);
+  row(say::coat_not_before, hours(w.rework_dry.value) + say::later);
+  row(say::coat_started_by, hours(w.rework_coat_within.value) + say::later);
+  section.blocks.emplace_back(std::move(table));
 }
 
 void add_kit_log(const StepOnDay& at,
@@ -192,19 +218,22 @@ void add_kit_log(const StepOnDay& at,
     return m.task == at.step->task && m.section == at.booking->section;
   });
   if (morning == mornings.end()) return;
-  section.blocks.emplace_back(
-      numbered("Kits as mixed",
-               "Kit",
-               {"Batch A", "Batch B", "Mixed at", "Stood until", "Use by", "Area done"},
-               static_cast<int>(morning->timetable.kits)));
+  section.blocks.emplace_back(numbered(
+      say::kits_as_mixed,
+      say::kit,
+      {say::batch_a, say::batch_b, say::mixed_at, say::stood_until, say::use_by, say::area_done},
+      static_cast<int>(morning->timetable.kits)));
 }
 
 void add_cure_days(const StepOnDay& at, Section& section) {
   if (at.step->task != "cure" || at.booking == nullptr) return;
   Table table;
-  table.caption = "Each day of the cure";
-  table.columns = {
-      {"", "Day"}, {"", "Mean air"}, {"", "Pools off"}, {"", "Groundwater"}, {"", "By"}};
+  table.caption = say::each_day_of_the_cure;
+  table.columns = {{"", say::day},
+                   {"", say::mean_air},
+                   {"", say::pools_off},
+                   {"", say::groundwater},
+                   {"", say::by}};
   for (dates::Date day = at.booking->start.date(); day <= at.booking->end.date();
        day += std::chrono::days{1}) {
     table.rows.push_back({{Cells::words(dates::short_day(day)),
@@ -225,7 +254,7 @@ Section step_section(const Subject& s,
   const std::string& name = at.step->task;
   Section section{"", task(name), {}, true};
   section.under = true;
-  if (!at.first) section.title += ", goes on";
+  if (!at.first) section.title += say::goes_on_after;
   const std::string when = when_text(at);
   if (!when.empty()) section.blocks.emplace_back(Paragraph{"", when, {}, Role::heading, true});
   for (const std::string& code : cautions)
@@ -239,11 +268,12 @@ Section step_section(const Subject& s,
     add_actions(*at.step, section);
   }
   if (name.starts_with("coat-") || name == "prime")
-    section.blocks.emplace_back(readings_table(s, {"Start", "Middle", "End"}));
+    section.blocks.emplace_back(readings_table(s, {say::start, say::middle, say::end}));
   if (name.starts_with("coat-") || name == "prime") add_kit_log(at, mornings, section);
   if (at.last) {
     add_tests(s, name, section);
     add_cure_days(at, section);
+    if (name == sitelog::rework_task) add_coat_times(s, section);
     add_holds(*at.step, section);
   }
   return section;

@@ -29,7 +29,7 @@ constexpr std::string_view paint =
     "clean shoe covers.";
 
 // Common practice and the safety sheets' usual sections; the data sheet at hand goes first.
-constexpr std::array<TaskWords, 21> tasks{{
+constexpr std::array<TaskWords, 23> tasks{{
     {"set-out", {"electricity", "falls"}, ""},
     {"drain", {"empty-shell-floats", "rain-before-drain", "falls", "electricity"}, ""},
     {"coating-test", {"no-flame", "falls"}, "Butyl gloves and goggles with acetone."},
@@ -44,6 +44,10 @@ constexpr std::array<TaskWords, 21> tasks{{
      "Thick nitrile gloves (not latex) with filler; mask and goggles while cutting."},
     {"abrade", {"lead", "silica", "electricity", "noise-heat-and-slips"}, dust_worn},
     {"dust-removal", {"lead", "silica"}, "Mask with dust filters, goggles, gloves."},
+    {"rework", {"silica", "epoxy-on-skin", "electricity", "noise-heat-and-slips"}, dust_worn},
+    {"clean-again",
+     {"electricity", "noise-heat-and-slips", "wash-water"},
+     "Boots, goggles and shield, ear protection; nobody in front of the lance."},
     {"pressure-clean",
      {"electricity", "noise-heat-and-slips", "wash-water"},
      "Boots, goggles and shield, ear protection; nobody in front of the lance."},

@@ -4,6 +4,8 @@
 
 #include "odds_parts.hpp"
 #include "sections.hpp"
+#include "wording/client.hpp"
+#include "wording/common.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -34,13 +36,14 @@ void add_either(const Subject& s, Section& section) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.key = "either";
-  table.caption = "The price either way";
-  table.columns = {{"if", "If"}, {"total", "Total", Align::right}, {"refill_done", "Full again"}};
+  table.caption = say::the_price_either_way;
+  table.columns = {
+      {"if", say::if_word}, {"total", say::total, Align::right}, {"refill_done", say::full_again}};
   for (const job::Branch& b : s.plan.either) {
     table.rows.push_back(
         {{Cells::coded(std::string(branch(b.code)), b.code),
-          b.total ? c.money(*b.total) : Cells::nothing("to be given"),
-          b.refill_done ? Cells::date(b.refill_done->date()) : Cells::nothing("to be agreed")}});
+          b.total ? c.money(*b.total) : Cells::nothing(say::to_be_given),
+          b.refill_done ? Cells::date(b.refill_done->date()) : Cells::nothing(say::to_be_agreed)}});
   }
   section.blocks.emplace_back(std::move(table));
 }
@@ -51,19 +54,19 @@ double per_cent(money::Percentage rate) {
 }
 
 std::string tax_words(const Cells& c, const quote::Price& price, const quote::Taxed& tax) {
-  const std::string name = tax.name.empty() ? "Tax" : tax.name;
+  const std::string name = tax.name.empty() ? say::tax : tax.name;
   std::string text = name + " " + percent_text(tax.rate);
-  if (price.taxes.size() > 1) text += " on " + c.money(tax.net).text;
+  if (price.taxes.size() > 1) text += say::on_after + c.money(tax.net).text;
   return text;
 }
 
 Table taxes_table(const Cells& c, const quote::Price& price, std::string key) {
   Table table;
   table.key = std::move(key);
-  table.columns = {{"name", "Tax"},
-                   {"rate_percent", "Rate"},
-                   {"net", "On", Align::right},
-                   {"amount", "Amount", Align::right}};
+  table.columns = {{"name", say::tax},
+                   {"rate_percent", say::rate},
+                   {"net", say::on, Align::right},
+                   {"amount", say::amount, Align::right}};
   for (const quote::Taxed& one : price.taxes) {
     table.rows.push_back({{Cells::words(one.name),
                            {percent_text(one.rate), Value(per_cent(one.rate)), Role::plain},
@@ -76,29 +79,29 @@ Table taxes_table(const Cells& c, const quote::Price& price, std::string key) {
 
 Section client_price(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
-  Section section{"quotation", "Price, " + std::string(s.rates.currency.name()), {}, true};
+  Section section{"quotation", say::price_before + std::string(s.rates.currency.name()), {}, true};
   Facts facts;
   facts.facts.push_back(
       {"price.currency", "", Cells::words(std::string(s.rates.currency.name())), false});
   if (!s.plan.price) {
-    facts.facts.push_back({"price.total", "Price", Cells::nothing("to be given")});
+    facts.facts.push_back({"price.total", say::price, Cells::nothing(say::to_be_given)});
     section.blocks.emplace_back(std::move(facts));
     return section;
   }
   const quote::Price& price = *s.plan.price;
   Cell total = c.money(price.total);
   total.role = Role::total;
-  facts.facts.push_back({"price.net", "Without tax", c.money(price.net)});
-  facts.facts.push_back({"price.tax", "Tax (none)", c.money(price.tax), price.taxes.empty()});
+  facts.facts.push_back({"price.net", say::without_tax, c.money(price.net)});
+  facts.facts.push_back({"price.tax", say::tax_none, c.money(price.tax), price.taxes.empty()});
   for (const quote::Taxed& one : price.taxes)
     facts.facts.push_back({"", tax_words(c, price, one), c.money(one.amount)});
-  facts.facts.push_back({"price.total", "Total", std::move(total)});
+  facts.facts.push_back({"price.total", say::total, std::move(total)});
   section.blocks.emplace_back(std::move(facts));
   section.blocks.emplace_back(taxes_table(c, price, "price.taxes"));
   Table stages;
   stages.key = "price.stages";
-  stages.caption = "To be paid";
-  stages.columns = {{"event", "When"}, {"amount", "Amount", Align::right}};
+  stages.caption = say::to_be_paid;
+  stages.columns = {{"event", say::when}, {"amount", say::amount, Align::right}};
   for (const quote::Due& due : price.stages)
     stages.rows.push_back({{Cells::words(due.event), c.money(due.amount)}});
   section.blocks.emplace_back(std::move(stages));
@@ -107,18 +110,18 @@ Section client_price(const Subject& s) {
 
 Section client_dates(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
-  Section section{"quotation", "Dates", {}, true};
+  Section section{"quotation", say::dates, {}, true};
   if (!p.feasible) {
-    section.blocks.emplace_back(Facts{{{"dates", "Dates", Cells::nothing("to be agreed")}}});
+    section.blocks.emplace_back(Facts{{{"dates", say::dates, Cells::nothing(say::to_be_agreed)}}});
     return section;
   }
   section.blocks.emplace_back(
-      Facts{{{"dates.start", "We start", Cells::date(p.start.date())},
-             {"dates.fill_start", "The pool is filled from", Cells::date(p.fill_start.date())},
-             {"dates.refill_done", "Full again", Cells::date(p.refill_done.date())},
-             {"dates.handover", "We hand over", Cells::date(p.bookings.back().end.date())},
-             {"dates.first_swim", "First swim, by readings, not before", Cells::date(p.first_swim)},
-             {"dates.weather", "These dates rest on", weather_basis(s)}}});
+      Facts{{{"dates.start", say::we_start, Cells::date(p.start.date())},
+             {"dates.fill_start", say::the_pool_is_filled_from, Cells::date(p.fill_start.date())},
+             {"dates.refill_done", say::full_again, Cells::date(p.refill_done.date())},
+             {"dates.handover", say::we_hand_over, Cells::date(p.bookings.back().end.date())},
+             {"dates.first_swim", say::first_swim_not_before, Cells::date(p.first_swim)},
+             {"dates.weather", say::these_dates_rest_on, weather_basis(s)}}});
   if (auto facts = aim_and_allow(s)) {
     for (document::Fact& fact : facts->facts) fact.key = "dates." + fact.key;
     section.blocks.emplace_back(std::move(*facts));
@@ -127,16 +130,16 @@ Section client_dates(const Subject& s) {
 }
 
 Section terms_section(const Subject& s) {
-  Section section{"quotation", "Terms", {}, true};
+  Section section{"quotation", say::terms, {}, true};
   Facts facts;
   const auto add = [&](const char* key, const char* label, const std::string& text) {
     facts.facts.push_back(
         {key, label, text.empty() ? Cells::nothing("") : Cells::words(text), !text.empty()});
   };
-  add("warranty", "Warranty", s.job.terms.warranty);
-  add("cancellation", "Cancellation", s.job.terms.cancellation);
+  add("warranty", say::warranty, s.job.terms.warranty);
+  add("cancellation", say::cancellation, s.job.terms.cancellation);
   for (const std::string& note : s.job.terms.notes)
-    facts.facts.push_back({"", "Note", Cells::words(note)});
+    facts.facts.push_back({"", say::note, Cells::words(note)});
   section.shown =
       facts.facts.size() > 2 || !s.job.terms.warranty.empty() || !s.job.terms.cancellation.empty();
   section.blocks.emplace_back(std::move(facts));
@@ -144,12 +147,12 @@ Section terms_section(const Subject& s) {
 }
 
 Section acceptance(const std::string& key, const std::string& page) {
-  Section section{key, "Acceptance", {}, true};
+  Section section{key, say::acceptance, {}, true};
   section.blocks.emplace_back(document::Paragraph{
-      "", fmt::format("I accept this {} and its terms.", page), {}, Role::plain, true});
-  section.blocks.emplace_back(Facts{{{"", "Name", Cells::blank()},
-                                     {"", "Signature", Cells::blank()},
-                                     {"", "Date", Cells::blank()}}});
+      "", fmt::format(say::i_accept_this_and_its_terms, page), {}, Role::plain, true});
+  section.blocks.emplace_back(Facts{{{"", say::name, Cells::blank()},
+                                     {"", say::signature, Cells::blank()},
+                                     {"", say::date, Cells::blank()}}});
   return section;
 }
 

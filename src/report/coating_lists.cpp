@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "coating_record.hpp"
+#include "wording/coating_record.hpp"
+#include "wording/common.hpp"
 
 namespace basinwright::report {
 
@@ -29,25 +31,22 @@ Cell microns_cell(const std::optional<units::Length>& film) {
 
 Section CoatingRecord::conditions() {
   const sitelog::Rules& r = site_.rules;
-  Section section{"", "Conditions", {}, true};
+  Section section{"", say::conditions, {}, true};
   Table t;
   t.key = "conditions";
-  t.caption = fmt::format(
-      "Limits: air {} to {}, shell {} to {}, humidity at most {:.0f} %, shell at least {} above "
-      "the "
-      "dew point.",
-      units::show(r.air_min, site_.subject.units, 0),
-      units::show(r.air_max, site_.subject.units, 0),
-      units::show(r.shell_min, site_.subject.units, 0),
-      units::show(r.shell_max, site_.subject.units, 0),
-      r.humidity_max.share() * 100.0,
-      units::show(r.dew_margin, site_.subject.units, 1));
-  t.columns = {{"at", "At"},
-               {"air_c", "Air", Align::right},
-               {"shell_c", "Shell", Align::right},
-               {"rh_pct", "Humidity", Align::right},
-               {"dew_margin_k", "Above dew point", Align::right},
-               {"by", "By"}};
+  t.caption = fmt::format(say::limits_air_to_shell_to_humidity_at,
+                          units::show(r.air_min, site_.subject.units, 0),
+                          units::show(r.air_max, site_.subject.units, 0),
+                          units::show(r.shell_min, site_.subject.units, 0),
+                          units::show(r.shell_max, site_.subject.units, 0),
+                          r.humidity_max.share() * 100.0,
+                          units::show(r.dew_margin, site_.subject.units, 1));
+  t.columns = {{"at", say::at},
+               {"air_c", say::air, Align::right},
+               {"shell_c", say::shell, Align::right},
+               {"rh_pct", say::humidity, Align::right},
+               {"dew_margin_k", say::above_dew_point, Align::right},
+               {"by", say::by}};
   const auto degrees = [&](const std::optional<units::Temperature>& v) {
     return v ? Cell{units::show(*v, site_.subject.units, 1),
                     Value(v->in(units::celsius)),
@@ -58,7 +57,7 @@ Section CoatingRecord::conditions() {
     const sitelog::Readings& x = e.read;
     if (e.event != Event::reading || !(x.air || x.shell || x.humidity)) continue;
     const auto margin = sitelog::dew_margin(x);
-    Cell above = missing("cannot be told");
+    Cell above = missing(say::cannot_be_told);
     if (margin) {
       const bool good = *margin >= r.dew_margin;
       above = {units::show(*margin, site_.subject.units, 1) + (good ? "" : " TOO LITTLE"),
@@ -75,19 +74,19 @@ Section CoatingRecord::conditions() {
                        above,
                        said(e.by)}});
   }
-  return listed(section, std::move(t), "no conditions were read");
+  return listed(section, std::move(t), say::no_conditions_were_read);
 }
 
 Section CoatingRecord::deliveries() {
-  Section section{"", "Deliveries", {}, true};
+  Section section{"", say::deliveries, {}, true};
   Table t;
   t.key = "deliveries";
-  t.columns = {{"at", "At"},
-               {"item", "What"},
-               {"batch", "Batch"},
-               {"kind", "Kind"},
-               {"kits", "Kits", Align::right},
-               {"amount", "Amount"}};
+  t.columns = {{"at", say::at},
+               {"item", say::what},
+               {"batch", say::batch},
+               {"kind", say::kind},
+               {"kits", say::kits, Align::right},
+               {"amount", say::amount}};
   for (const Entry& e : entries_) {
     if (e.event != Event::delivery) continue;
     t.rows.push_back({{minute_cell(e.at),
@@ -96,29 +95,29 @@ Section CoatingRecord::deliveries() {
                        e.kind.empty() ? Cells::nothing("") : Cells::words(e.kind),
                        e.kits ? Cells::count(*e.kits) : Cells::nothing(""),
                        e.amount.empty() ? Cells::nothing("") : Cells::words(e.amount)}});
-    if (e.batch.empty()) lack("delivery of " + e.item + ": batch");
+    if (e.batch.empty()) lack(say::delivery_of + e.item + say::batch_of_it);
   }
-  return listed(section, std::move(t), "no delivery was recorded");
+  return listed(section, std::move(t), say::no_delivery_was_recorded);
 }
 
 Section CoatingRecord::mixes() {
-  Section section{"", "Mixes", {}, true};
+  Section section{"", say::mixes, {}, true};
   Table t;
   t.key = "mixes";
-  t.columns = {{"at", "Mixed"},
-               {"task", "For"},
-               {"batch_a", "Part A"},
-               {"batch_b", "Part B"},
-               {"part_b", "Kind"},
-               {"kits", "Kits", Align::right},
-               {"use_by", "Use by"},
-               {"emptied", "Rolled out"}};
+  t.columns = {{"at", say::mixed},
+               {"task", say::for_word},
+               {"batch_a", say::part_a},
+               {"batch_b", say::part_b},
+               {"part_b", say::kind},
+               {"kits", say::kits, Align::right},
+               {"use_by", say::use_by},
+               {"emptied", say::rolled_out}};
   const auto life = static_cast<std::int64_t>(site_.rules.pot_life.in(units::minutes));
   for (const Entry& e : entries_) {
     if (e.event != Event::mix) continue;
-    const std::string name = job_of(e.task, e.section) + ", mix at " + at(e.at);
-    if (e.batch_a.empty()) lack(name + ": batch of Part A");
-    if (e.batch_b.empty()) lack(name + ": batch of Part B");
+    const std::string name = job_of(e.task, e.section) + say::mix_at_after + at(e.at);
+    if (e.batch_a.empty()) lack(name + say::batch_of_part_a);
+    if (e.batch_b.empty()) lack(name + say::batch_of_part_b);
     t.rows.push_back(
         {{minute_cell(e.at),
           {job_of(e.task, e.section), Value(e.task), Role::plain},
@@ -132,7 +131,7 @@ Section CoatingRecord::mixes() {
           e.emptied ? Cell{dates::clock(*e.emptied), Value(dates::iso(*e.emptied)), Role::plain}
                     : missing()}});
   }
-  return listed(section, std::move(t), "no mix was recorded");
+  return listed(section, std::move(t), say::no_mix_was_recorded);
 }
 
 // Litres on square metres are the wet film that the data sheet's cover comes to.
@@ -140,30 +139,27 @@ Section CoatingRecord::films() {
   const materials::CoatingSystem& sheet = site_.subject.plan.system;
   const units::Length thin = sheet.kit.value / sheet.cover_high.value;
   const units::Length thick = sheet.kit.value / sheet.cover_low.value;
-  Section section{"", "Film readings", {}, true};
+  Section section{"", say::film_readings, {}, true};
   Table t;
   t.key = "films";
-  t.caption = fmt::format(
-      "Wet film at the data sheet's cover: {:.0f} to {:.0f} µm a coat; for the dry film the "
-      "sheet "
-      "decides.",
-      thin.in(units::metres)*microns,
-      thick.in(units::metres)*microns);
-  t.columns = {{"at", "At"},
-               {"task", "Where"},
-               {"wet_um", "Wet", Align::right},
-               {"dry_um", "Dry", Align::right},
-               {"state", "Against the sheet"},
-               {"by", "By"}};
+  t.caption = fmt::format(say::wet_film_at_the_data_sheets_cover_to_m,
+                          thin.in(units::metres)*microns,
+                          thick.in(units::metres)*microns);
+  t.columns = {{"at", say::at},
+               {"task", say::where},
+               {"wet_um", say::wet, Align::right},
+               {"dry_um", say::dry, Align::right},
+               {"state", say::against_the_sheet},
+               {"by", say::by}};
   constexpr double hair = 1e-9;
   for (const Entry& e : entries_) {
     if (e.event != Event::reading || !(e.read.wet_film || e.read.dry_film)) continue;
-    Cell state = Cells::nothing("the sheet decides");
+    Cell state = Cells::nothing(say::the_sheet_decides);
     if (e.read.wet_film) {
       const double wet = e.read.wet_film->in(units::metres);
       const bool low = wet < thin.in(units::metres)-hair;
       const bool high = wet > thick.in(units::metres) + hair;
-      const std::string word = low ? "too thin" : (high ? "too thick" : "inside");
+      const std::string word = low ? say::too_thin : (high ? say::too_thick : say::inside);
       state = {word, Value(word), low || high ? Role::caution : Role::good};
     }
     t.rows.push_back(
@@ -174,20 +170,20 @@ Section CoatingRecord::films() {
           state,
           said(e.by)}});
   }
-  return listed(section, std::move(t), "no film was read");
+  return listed(section, std::move(t), say::no_film_was_read);
 }
 
 Section CoatingRecord::waters() {
   static constexpr const char* where[] = {"shell", "rinse", "outflow", "pool"};
-  Section section{"", "Water readings", {}, true};
+  Section section{"", say::water_readings, {}, true};
   Table t;
   t.key = "waters";
-  t.columns = {{"at", "At"},
-               {"where", "Where"},
+  t.columns = {{"at", say::at},
+               {"where", say::where},
                {"ph", "pH", Align::right},
-               {"chlorine_mg_l", "Chlorine", Align::right},
-               {"groundwater_m", "Groundwater below rim", Align::right},
-               {"by", "By"}};
+               {"chlorine_mg_l", say::chlorine, Align::right},
+               {"groundwater_m", say::groundwater_below_rim, Align::right},
+               {"by", say::by}};
   for (const Entry& e : entries_) {
     const sitelog::Readings& x = e.read;
     if (e.event != Event::reading || !(x.ph || x.chlorine || x.groundwater)) continue;
@@ -195,7 +191,7 @@ Section CoatingRecord::waters() {
         {{minute_cell(e.at),
           Cells::words(where[static_cast<std::size_t>(e.where)]),
           x.ph ? Cells::number(*x.ph, 1) : Cells::nothing(""),
-          x.chlorine ? Cell{fmt::format("{:.1f} mg/L", x.chlorine->in(units::milligrams_per_litre)),
+          x.chlorine ? Cell{fmt::format(say::mg_l_of, x.chlorine->in(units::milligrams_per_litre)),
                             Value(x.chlorine->in(units::milligrams_per_litre)),
                             Role::quantity}
                      : Cells::nothing(""),
@@ -208,10 +204,10 @@ Section CoatingRecord::waters() {
 }
 
 Section CoatingRecord::notes() {
-  Section section{"", "Notes", {}, true};
+  Section section{"", say::notes, {}, true};
   Table t;
   t.key = "notes";
-  t.columns = {{"at", "At"}, {"text", "Note"}, {"by", "By"}};
+  t.columns = {{"at", say::at}, {"text", say::note}, {"by", say::by}};
   for (const Entry& e : entries_) {
     if (e.text.empty()) continue;
     t.rows.push_back({{minute_cell(e.at),

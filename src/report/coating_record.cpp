@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 #include <algorithm>
+#include "wording/coating_record.hpp"
+#include "wording/common.hpp"
 
 namespace basinwright::report {
 
@@ -21,9 +23,8 @@ CoatingRecord::CoatingRecord(const Site& site)
 
 document::Document CoatingRecord::page() {
   document::Document d;
-  head(site_, "Coating record", d);
-  d.notices.emplace_back(
-      "Written from the site log. What nobody recorded is shown as missing, never filled in.");
+  head(site_, say::coating_record, d);
+  d.notices.emplace_back(say::written_from_the_site_log_what_nobody);
   std::vector<Section> sections;
   for (Section (CoatingRecord::*make)() : {&CoatingRecord::coats,
                                            &CoatingRecord::conditions,
@@ -40,10 +41,10 @@ document::Document CoatingRecord::page() {
   d.sections.push_back(breaches_section(site_));
   for (Section& s : sections) d.sections.push_back(std::move(s));
   d.bottom_line = missing_.empty()
-                      ? Cell{"The record is whole.", {}, Role::good}
-                      : Cell{fmt::format("{} {} missing from the record.",
+                      ? Cell{say::the_record_is_whole, {}, Role::good}
+                      : Cell{fmt::format(say::missing_from_the_record,
                                          missing_.size(),
-                                         missing_.size() == 1 ? "item is" : "items are"),
+                                         missing_.size() == 1 ? say::item_is : say::items_are),
                              {},
                              Role::caution};
   return d;
@@ -103,26 +104,26 @@ void CoatingRecord::use(CoatingUnit& unit) const {
 }
 
 Section CoatingRecord::coats() {
-  Section section{"", "Coats", {}, true};
+  Section section{"", say::coats, {}, true};
   Table t;
   t.key = "coats";
-  t.columns = {{"task", "Coat"},
-               {"section", "Section"},
-               {"start", "From"},
-               {"end", "To"},
-               {"area_m2", "Area", Align::right},
-               {"kits", "Kits", Align::right},
-               {"kits_planned", "planned", Align::right},
-               {"conditions", "Conditions"},
-               {"wet_film", "Wet film"}};
+  t.columns = {{"task", say::coat},
+               {"section", say::section},
+               {"start", say::from},
+               {"end", say::to},
+               {"area_m2", say::area, Align::right},
+               {"kits", say::kits, Align::right},
+               {"kits_planned", say::planned, Align::right},
+               {"conditions", say::conditions},
+               {"wet_film", say::wet_film}};
   t.columns[1].shown = !job::site_sections(site_.subject.plan).empty();
   for (const CoatingUnit& u : units_) {
     const std::string name = job_of(u.task, u.section);
-    if (u.done == nullptr) lack(name + ": not started");
-    if (u.done && !u.done->finished) lack(name + ": no end");
-    if (u.done && u.kits == 0) lack(name + ": no mixes");
-    if (u.done && !u.conditions) lack(name + ": air, shell and humidity");
-    if (u.done && !u.wet_film) lack(name + ": wet film");
+    if (u.done == nullptr) lack(name + say::not_started);
+    if (u.done && !u.done->finished) lack(name + say::no_end);
+    if (u.done && u.kits == 0) lack(name + say::no_mixes);
+    if (u.done && !u.conditions) lack(name + say::air_shell_and_humidity);
+    if (u.done && !u.wet_film) lack(name + say::wet_film_after);
     const auto check = [&](bool there) {
       if (!u.done) return Cells::nothing("-");
       return there ? Cell{"read", Value(true), Role::good} : missing();
@@ -142,20 +143,20 @@ Section CoatingRecord::coats() {
 }
 
 Section CoatingRecord::holds() {
-  Section section{"", "Hold points", {}, true};
+  Section section{"", say::hold_points, {}, true};
   Table t;
   t.key = "holds";
-  t.columns = {{"hold", "Hold point"},
-               {"task", "At"},
-               {"what", "What", Align::left},
-               {"by", "Released by"},
-               {"at", "When"}};
+  t.columns = {{"hold", say::hold_point},
+               {"task", say::at},
+               {"what", say::what, Align::left},
+               {"by", say::released_by},
+               {"at", say::when}};
   std::vector<std::string> seen;
   const auto add = [&](const std::string& code, const std::string& step) {
     if (std::ranges::find(seen, code) != seen.end()) return;
     seen.push_back(code);
     const Entry* last = release_of(site_, code);
-    if (last == nullptr) lack("hold point " + code + ": who and when");
+    if (last == nullptr) lack(say::hold_point_before + code + say::who_and_when);
     t.rows.push_back({{Cells::words(code),
                        Cells::coded(task(step), step),
                        Cells::words(std::string(hold(code).what)),
@@ -167,19 +168,17 @@ Section CoatingRecord::holds() {
       if (h.code != "conditions" && h.code != "water-readings") add(h.code, step.task);
     }
   }
-  const bool reworked = std::ranges::any_of(
-      done_, [](const sitelog::Progress& p) { return p.task == sitelog::rework_task; });
-  if (reworked) add(std::string(job::makers_advice), std::string(sitelog::rework_task));
   section.blocks.emplace_back(std::move(t));
   return section;
 }
 
 Section CoatingRecord::used() {
-  Section section{"", "Used against planned", {}, true};
+  Section section{"", say::used_against_planned, {}, true};
   Table t;
   t.key = "used";
-  t.columns = {
-      {"what", "What"}, {"used", "Used", Align::right}, {"planned", "Planned", Align::right}};
+  t.columns = {{"what", say::what},
+               {"used", say::used, Align::right},
+               {"planned", say::planned, Align::right}};
   std::int64_t kits = 0;
   std::int64_t planned_kits = 0;
   for (const CoatingUnit& u : units_) {
@@ -188,12 +187,12 @@ Section CoatingRecord::used() {
   }
   const units::Volume kit = site_.subject.plan.system.kit.value;
   const auto count = [](double n) { return static_cast<double>(n); };
-  t.rows.push_back({{Cells::words("Kits"), Cells::count(kits), Cells::count(planned_kits)}});
-  t.rows.push_back({{Cells::words("Litres of paint"),
+  t.rows.push_back({{Cells::words(say::kits), Cells::count(kits), Cells::count(planned_kits)}});
+  t.rows.push_back({{Cells::words(say::litres_of_paint),
                      cells_.litres(kit * count(static_cast<double>(kits))),
                      cells_.litres(kit * count(static_cast<double>(planned_kits)))}});
   for (const auto& [name, hours, planned] : hours_by_task()) {
-    t.rows.push_back({{Cells::coded(task(name) + ", person-hours", name),
+    t.rows.push_back({{Cells::coded(task(name) + say::person_hours_after, name),
                        Cells::number(hours, 1),
                        Cells::number(planned, 1)}});
   }
@@ -234,7 +233,7 @@ double CoatingRecord::worked(const std::string& name, int planned_people) const 
 }
 
 Section CoatingRecord::missing_section() {
-  Section section{"", "Missing", {}, !missing_.empty()};
+  Section section{"", say::missing, {}, !missing_.empty()};
   document::List list;
   document::Array values;
   for (const std::string& what : missing_) {

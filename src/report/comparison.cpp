@@ -5,6 +5,8 @@
 #include "basinwright/report/pages.hpp"
 #include "changes.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/comparison.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -45,13 +47,13 @@ std::vector<Figure> figures_of(const Subject& a, const Subject& b) {
   };
   const auto floor = &shell::TakeOff::floor_area;
   const auto walls = &shell::TakeOff::wall_area;
-  return {{"floor_area", "Floor", part(a, floor), part(b, floor), 1, square},
-          {"wall_area", "Walls", part(a, walls), part(b, walls), 1, square},
-          {"painted_area", "Painted area", area(a), area(b), 1, square},
-          {"coats", "Coats", coats(a), coats(b), 0, ""},
-          {"kits", "Kits", kits(a), kits(b), 0, ""},
-          {"person_hours", "Person-hours", hours(a), hours(b), 1, "h"},
-          {"days_on_site", "Days on site", days(a), days(b), 0, ""}};
+  return {{"floor_area", say::floor, part(a, floor), part(b, floor), 1, square},
+          {"wall_area", say::walls, part(a, walls), part(b, walls), 1, square},
+          {"painted_area", say::painted_area, area(a), area(b), 1, square},
+          {"coats", say::coats, coats(a), coats(b), 0, ""},
+          {"kits", say::kits, kits(a), kits(b), 0, ""},
+          {"person_hours", say::person_hours, hours(a), hours(b), 1, "h"},
+          {"days_on_site", say::days_on_site, days(a), days(b), 0, ""}};
 }
 
 std::string signed_text(double value, int decimals) {
@@ -63,10 +65,10 @@ std::string signed_text(double value, int decimals) {
 Table figures_table(const std::vector<Figure>& figures) {
   Table table;
   table.key = "figures";
-  table.columns = {{"what", "What"},
-                   {"one", "First", Align::right},
-                   {"other", "Second", Align::right},
-                   {"difference", "Difference", Align::right}};
+  table.columns = {{"what", say::what},
+                   {"one", say::first, Align::right},
+                   {"other", say::second, Align::right},
+                   {"difference", say::difference, Align::right}};
   for (const Figure& f : figures) {
     const std::string unit = f.unit.empty() ? "" : " " + f.unit;
     const auto cell = [&](double v) {
@@ -84,7 +86,7 @@ Table figures_table(const std::vector<Figure>& figures) {
 
 std::string life_text(const Subject& s) {
   const auto life = materials::expected_life(s.plan.quantities.coats.size());
-  return life ? fmt::format("{} to {} years", life->from, life->to) : "not known";
+  return life ? fmt::format(say::to_years, life->from, life->to) : say::not_known;
 }
 
 Table dates_table(const Subject& a, const Subject& b) {
@@ -92,20 +94,20 @@ Table dates_table(const Subject& a, const Subject& b) {
   const sequence::Programme& other = b.plan.programme;
   Table table;
   table.key = "dates";
-  table.columns = {{"what", "What"}, {"one", "First"}, {"other", "Second"}};
+  table.columns = {{"what", say::what}, {"one", say::first}, {"other", say::second}};
   const auto add = [&](const char* key, const char* what, Cell first, Cell second) {
     table.rows.push_back({{Cells::coded(what, key), std::move(first), std::move(second)}});
   };
-  add("start", "Start", day_cell(one, one.start.date()), day_cell(other, other.start.date()));
+  add("start", say::start, day_cell(one, one.start.date()), day_cell(other, other.start.date()));
   add("refill_done",
-      "Full again",
+      say::full_again,
       day_cell(one, one.refill_done.date()),
       day_cell(other, other.refill_done.date()));
   add("first_swim",
-      "First swim, not before",
+      say::first_swim_compared,
       day_cell(one, one.first_swim),
       day_cell(other, other.first_swim));
-  add("life", "Life, with good care", Cells::words(life_text(a)), Cells::words(life_text(b)));
+  add("life", say::life_with_good_care, Cells::words(life_text(a)), Cells::words(life_text(b)));
   return table;
 }
 
@@ -113,17 +115,17 @@ Table bridge_table(const Subject& a, const Subject& b, const Cells& c) {
   const quote::Bridge bridge = quote::bridge(*a.plan.price, *b.plan.price);
   Table table;
   table.key = "bridge";
-  table.columns = {{"what", "What"},
-                   {"one", "First", Align::right},
-                   {"other", "Second", Align::right},
-                   {"change", "Change", Align::right}};
+  table.columns = {{"what", say::what},
+                   {"one", say::first, Align::right},
+                   {"other", say::second, Align::right},
+                   {"change", say::change, Align::right}};
   for (const quote::BridgeLine& line : bridge.lines) {
     table.rows.push_back({{Cells::words(line.what),
                            c.money(line.before),
                            c.money(line.after),
                            change_cell(c, line.change())}});
   }
-  table.rows.push_back({{{"Total", {}, Role::total},
+  table.rows.push_back({{{say::total, {}, Role::total},
                          c.money(bridge.before),
                          c.money(bridge.after),
                          change_cell(c, bridge.after - bridge.before)},
@@ -147,20 +149,20 @@ void add_totals(const Subject& a, const Subject& b, const Cells& c, Section& sec
 document::Document comparison(const Subject& a, const Subject& b, const Names& names) {
   const Cells c(a.units, a.rates.currency);
   document::Document d;
-  d.title = "Comparison";
+  d.title = say::comparison;
   d.notices = notices(a);
   for (const std::string& notice : notices(b)) {
     const bool known = std::ranges::find(d.notices, notice) != d.notices.end();
-    if (!known) d.notices.push_back("Second: " + notice);
+    if (!known) d.notices.push_back(say::second_before + notice);
   }
   d.sections = {version_section()};
-  Section figures{"comparison", "Side by side", {}, true};
-  figures.blocks.emplace_back(Facts{{{"one", "First", Cells::words(names.one), true},
-                                     {"other", "Second", Cells::words(names.other), true}}});
+  Section figures{"comparison", say::side_by_side, {}, true};
+  figures.blocks.emplace_back(Facts{{{"one", say::first, Cells::words(names.one), true},
+                                     {"other", say::second, Cells::words(names.other), true}}});
   figures.blocks.emplace_back(figures_table(figures_of(a, b)));
   figures.blocks.emplace_back(dates_table(a, b));
   d.sections.push_back(std::move(figures));
-  Section price{"comparison", "From one price to the other", {}, true};
+  Section price{"comparison", say::from_one_price_to_the_other, {}, true};
   if (a.plan.price && b.plan.price) price.blocks.emplace_back(bridge_table(a, b, c));
   price.shown = !price.blocks.empty();
   add_totals(a, b, c, price);

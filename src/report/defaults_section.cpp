@@ -1,8 +1,11 @@
 #include <fmt/format.h>
 #include <cmath>
 
+#include "basinwright/dates/minute.hpp"
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/explain.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -16,15 +19,27 @@ bool is(const trace::Amount& a, int l, int m, int t) {
                                     0};
 }
 
+// "Mon 3 May 2027 13:45"; a midnight is the day.
+std::string moment_text(double seconds) {
+  constexpr double seconds_in_minute = 60.0;
+  const dates::Minute at(std::llround(seconds / seconds_in_minute));
+  const dates::Date day = at.date();
+  const std::string date = fmt::format("{} {}", dates::short_day(day), dates::year(day));
+  return at == dates::Minute(dates::Moment(day, 0)) ? date
+                                                    : fmt::format("{} {}", date, dates::clock(at));
+}
+
 std::string plain_number(double v) {
   return fmt::format("{:.10g}", v);
 }
 
 }  // namespace
 
+// As the job file and the rate book take it, so without marks between thousands.
 std::string shown(const trace::Amount& a, std::string_view name, units::System system) {
   using namespace units;
   if (a.is_share) return show(fraction(a.si), 2);
+  if (a.is_point && is(a, 0, 0, 1)) return moment_text(a.si);
   if (a.is_point) return show(Temperature::from_si(a.si), system, 1);
   if (is(a, 1, 0, 0)) {
     // A volume on an area has the dimension of a length; its name tells the two apart.
@@ -42,7 +57,7 @@ std::string shown(const trace::Amount& a, std::string_view name, units::System s
   if (is(a, 0, 1, 0)) return show(Mass::from_si(a.si), system, 3);
   if (is(a, 0, 0, 1)) {
     const bool short_time = std::abs(a.si) < hours(1).si();
-    return short_time ? fixed(a.si / minutes(1).si(), 0) + " min"
+    return short_time ? fixed(a.si / minutes(1).si(), 0) + say::min
                       : show(Duration::from_si(a.si), 2);
   }
   if (is(a, -1, 0, 0)) return show(SpreadingRate::from_si(a.si), system, 2);
@@ -50,7 +65,7 @@ std::string shown(const trace::Amount& a, std::string_view name, units::System s
   if (is(a, 1, 0, -1)) return show(EdgeRate::from_si(a.si), system, 1);
   if (is(a, 3, 0, -1)) return show(Flow::from_si(a.si), system, 1);
   if (is(a, -3, 1, 0)) return show(Concentration::from_si(a.si), 1);
-  if (is(a, -2, 1, 0)) return "1 kg per " + show(square_metres(1.0 / a.si), system, 1);
+  if (is(a, -2, 1, 0)) return say::one_kilogram_per + show(square_metres(1.0 / a.si), system, 1);
   if (a.dimensions == Dimensions{0, 0, 0, 1}) {
     return show(TemperatureDifference::from_si(a.si), system, 1);
   }
@@ -60,9 +75,9 @@ std::string shown(const trace::Amount& a, std::string_view name, units::System s
 document::Section defaults_section(const Subject& s) {
   document::Section section;
   section.key = "defaults_used";
-  section.title = "Defaults used (nobody gave these; each can be set at its key)";
+  section.title = say::defaults_used_nobody_gave_these_each;
   document::Table table;
-  table.columns = {{"key", "Key"}, {"value", "Value"}, {"source", "Source"}};
+  table.columns = {{"key", say::key}, {"value", say::value}, {"source", say::source}};
   for (const trace::Used& used : s.plan.trace.used()) {
     const sources::Kind kind = used.source.kind;
     if (kind == sources::Kind::given || kind == sources::Kind::data_sheet) continue;

@@ -6,6 +6,7 @@
 
 #include "drawing_layout.hpp"
 #include "drawing_notes.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -18,8 +19,8 @@ std::string job_line(const job::Heading& h) {
   const auto add = [&line](const std::string& part) {
     if (!part.empty()) line += (line.empty() ? "" : " \u00B7 ") + part;
   };
-  add(h.number.empty() ? "" : "Job " + h.number);
-  add(h.revision.empty() ? "" : "revision " + h.revision);
+  add(h.number.empty() ? "" : say::job_before + h.number);
+  add(h.revision.empty() ? "" : say::revision_before + h.revision);
   add(h.client.name);
   add(h.client.address);
   return line;
@@ -28,10 +29,10 @@ std::string job_line(const job::Heading& h) {
 std::string measures_line(const Scene& scene, int denominator) {
   const bool us = scene.subject.units == units::System::us;
   const bool letter = scene.subject.paper == document::Paper::letter;
-  return fmt::format("Measures in {}. Scale 1 : {} on {} paper at full size.",
-                     us ? "feet and inches" : "metres",
+  return fmt::format(say::measures_in_scale_1_on_paper_at_full,
+                     us ? say::feet_and_inches : say::metres,
                      denominator,
-                     letter ? "Letter" : "A4");
+                     letter ? say::letter : "A4");
 }
 
 /// A line of the head with something at its right end.
@@ -62,8 +63,7 @@ void draw_head(Sheet& sheet, const Scene& scene, int denominator) {
   title.size = letters::title;
   title.bold = true;
   title.at.y = content.top + 4.5;
-  head_line(
-      sheet, title, bodies > 1 ? fmt::format("Sheet {} of {}", scene.number + 1, bodies) : "");
+  head_line(sheet, title, bodies > 1 ? fmt::format(say::sheet_of, scene.number + 1, bodies) : "");
   Label line;
   line.name = "job";
   line.text = job_line(job.heading);
@@ -86,9 +86,9 @@ void draw_scale(Sheet& sheet, const Scene& scene, const Layout& layout) {
   const Length on_sheet = us ? units::inches(1.0) : units::centimetres(1.0);
   Label words;
   words.name = "scale";
-  words.text = fmt::format("Scale 1 : {}: {} on the sheet is {}",
+  words.text = fmt::format(say::scale_1_on_the_sheet_is,
                            layout.denominator,
-                           us ? "1 in" : "1 cm",
+                           us ? say::one_inch : say::one_centimetre,
                            scene.cells.length(on_sheet * layout.denominator).text);
   words.size = letters::text;
   words.at = {end + 10.0, layout.bar + 1.4};

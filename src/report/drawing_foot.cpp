@@ -4,6 +4,7 @@
 #include "drawing_layout.hpp"
 #include "drawing_notes.hpp"
 #include "take_off_facts.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -42,7 +43,7 @@ void write_heading(Sheet& sheet, std::string text, Spot at) {
 void draw_table(Sheet& sheet, const Layout& layout, const Foot& foot) {
   const double left = sheet.content().left;
   const double right = left + table_width;
-  write_heading(sheet, "Areas and water", {left, layout.foot + 4.0});
+  write_heading(sheet, say::areas_and_water, {left, layout.foot + 4.0});
   double y = layout.foot + heading;
   for (const document::Fact& fact : foot.facts) {
     sheet.line({left, y}, {right, y}, pens::fine, "rule");
@@ -125,7 +126,7 @@ Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths) {
   }
   if (foot.notes.size() > most_lines) {
     foot.notes.resize(most_lines - 1);
-    foot.notes.emplace_back("The job file has the rest.");
+    foot.notes.emplace_back(say::the_job_file_has_the_rest);
   }
   height += 1.5 + line * static_cast<double>(foot.notes.size());
   foot.height = 1.0 + std::max(height, heading + row * static_cast<double>(foot.facts.size()));
@@ -135,7 +136,7 @@ Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths) {
 void draw_foot(Sheet& sheet, const Layout& layout, const Foot& foot) {
   draw_table(sheet, layout, foot);
   const double left = notes_left(sheet);
-  write_heading(sheet, "Key and notes", {left, layout.foot + 4.0});
+  write_heading(sheet, say::key_and_notes, {left, layout.foot + 4.0});
   double y = layout.foot + heading + 2.4;
   for (const Foot::Entry& entry : foot.key) {
     draw_sample(sheet, entry.key, {left, y - 0.9});

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "drawing_layout.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -152,7 +153,7 @@ bool put_tag(Sheet& sheet, Tag tag, const std::vector<PathSpot>& wall) {
 bool label_plan(Sheet& sheet, const Scene& scene, const Layout& layout, WallLengths lengths) {
   Label caption;
   caption.name = "caption";
-  caption.text = fmt::format("Plan, 1 : {}", layout.denominator);
+  caption.text = fmt::format(say::plan_1, layout.denominator);
   caption.at = {sheet.content().left, layout.captions};
   caption.size = letters::text;
   caption.bold = true;

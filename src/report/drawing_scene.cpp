@@ -3,13 +3,14 @@
 #include <cmath>
 
 #include "basinwright/job/sections.hpp"
+#include "wording/common.hpp"
 
 namespace basinwright::report {
 namespace {
 
 // Sections of the plan are numbered, those of the job have names.
 std::string shown_name(const Subject& s, const std::string& section) {
-  return s.job.coating.sections.empty() ? "Section " + section : section;
+  return s.job.coating.sections.empty() ? say::section_before + section : section;
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "drawing_layout.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -181,7 +182,7 @@ void label_ends(Sheet& sheet, const Scene& scene, const Layout& layout) {
 void draw_long_section(Sheet& sheet, const Scene& scene, const Layout& layout) {
   Label caption;
   caption.name = "caption";
-  caption.text = fmt::format("Long section A-A, 1 : {}", layout.denominator);
+  caption.text = fmt::format(say::long_section_a_a_1, layout.denominator);
   caption.at = {sheet.content().left, layout.section.top - 3.5};
   caption.size = letters::text;
   caption.bold = true;

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "basinwright/units/show.hpp"
+#include "wording/drawing.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -163,7 +164,7 @@ double scale_bar(Sheet& sheet, Spot at, double scale, units::System system) {
     const double value = i * part;
     const int decimals = hundredths % 100 == 0 ? 0 : (hundredths % 10 == 0 ? 1 : 2);
     std::string text = i == 0 ? "0" : units::fixed(value, decimals);
-    if (i == parts) text += us ? " ft" : " m";
+    if (i == parts) text += us ? say::ft : " m";
     Label label = centred(std::move(text), {at.x + value * unit, at.y - 1.6}, letters::small);
     label.name = "scale-bar";
     sheet.write(std::move(label));

@@ -7,6 +7,9 @@
 #include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
 #include "site_parts.hpp"
+#include "word_table.hpp"
+#include "wording/common.hpp"
+#include "wording/handover.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -15,7 +18,6 @@ using document::Align;
 using document::Row;
 using document::Section;
 using document::Table;
-using sitelog::Entry;
 using sitelog::Event;
 
 constexpr double microns = 1e6;
@@ -26,7 +28,7 @@ void add_once(std::string& list, const std::string& word) {
 }
 
 Cell recorded(const std::string& text) {
-  return text.empty() ? Cells::nothing("not recorded") : Cells::words(text);
+  return text.empty() ? Cells::nothing(say::not_recorded) : Cells::words(text);
 }
 
 // One coat of one section, as the log has it.
@@ -36,7 +38,7 @@ class Coat {
       : site_(site), task_(std::move(name)), section_(std::move(section)) {
     const auto all = sitelog::progress(site.log);
     if (const auto* found = sitelog::find(all, task_, section_)) done_ = *found;
-    for (const Entry& e : site.log.entries) take(e);
+    for (const sitelog::Entry& e : site.log.entries) take(e);
   }
 
   [[nodiscard]] Row row(units::Area area) const {
@@ -46,13 +48,13 @@ class Coat {
     row.cells = {{job_of(task_, section_), Value(task_), Role::heading},
                  section_.empty() ? Cells::nothing("") : Cells::words(section_),
                  cells.area(area),
-                 done_ ? minute_cell(done_->start) : Cells::nothing("not recorded"),
+                 done_ ? minute_cell(done_->start) : Cells::nothing(say::not_recorded),
                  recorded(batch_a_),
                  recorded(batch_b_),
-                 kits_ > 0 ? Cells::count(kits_) : Cells::nothing("not recorded"),
+                 kits_ > 0 ? Cells::count(kits_) : Cells::nothing(say::not_recorded),
                  recorded(films_),
-                 Cells::nothing("not recorded"),
-                 Cells::nothing("not recorded")};
+                 Cells::nothing(say::not_recorded),
+                 Cells::nothing(say::not_recorded)};
     if (margin_) {
       row.cells[8] = {
           units::show(*shell_, system, 1), Value(shell_->in(units::celsius)), Role::quantity};
@@ -63,7 +65,7 @@ class Coat {
   }
 
  private:
-  void take(const Entry& e) {
+  void take(const sitelog::Entry& e) {
     const bool of_it = e.task == task_ && e.section == section_;
     if (of_it && e.event == Event::mix) {
       add_once(batch_a_, e.batch_a);
@@ -102,14 +104,14 @@ std::vector<std::string> coat_tasks(const Subject& s) {
 
 Table coats_by_hand(const Subject& s) {
   Table batches;
-  batches.caption = "Batches and readings of each coat";
-  batches.columns = {{"", "Coat"},
-                     {"", "Date"},
-                     {"", "Batch A"},
-                     {"", "Batch B"},
-                     {"", "Kits used"},
-                     {"", "Shell"},
-                     {"", "Above dew point"}};
+  batches.caption = say::batches_and_readings_of_each_coat;
+  batches.columns = {{"", say::coat},
+                     {"", say::date},
+                     {"", say::batch_a},
+                     {"", say::batch_b},
+                     {"", say::kits_used},
+                     {"", say::shell},
+                     {"", say::above_dew_point}};
   for (const std::string& coat : coat_tasks(s)) {
     Row row;
     row.cells = {Cells::words(task(coat))};
@@ -123,17 +125,17 @@ Table coats_by_log(const Site& site) {
   const Subject& s = site.subject;
   Table t;
   t.key = "coats";
-  t.caption = "Each coat as it was painted, from the site log; the tightest reading of each";
-  t.columns = {{"task", "Coat"},
+  t.caption = say::each_coat_as_it_was_painted_from_the;
+  t.columns = {{"task", say::coat},
                {"section", "", Align::left, false},
-               {"area_m2", "Area", Align::right},
-               {"start", "Begun"},
-               {"batch_a", "Batch A"},
-               {"batch_b", "Batch B"},
-               {"kits", "Kits", Align::right},
-               {"wet_film", "Wet film"},
-               {"shell_c", "Shell", Align::right},
-               {"dew_margin_k", "Above dew point", Align::right}};
+               {"area_m2", say::area, Align::right},
+               {"start", say::begun},
+               {"batch_a", say::batch_a},
+               {"batch_b", say::batch_b},
+               {"kits", say::kits, Align::right},
+               {"wet_film", say::wet_film},
+               {"shell_c", say::shell, Align::right},
+               {"dew_margin_k", say::above_dew_point, Align::right}};
   auto sections = job::site_sections(s.plan);
   if (sections.empty()) sections.emplace_back();
   const auto& areas = s.plan.quantities.cut.sections;
@@ -147,21 +149,21 @@ Table coats_by_log(const Site& site) {
 
 Table tests_table(const Subject& s, const Site* site) {
   Table tests;
-  tests.caption = "Tests before painting";
-  tests.columns = {{"", "Test"}, {"", "Held when"}, {"", "Found"}, {"", "Held"}};
+  tests.caption = say::tests_before_painting;
+  tests.columns = {{"", say::test}, {"", say::held_when}, {"", say::found}, {"", say::held}};
   for (const preparation::Step& step : s.plan.route.steps) {
     if (step.task.starts_with("coat-") || step.task == "start-up" || step.task == "fill") continue;
     for (const preparation::HoldPoint& point : step.holds) {
       const HoldWords words = hold(point.code);
-      Row row{{Cells::words(std::string(words.what)),
-               Cells::words(std::string(words.limit)),
+      Row row{{Cells::words(capital(words.what)),
+               Cells::words(capital(words.limit)),
                Cells::blank(),
                Cells::tick()}};
       if (site != nullptr) {
-        const Entry* e = release_of(*site, point.code);
-        row.cells[2] =
-            e != nullptr ? Cells::words(e->by + ", " + at(e->at)) : Cells::nothing("not recorded");
-        row.cells[3] = e != nullptr ? Cells::words("held") : Cells::tick();
+        const sitelog::Entry* e = release_of(*site, point.code);
+        row.cells[2] = e != nullptr ? Cells::words(e->by + ", " + at(e->at))
+                                    : Cells::nothing(say::not_recorded);
+        row.cells[3] = e != nullptr ? Cells::words(say::held_small) : Cells::tick();
       }
       tests.rows.push_back(std::move(row));
     }
@@ -169,10 +171,10 @@ Table tests_table(const Subject& s, const Site* site) {
   return tests;
 }
 
-const Entry* last_in_pool(const Site* site, bool (*has)(const sitelog::Readings&)) {
-  const Entry* last = nullptr;
+const sitelog::Entry* last_in_pool(const Site* site, bool (*has)(const sitelog::Readings&)) {
+  const sitelog::Entry* last = nullptr;
   if (site == nullptr) return last;
-  for (const Entry& e : site->log.entries) {
+  for (const sitelog::Entry& e : site->log.entries) {
     const bool wanted = e.event == Event::reading && e.where == sitelog::Where::pool && has(e.read);
     if (wanted && (last == nullptr || e.at >= last->at)) last = &e;
   }
@@ -182,7 +184,7 @@ const Entry* last_in_pool(const Site* site, bool (*has)(const sitelog::Readings&
 }  // namespace
 
 Section built_section(const Subject& s, const Site* site) {
-  Section section{site == nullptr ? "" : "as_built", "As built", {}, true};
+  Section section{site == nullptr ? "" : "as_built", say::as_built, {}, true};
   section.blocks.emplace_back(site == nullptr ? coats_by_hand(s) : coats_by_log(*site));
   section.blocks.emplace_back(tests_table(s, site));
   return section;
@@ -204,24 +206,25 @@ std::optional<dates::Date> painted_on(const Site& site) {
 }
 
 Cell pool_ph(const Site* site) {
-  const Entry* e = last_in_pool(site, [](const sitelog::Readings& r) { return r.ph.has_value(); });
+  const sitelog::Entry* e =
+      last_in_pool(site, [](const sitelog::Readings& r) { return r.ph.has_value(); });
   if (e == nullptr) return Cells::blank();
   return {fmt::format("{:.1f}, {}", *e->read.ph, at(e->at)), Value(*e->read.ph), Role::plain};
 }
 
 Cell pool_chlorine(const Site* site) {
-  const Entry* e =
+  const sitelog::Entry* e =
       last_in_pool(site, [](const sitelog::Readings& r) { return r.chlorine.has_value(); });
   if (e == nullptr) return Cells::blank();
   const double read = e->read.chlorine->in(units::milligrams_per_litre);
-  return {fmt::format("{:.1f} mg/L, {}", read, at(e->at)), Value(read), Role::plain};
+  return {fmt::format(say::mg_l_and_when, read, at(e->at)), Value(read), Role::plain};
 }
 
 Cell kits_left(const Site* site) {
   std::int64_t kits = 0;
   bool counted = false;
   if (site != nullptr) {
-    for (const Entry& e : site->log.entries) {
+    for (const sitelog::Entry& e : site->log.entries) {
       if (e.event == Event::delivery && e.item == "part-a" && e.kits) {
         kits += *e.kits;
         counted = true;
@@ -236,14 +239,14 @@ Cell batches_left(const Site* site) {
   std::string a;
   std::string b;
   if (site != nullptr) {
-    for (const Entry& e : site->log.entries) {
+    for (const sitelog::Entry& e : site->log.entries) {
       if (e.event != Event::delivery) continue;
       if (e.item == "part-a") add_once(a, e.batch);
       if (e.item == "part-b") add_once(b, e.batch);
     }
   }
   if (a.empty() || b.empty()) return Cells::blank();
-  return Cells::words(a + " and " + b);
+  return Cells::words(a + say::and_word + b);
 }
 
 }  // namespace basinwright::report

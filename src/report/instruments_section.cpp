@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/materials.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -15,21 +17,20 @@ using document::Table;
 class Lister {
  public:
   explicit Lister(const Subject& s) : s_(s) {
-    table_.columns = {{"item", "Item"}, {"count", "Count", Align::right}, {"rule", "Rule"}};
+    table_.columns = {
+        {"item", say::item}, {"count", say::count, Align::right}, {"rule", say::rule}};
   }
 
   Table list() {
     const auto painters = static_cast<std::int64_t>(std::lround(s_.job.crew.painters.value));
-    add("thermometer for the air", 1, "1 a job");
-    add("surface thermometer", 1, "1 a job");
-    add("hygrometer", 1, "1 a job");
-    add("wet-film comb", painters, "1 a painter");
+    add(say::thermometer_for_the_air, 1, say::one_a_job);
+    add(say::surface_thermometer, 1, say::one_a_job);
+    add(say::hygrometer, 1, say::one_a_job);
+    add(say::wet_film_comb, painters, say::one_a_painter);
     if (s_.plan.quantities.etch)
-      add("pH meter, calibrated, beside the paper", 1, "1 a job with acid");
+      add(say::ph_meter_calibrated_beside_the_paper, 1, say::one_a_job_with_acid);
     if (has_caution("deep-shell"))
-      add("gas meter for oxygen, carbon dioxide and vapours",
-          1,
-          "1 where the shell is deep, tented or covered");
+      add(say::gas_meter_for_oxygen_carbon_dioxide, 1, say::one_where_the_shell_is_deep_or_covered);
     return std::move(table_);
   }
 
@@ -49,7 +50,7 @@ class Lister {
 }  // namespace
 
 document::Section instruments_section(const Subject& s) {
-  document::Section section{"instruments", "Instruments", {}, true};
+  document::Section section{"instruments", say::instruments, {}, true};
   section.blocks.emplace_back(Lister(s).list());
   return section;
 }

@@ -6,6 +6,8 @@
 #include "drawing.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
+#include "wording/common.hpp"
+#include "wording/jobsheet.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -16,18 +18,19 @@ Cell bottom_line(const Subject& s) {
   if (plan.route.stop) {
     const auto& stop = *plan.route.stop;
     return {
-        fmt::format("STOP at {}: {}", task(stop.step), report::stop(stop.why).why), {}, Role::stop};
+        fmt::format(say::stop_at_of, task(stop.step), report::stop(stop.why).why), {}, Role::stop};
   }
   const Cells cells(s.units, s.rates.currency);
-  std::string line = fmt::format("Total {}", plan.price ? cells.price(plan.price->total) : "open");
-  if (!plan.provisional.empty()) line += " (provisional)";
+  std::string line =
+      fmt::format(say::total_of, plan.price ? cells.price(plan.price->total) : "open");
+  if (!plan.provisional.empty()) line += say::provisional_after;
   if (!plan.programme.feasible) {
     const sequence::Blocked& why = *plan.programme.blocked_by;
-    line += " · no dates fit: " + blocked(why);
-    if (!why.ways_out.empty()) line += " But " + way_out(why.ways_out.front()) + ".";
+    line += say::no_dates_fit + blocked(why);
+    if (!why.ways_out.empty()) line += say::but + way_out(why.ways_out.front()) + ".";
     return {line, {}, Role::stop};
   }
-  line += fmt::format(" · {} kits · start {} · full {}",
+  line += fmt::format(say::kits_start_full,
                       plan.quantities.kits,
                       dates::short_day(plan.programme.start.date()),
                       dates::short_day(plan.programme.refill_done.date()));
@@ -73,12 +76,10 @@ std::string long_wait(const job::Plan& plan) {
       return h.by == sequence::Held::By::fewer_days;
     });
     if (!chosen || gap.count() < long_days) continue;
-    return fmt::format(
-        "The programme waits {} days before {}: crew, painting hours and recoat windows leave no "
-        "earlier run of days. {} painters would do a coat in one morning.",
-        gap.count(),
-        task(bookings[i].task),
-        plan.painters_for_one_morning);
+    return fmt::format(say::the_programme_waits_days_before_crew,
+                       gap.count(),
+                       task(bookings[i].task),
+                       plan.painters_for_one_morning);
   }
   return "";
 }
@@ -88,17 +89,13 @@ std::vector<std::string> order_notices(const Subject& s, Goods goods) {
   std::vector<std::string> out;
   for (const job::Order& order : s.plan.orders) {
     if (!order.late || goods == Goods::by_log) continue;
-    out.push_back(
-        fmt::format("Late: {} was to be ordered from by {}, or the programme does not hold.",
-                    order.supplier,
-                    dates::short_day(*order.by)));
+    out.push_back(fmt::format(
+        say::late_was_to_be_ordered_from_by_or_the, order.supplier, dates::short_day(*order.by)));
   }
   const coverage::KitOrder& kits = s.plan.quantities.order;
   if (kits.short_chance > 0.0) {
-    out.push_back(fmt::format(
-        "The kits ordered run short with a chance of {}; order_confidence in the rate book buys "
-        "more.",
-        units::show(units::fraction(kits.short_chance), 1)));
+    out.push_back(fmt::format(say::the_kits_ordered_run_short_with_a,
+                              units::show(units::fraction(kits.short_chance), 1)));
   }
   return out;
 }
@@ -112,18 +109,14 @@ std::string late_start(const Subject& s) {
   });
   const dates::Date begins = bookings.front().start.date();
   if (!chosen || begins <= *s.job.heading.start) return "";
-  return fmt::format("The work begins on {}: before it the pool would only stand empty for longer.",
-                     dates::short_day(begins));
+  return fmt::format(say::the_work_begins_on_before_it_the_pool, dates::short_day(begins));
 }
 
 // An etch larger than a shift is done by sections, each to its last rinse.
 std::string etch_by_sections(const Subject& s) {
   const int people = s.plan.people_for_one_etch;
   if (s.plan.stopped() || people <= s.job.crew.people.value) return "";
-  return fmt::format(
-      "The etch is larger than a shift of this crew: by sections, each from the first acid to the "
-      "last rinse on one day. {} people would do it in one.",
-      people);
+  return fmt::format(say::the_etch_is_larger_than_a_shift_of, people);
 }
 
 // Where the weather ends, the dates rest on less.
@@ -132,7 +125,7 @@ std::string past_the_forecast(const job::Plan& plan) {
   const auto first =
       std::ranges::find(p.bookings, weather::Quality::missing, &sequence::Booking::rests_on);
   if (p.weather == sequence::WeatherBasis::none || first == p.bookings.end()) return "";
-  return fmt::format("From {} ({}) on, the dates follow the calendar alone: the weather read ends.",
+  return fmt::format(say::from_on_the_dates_follow_the_calendar,
                      task(first->task),
                      dates::short_day(first->start.date()));
 }
@@ -161,16 +154,13 @@ std::string_view version() {
 std::vector<std::string> notices(const Subject& s, Goods goods) {
   std::vector<std::string> out;
   if (s.rates.demonstration) {
-    out.emplace_back(
-        "Demonstration rates: every price and data sheet on this page is invented. Give your own "
-        "book with --rates.");
+    out.emplace_back(say::demonstration_rates_give_your_own);
   }
   for (const std::string& code : s.plan.provisional) {
-    out.push_back("Provisional: " + std::string(provisional(code)) + ".");
+    out.push_back(say::provisional + std::string(provisional(code)) + ".");
   }
   for (const std::string& item : s.plan.unpriced) {
-    out.push_back(
-        fmt::format("Not in the price: the rate book has no pack of {} that reaches.", item));
+    out.push_back(fmt::format(say::not_in_the_price_the_rate_book_has_no, item));
   }
   for (const std::string& line : order_notices(s, goods)) out.push_back(line);
   if (const std::string wait = long_wait(s.plan); !wait.empty()) out.push_back(wait);
@@ -181,14 +171,14 @@ std::vector<std::string> notices(const Subject& s, Goods goods) {
     out.emplace_back(note("sections-too-large"));
   }
   if (!s.plan.stopped() && s.plan.programme.weather == sequence::WeatherBasis::none) {
-    out.emplace_back("No weather has been read: the dates follow the calendar alone.");
+    out.emplace_back(say::no_weather_has_been_read_the_dates);
   }
   return out;
 }
 
 document::Document jobsheet(const Subject& s) {
   document::Document d;
-  d.title = "Job sheet";
+  d.title = say::job_sheet;
   d.subtitle = subtitle_of(s.job);
   d.notices = notices(s);
   d.sections = {
@@ -206,16 +196,16 @@ document::Document jobsheet(const Subject& s) {
 
 document::Document takeoff(const Subject& s) {
   document::Document d;
-  d.title = "Take-off";
+  d.title = say::take_off;
   d.subtitle = subtitle_of(s.job);
   d.sections = {version_section(), heading_section(s), take_off_section(s, true)};
-  document::Section sheets{"", "Drawing", {}, true};
+  document::Section sheets{"", say::drawing, {}, true};
   for (std::size_t body = 0; body < s.job.bodies.size(); ++body) {
     sheets.blocks.emplace_back(take_off_drawing(s, body));
   }
   d.sections.push_back(std::move(sheets));
   const Cells cells(s.units, s.rates.currency);
-  d.bottom_line = {fmt::format("Painted area {} · water {}",
+  d.bottom_line = {fmt::format(say::painted_area_water,
                                cells.area(s.plan.take_off.painted).text,
                                cells.bulk(s.plan.take_off.total.water_volume).text),
                    {},

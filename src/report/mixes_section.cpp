@@ -4,6 +4,8 @@
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/materials.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -15,7 +17,7 @@ using document::Table;
 
 std::string name_of(const job::VesselMix& mix) {
   if (mix.wash != "etch") return std::string(waste(mix.wash)).substr(0, waste(mix.wash).find(','));
-  return mix.where.empty() || mix.where == "all" ? "Etch" : fmt::format("Etch, {}", mix.where);
+  return mix.where.empty() || mix.where == "all" ? say::etch : fmt::format(say::etch_of, mix.where);
 }
 
 // What is added to the water: a volume of liquid or a mass of solid.
@@ -39,7 +41,7 @@ Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
 }
 
 std::string parts_text(const std::optional<chemistry::Parts>& parts) {
-  if (!parts) return "the acid is no stronger";
+  if (!parts) return say::the_acid_is_no_stronger;
   return fmt::format("1 : {}", units::fixed(parts->water / parts->acid, 1));
 }
 
@@ -50,16 +52,16 @@ Cell parts_cell(const std::optional<chemistry::Parts>& parts) {
 }
 
 std::string vapour_text(const chemistry::Vapour& vapour) {
-  const char* bound = vapour.bound == chemistry::Bound::at_most    ? "at most "
-                      : vapour.bound == chemistry::Bound::at_least ? "at least "
-                                                                   : "about ";
+  const char* bound = vapour.bound == chemistry::Bound::at_most    ? say::at_most
+                      : vapour.bound == chemistry::Bound::at_least ? say::at_least
+                                                                   : say::about;
   // Two figures are what a table of partial pressures is good for.
   constexpr double figures = 100.0;
   double ppm = vapour.by_volume.count();
   double step = 1.0;
   while (ppm / step >= figures) step *= 10.0;
   ppm = std::round(ppm / step) * step;
-  return fmt::format("{}{} ppm", bound, units::fixed(ppm, 0));
+  return bound + grouped(units::fixed(ppm, 0));
 }
 
 Cell vapour_cell(const chemistry::Vapour& vapour) {
@@ -69,15 +71,15 @@ Cell vapour_cell(const chemistry::Vapour& vapour) {
 Table strengths_table(const Subject& s) {
   Table table;
   table.key = "etch";
-  table.caption = "Acid to water by volume: the trade's mix beside published 5 to 10 % by weight";
-  table.columns = {{"where", "Etch"},
-                   {"water_parts", "Trade", Align::right},
-                   {"mass_percent", "By weight", Align::right},
+  table.caption = say::acid_to_water_by_volume_the_trades_mix;
+  table.columns = {{"where", say::etch},
+                   {"water_parts", say::trade, Align::right},
+                   {"mass_percent", say::by_weight, Align::right},
                    {"published_10_water_parts", "10 %", Align::right},
                    {"published_5_water_parts", "5 %", Align::right},
-                   {"bucket_rise_k", "Bucket warms", Align::right},
-                   {"vapour_ppm", "Fume over it", Align::right},
-                   {"undiluted_vapour_ppm", "Over neat acid", Align::right}};
+                   {"bucket_rise_k", say::bucket_warms, Align::right},
+                   {"vapour_ppm", say::fume_over_it, Align::right},
+                   {"undiluted_vapour_ppm", say::over_neat_acid, Align::right}};
   for (const job::EtchStrength& e : s.plan.mixes.strengths) {
     const bool neat = e.trade.water <= 0.0;
     const std::string trade =
@@ -105,14 +107,10 @@ void add_warnings(const Subject& s, document::Section& section) {
   const auto& mixes = s.plan.quantities.etch->mixes;
   const auto& strengths = s.plan.mixes.strengths;
   if (std::ranges::any_of(mixes, &chemistry::EtchMix::above_published)) {
-    warn(
-        "Stronger than the published 5 to 10 % by weight: more fume and more lime taken off; the "
-        "columns 10 % and 5 % say how much water the same acid takes for those.");
+    warn(say::stronger_than_the_published_5_to_10);
   }
   if (std::ranges::any_of(strengths, &job::EtchStrength::strong)) {
-    warn(
-        "Neat and 1 : 1 only because the data sheet asks for them: heat and fume are at their "
-        "worst; forced air from the lowest point, acid-gas masks, nobody alone.");
+    warn(say::neat_and_1_1_only_because_the_data);
   }
 }
 
@@ -121,13 +119,13 @@ void add_warnings(const Subject& s, document::Section& section) {
 document::Table mix_table(const Subject& s, std::string_view wash) {
   const Cells c(s.units, s.rates.currency);
   Table table;
-  table.caption = "Into each vessel, water first; the etch in buckets or in cans";
-  table.columns = {{"wash", "Mix"},
+  table.caption = say::into_each_vessel_water_first_the_etch;
+  table.columns = {{"wash", say::mix},
                    {"where", "", Align::left, false},
-                   {"vessel", "Vessel"},
-                   {"count", "How many", Align::right},
-                   {"water_l", "Water first", Align::right},
-                   {"agent", "Then", Align::right},
+                   {"vessel", say::vessel},
+                   {"count", say::how_many, Align::right},
+                   {"water_l", say::water_first, Align::right},
+                   {"agent", say::then, Align::right},
                    {"agent_unit", "", Align::left, false}};
   for (const job::VesselMix& mix : s.plan.mixes.cards) {
     if (!wash.empty() && mix.wash != wash) continue;
@@ -140,7 +138,7 @@ document::Table mix_table(const Subject& s, std::string_view wash) {
 document::Section mixes_section(const Subject& s) {
   document::Section section;
   section.key = "mixes";
-  section.title = "Mixes";
+  section.title = say::mixes;
   section.shown = !s.plan.mixes.cards.empty();
   Table cards = mix_table(s, "");
   cards.key = "cards";

@@ -4,6 +4,8 @@
 #include "basinwright/units/unit.hpp"
 #include "mixing_words.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/mixing.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -41,8 +43,8 @@ std::string_view basis_code(job::PaintTemperature basis) {
 }
 
 Cell minutes_cell(std::optional<units::Duration> time) {
-  if (!time) return Cells::nothing("unknown");
-  return {units::fixed(time->in(units::minutes), 0) + " min",
+  if (!time) return Cells::nothing(say::unknown);
+  return {units::fixed(time->in(units::minutes), 0) + say::min,
           Value(time->in(units::minutes)),
           Role::quantity};
 }
@@ -52,7 +54,7 @@ Cell minute_cell(const PaintingMorning& m, units::Duration after) {
 }
 
 Cell painters_cell(const std::optional<std::int64_t>& painters, int given) {
-  if (!painters) return {"no crew is fast enough", Value(nullptr), Role::stop};
+  if (!painters) return {say::no_crew_is_fast_enough, Value(nullptr), Role::stop};
   Cell cell = Cells::count(*painters);
   if (*painters > given) cell.role = Role::caution;
   return cell;
@@ -61,12 +63,12 @@ Cell painters_cell(const std::optional<std::int64_t>& painters, int given) {
 Table marks_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "marks";
-  table.caption = "Where each kit runs out: chalk it on the wall, deep end first";
-  table.columns = {{"what", "Paint"},
-                   {"section", "Section"},
-                   {"kit", "After kit", Align::right},
-                   {"painted_area_m2", "Painted", Align::right},
-                   {"mark", "Mark"},
+  table.caption = say::where_each_kit_runs_out_chalk_it_on;
+  table.columns = {{"what", say::paint},
+                   {"section", say::section},
+                   {"kit", say::after_kit, Align::right},
+                   {"painted_area_m2", say::painted, Align::right},
+                   {"mark", say::mark},
                    {"place", "", Align::left, false},
                    {"along_m", "", Align::left, false},
                    {"face_share", "", Align::left, false},
@@ -77,7 +79,7 @@ Table marks_table(const Subject& s, const Cells& c) {
   table.columns[1].shown = s.plan.quantities.cut.sections.size() > 1;
   for (const job::KitMark& mark : s.plan.mixing.marks) {
     table.rows.push_back(
-        {{Cells::coded(mark.primer ? "Primer" : "Each coat", mark.primer ? "prime" : "coat"),
+        {{Cells::coded(mark.primer ? say::primer : say::each_coat, mark.primer ? "prime" : "coat"),
           Cells::words(mark.section),
           Cells::count(mark.kit),
           c.area(mark.painted),
@@ -95,39 +97,45 @@ Table marks_table(const Subject& s, const Cells& c) {
 Table mornings_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "mornings";
-  table.caption = "Painting mornings";
-  table.columns = {{"opening", "Painting from"},
-                   {"task", "Coat"},
-                   {"section", "Section"},
-                   {"area_m2", "Area", Align::right},
-                   {"kits", "Kits", Align::right},
-                   {"temperature_c", "Paint at", Align::right},
+  table.caption = say::painting_mornings;
+  table.columns = {{"opening", say::painting_from},
+                   {"task", say::coat},
+                   {"section", say::section},
+                   {"area_m2", say::area, Align::right},
+                   {"kits", "", Align::right, false},  // Each has a line in the timetable.
+                   {"temperature_c", say::paint_at, Align::right},
                    {"temperature_basis", "", Align::left, false},
-                   {"pot_life_min", "Pot life", Align::right},
-                   {"oldest_min", "Oldest used", Align::right},
-                   {"finish", "Done", Align::right},
+                   {"pot_life_min", say::pot_life, Align::right},
+                   {"oldest_min", say::oldest_used, Align::right},
+                   {"finish", say::done, Align::right},
                    {"painters", "", Align::right, false},
-                   {"painters_needed", "Painters needed", Align::right},
-                   {"works", "Works"}};
+                   {"painters_needed", say::painters_needed, Align::right},
+                   {"works", say::works}};
   table.columns[2].shown = s.plan.quantities.cut.sections.size() > 1;
+  constexpr std::size_t needed = 11;
+  table.columns[needed].shown =
+      std::ranges::any_of(s.plan.mixing.mornings, [](const PaintingMorning& m) {
+        return !m.painters_needed || *m.painters_needed > m.session.painters;
+      });
   for (const PaintingMorning& m : s.plan.mixing.mornings) {
     const bool works = m.timetable.works();
-    table.rows.push_back(
-        {{Cells::moment(m.opening),
-          Cells::coded(task(m.task), m.task),
-          Cells::words(m.section),
-          c.area(m.session.area),
-          Cells::count(m.timetable.kits),
-          {units::show(m.session.temperature, s.units, 1),
-           Value(m.session.temperature.in(units::celsius)),
-           Role::quantity},
-          Cells::words(std::string(basis_code(m.rests_on))),
-          minutes_cell(m.timetable.pot_life),
-          minutes_cell(m.timetable.worst_age),
-          minute_cell(m, m.timetable.finish),
-          Cells::count(m.session.painters),
-          painters_cell(m.painters_needed, m.session.painters),
-          {works ? "yes" : "no, see below", Value(works), works ? Role::good : Role::caution}}});
+    table.rows.push_back({{Cells::moment(m.opening),
+                           Cells::coded(task(m.task), m.task),
+                           Cells::words(m.section),
+                           c.area(m.session.area),
+                           Cells::count(m.timetable.kits),
+                           {units::show(m.session.temperature, s.units, 1),
+                            Value(m.session.temperature.in(units::celsius)),
+                            Role::quantity},
+                           Cells::words(std::string(basis_code(m.rests_on))),
+                           minutes_cell(m.timetable.pot_life),
+                           minutes_cell(m.timetable.worst_age),
+                           minute_cell(m, m.timetable.finish),
+                           Cells::count(m.session.painters),
+                           painters_cell(m.painters_needed, m.session.painters),
+                           {works ? say::yes : say::no_see_below,
+                            Value(works),
+                            works ? Role::good : Role::caution}}});
   }
   table.shown = !table.rows.empty();
   return table;
@@ -136,22 +144,22 @@ Table mornings_table(const Subject& s, const Cells& c) {
 Table mixes_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "timetable";
-  table.caption = "Mixing timetable";
-  table.columns = {{"task", "Coat"},
-                   {"section", "Section"},
-                   {"kit", "Kit", Align::right},
-                   {"start", "Start mixing"},
-                   {"induction_end", "Stood until, roll from"},
-                   {"use_by", "Use by"},
-                   {"empty", "On the wall"},
-                   {"area_m2", "Covers", Align::right}};
+  table.caption = say::mixing_timetable;
+  table.columns = {{"task", say::coat},
+                   {"section", say::section},
+                   {"kit", say::kit, Align::right},
+                   {"start", say::start_mixing},
+                   {"induction_end", say::stood_until_roll_from},
+                   {"use_by", say::use_by},
+                   {"empty", say::on_the_wall},
+                   {"area_m2", say::covers, Align::right}};
   table.columns[1].shown = s.plan.quantities.cut.sections.size() > 1;
   for (const PaintingMorning& m : s.plan.mixing.mornings) {
     for (const coverage::Mix& mix : m.timetable.mixes) {
       const bool late = mix.use_by && *mix.use_by < mix.empty;
       Cell start = minute_cell(m, mix.start);
       if (mix.number == 1) start.text = dates::short_day(m.opening.date()) + " " + start.text;
-      Cell use_by = mix.use_by ? minute_cell(m, *mix.use_by) : Cells::nothing("unknown");
+      Cell use_by = mix.use_by ? minute_cell(m, *mix.use_by) : Cells::nothing(say::unknown);
       if (late) use_by.role = Role::caution;
       table.rows.push_back({{Cells::coded(task(m.task), m.task),
                              Cells::words(m.section),
@@ -171,7 +179,7 @@ std::string morning_name(const PaintingMorning& m) {
   return fmt::format("{}, {}{}: ",
                      dates::short_day(m.opening.date()),
                      task(m.task),
-                     m.section.empty() ? "" : ", section " + m.section);
+                     m.section.empty() ? "" : say::section_after + m.section);
 }
 
 // The same words for several mornings are said once, with all their names.
@@ -191,18 +199,14 @@ void say(std::vector<Said>& said, const std::string& name, const std::string& te
 Table notes_table(const Subject& s) {
   Table table;
   table.key = "notes";
-  table.caption = "What stands in the way, and what to do";
-  table.columns = {{"morning", "", Align::left, false}, {"text", "What"}};
+  table.caption = say::what_stands_in_the_way_and_what_to_do;
+  table.columns = {{"morning", "", Align::left, false}, {"text", say::what}};
   std::vector<Said> said;
   for (const PaintingMorning& m : s.plan.mixing.mornings) {
     for (const std::string& text : hindrances(m, s.units)) say(said, morning_name(m), text);
     const std::string evening = evening_before(m, s.plan, s.units);
     if (!evening.empty()) say(said, morning_name(m), evening);
-    if (m.shortest_induction)
-      say(said,
-          morning_name(m),
-          "Let it stand for the sheet's shortest time only: the longest leaves too little pot "
-          "life.");
+    if (m.shortest_induction) say(said, morning_name(m), say::let_it_stand_for_the_sheets_shortest);
   }
   for (const Said& one : said) {
     const std::string names = one.names.substr(0, one.names.size() - 2);
@@ -223,11 +227,12 @@ std::string basis_words(const job::MixingPlan& mixing) {
     sheet = sheet || m.rests_on == job::PaintTemperature::sheet;
   }
   std::string words;
-  if (weather) words += "the warmest air of the session";
-  if (mean) words += (words.empty() ? "" : ", else ") + std::string("the mean of the month");
+  if (weather) words += say::the_warmest_air_of_the_session;
+  if (mean)
+    words += (words.empty() ? "" : say::else_word) + std::string(say::the_mean_of_the_month);
   if (sheet)
-    words += (words.empty() ? "" : ", else ") +
-             std::string("the temperature of the sheet's pot life, since nothing is known");
+    words += (words.empty() ? "" : say::else_word) +
+             std::string(say::the_temperature_of_the_sheets_pot_life);
   return words;
 }
 
@@ -235,20 +240,20 @@ document::Facts facts_of(const Subject& s) {
   const job::MixingPlan& mixing = s.plan.mixing;
   const bool dated = !mixing.mornings.empty();
   document::Facts facts;
-  facts.facts = {{"painters", "Painters", Cells::count(mixing.painters)},
+  facts.facts = {{"painters", say::painters, Cells::count(mixing.painters)},
                  {"painters_needed",
-                  "Painters needed",
+                  say::painters_needed,
                   dated ? painters_cell(mixing.painters_needed(), mixing.painters)
-                        : Cells::nothing("no dates"),
+                        : Cells::nothing(say::no_dates),
                   dated},
                  {"mixer",
-                  "Who does what",
+                  say::who_does_what,
                   Cells::coded(crew_words(mixing), mixing.mixer_apart ? "apart" : "painter")},
                  {"works",
                   "",
                   dated ? Cell{"", Value(mixing.works()), Role::plain} : Cells::nothing(""),
                   false},
-                 {"temperature", "Paint counts as", Cells::words(basis_words(mixing)), dated}};
+                 {"temperature", say::paint_counts_as, Cells::words(basis_words(mixing)), dated}};
   return facts;
 }
 
@@ -258,7 +263,7 @@ Section mixing_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Section section;
   section.key = "mixing";
-  section.title = "Crew and mixing";
+  section.title = say::crew_and_mixing;
   section.shown = !s.plan.stopped();
   section.blocks.emplace_back(facts_of(s));
   section.blocks.emplace_back(marks_table(s, c));

@@ -5,6 +5,8 @@
 #include "basinwright/units/unit.hpp"
 #include "client_parts.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/price.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -41,9 +43,10 @@ std::string amount(quote::Measure measure, std::int64_t n, units::System system)
   const auto value = static_cast<double>(n);
   const int decimals = n % 1000 == 0 ? 0 : (n % 100 == 0 ? 1 : 2);
   if (measure == quote::Measure::volume)
-    return units::show(units::millilitres(value), system, decimals);
-  if (measure == quote::Measure::mass) return units::show(units::grams(value), system, decimals);
-  return std::to_string(n);
+    return grouped(units::show(units::millilitres(value), system, decimals));
+  if (measure == quote::Measure::mass)
+    return grouped(units::show(units::grams(value), system, decimals));
+  return grouped(std::to_string(n));
 }
 
 double in_key_unit(quote::Measure measure, std::int64_t n) {
@@ -75,7 +78,7 @@ Cell packs_cell(const quote::Purchase& p, const Cells& c, units::System system) 
                                      {"unit_price", c.money(b.unit_price).value},
                                      {"total", c.money(b.total).value}});
   }
-  if (p.unpriced) text = p.short_stock ? "stock does not reach" : "no price";
+  if (p.unpriced) text = p.short_stock ? say::stock_does_not_reach : say::no_price;
   return {text, Value(std::move(packs)), p.unpriced ? Role::caution : Role::plain};
 }
 
@@ -84,7 +87,7 @@ void total_row(Table& table, std::size_t columns, const Cells& c, money::Money s
   row.machine = false;
   row.role = Role::total;
   row.cells.assign(columns, Cell{});
-  row.cells.front() = {"Sum", {}, Role::total};
+  row.cells.front() = {say::sum, {}, Role::total};
   row.cells.back() = c.money(sum);
   table.rows.push_back(std::move(row));
 }
@@ -98,33 +101,33 @@ std::string rule_words(const quote::Rule& rule, units::System system) {
                            Basis{"", "day"},
                            Basis{"", "person"},
                            Basis{"", "painter"},
-                           Basis{"area", " painted"},
-                           Basis{"area", " abraded"},
-                           Basis{"area", " etched"},
-                           Basis{"length", " of edge"},
-                           Basis{"", "coat session"},
+                           Basis{"area", say::painted_after},
+                           Basis{"area", say::abraded},
+                           Basis{"area", say::etched},
+                           Basis{"length", say::of_edge},
+                           Basis{"", say::coat_session},
                            Basis{"", "kit"},
-                           Basis{"area", " of tread"},
-                           Basis{"length", " of step edge"}};
+                           Basis{"area", say::of_tread},
+                           Basis{"length", say::of_step_edge}};
   const bool us = system == units::System::us;
   const Basis& basis = per.at(static_cast<std::size_t>(rule.per));
   if (basis.dimension == "area") {
     const double rate = us ? rule.rate * units::square_feet.factor : rule.rate;
-    return fmt::format("{:.3g} per {}{}", rate, us ? "ft²" : "m²", basis.of);
+    return fmt::format(say::per_of, rate, us ? "ft²" : "m²", basis.of);
   }
   if (basis.dimension == "length") {
     const double rate = us ? rule.rate * units::feet.factor : rule.rate;
-    return fmt::format("{:.3g} per {}{}", rate, us ? "ft" : "m", basis.of);
+    return fmt::format(say::per_of, rate, us ? "ft" : "m", basis.of);
   }
-  return fmt::format("{:g} per {}", rule.rate, basis.of);
+  return fmt::format(say::per, rule.rate, basis.of);
 }
 
 Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
   Table table;
-  table.columns = {{"item", "Item"},
-                   {"count", "Count", Align::right},
-                   {"rule", "Rule"},
-                   {"total", "Price", Align::right}};
+  table.columns = {{"item", say::item},
+                   {"count", say::count, Align::right},
+                   {"rule", say::rule},
+                   {"total", say::price, Align::right}};
   money::Money sum;
   for (const quote::Counted& one : all) {
     table.rows.push_back({{Cells::words(one.rule.item),
@@ -142,16 +145,16 @@ Table counted_table(const std::vector<quote::Counted>& all, const Cells& c) {
 Section purchases_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
-  table.columns = {{"item", "Item"},
+  table.columns = {{"item", say::item},
                    {"use", "", Align::left, false},
-                   {"need", "Need", Align::right},
+                   {"need", say::need, Align::right},
                    {"unit", "", Align::left, false},
-                   {"packs", "Packs"},
-                   {"left_over", "Left over", Align::right},
-                   {"left_over_value", "Worth", Align::right},
-                   {"supplier", "Supplier", Align::left, false},
-                   {"order_by", "Order by", Align::left, false},
-                   {"total", "Price", Align::right}};
+                   {"packs", say::packs},
+                   {"left_over", say::left_over, Align::right},
+                   {"left_over_value", say::worth, Align::right},
+                   {"supplier", say::supplier, Align::left, false},
+                   {"order_by", say::order_by, Align::left, false},
+                   {"total", say::price, Align::right}};
   money::Money sum;
   money::Money left;
   for (std::size_t i = 0; i < s.plan.purchases.size(); ++i) {
@@ -179,17 +182,17 @@ Section purchases_section(const Subject& s) {
   }
   total_row(table, table.columns.size(), c, sum);
   table.rows.back().cells[left_over_value_column] = c.money(left);
-  return section_of("purchases", "Materials, whole packs", std::move(table));
+  return section_of("purchases", say::materials_whole_packs, std::move(table));
 }
 
 Section consumables_section(const Subject& s) {
   return section_of("consumables",
-                    "Consumables",
+                    say::consumables,
                     counted_table(s.plan.consumables, Cells(s.units, s.rates.currency)));
 }
 Section protection_section(const Subject& s) {
   return section_of("protection",
-                    "Protection",
+                    say::protection,
                     counted_table(s.plan.protection, Cells(s.units, s.rates.currency)));
 }
 
@@ -197,23 +200,23 @@ Section hire_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
   table.columns = {
-      {"item", "Item"}, {"days", "Days", Align::right}, {"total", "Price", Align::right}};
+      {"item", say::item}, {"days", say::days, Align::right}, {"total", say::price, Align::right}};
   money::Money sum;
   for (const quote::Hired& h : s.plan.hire) {
     table.rows.push_back({{Cells::words(h.item), Cells::count(h.days), c.money(h.total)}});
     sum += h.total;
   }
   if (!s.plan.hire.empty()) total_row(table, table.columns.size(), c, sum);
-  return section_of("hire", "Hire", std::move(table));
+  return section_of("hire", say::hire, std::move(table));
 }
 
 Section labour_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   Table table;
-  table.columns = {{"task", "Task"},
-                   {"person_hours", "Person-hours", Align::right},
-                   {"crew_hours", "Crew hours", Align::right},
-                   {"total", "Wages", Align::right}};
+  table.columns = {{"task", say::task},
+                   {"person_hours", say::person_hours, Align::right},
+                   {"crew_hours", say::crew_hours, Align::right},
+                   {"total", say::wages, Align::right}};
   money::Money sum;
   for (const quote::LabourLine& line : s.plan.labour) {
     table.rows.push_back({{Cells::coded(task(line.task), line.task),
@@ -223,7 +226,7 @@ Section labour_section(const Subject& s) {
     sum += line.total;
   }
   total_row(table, table.columns.size(), c, sum);
-  return section_of("labour", "Labour", std::move(table));
+  return section_of("labour", say::labour, std::move(table));
 }
 
 // "17.00 %", and "8.875 %" where two decimals do not hold it.
@@ -245,16 +248,16 @@ void add_branches(const Subject& s, const Cells& c, Section& section) {
   }
   Table either;
   either.key = "either";
-  either.caption = "Until the test is made, one of these";
-  either.columns = {{"if", "If"},
-                    {"total", "Total", Align::right},
-                    {"refill_done", "Full again"},
+  either.caption = say::until_the_test_is_made_one_of_these;
+  either.columns = {{"if", say::if_word},
+                    {"total", say::total, Align::right},
+                    {"refill_done", say::full_again},
                     {"steps", "", Align::left, false}};
   for (const job::Branch& b : s.plan.either) {
     either.rows.push_back(
         {{Cells::coded(std::string(branch(b.code)), b.code),
-          b.total ? c.money(*b.total) : Cells::nothing("open"),
-          b.refill_done ? Cells::moment(*b.refill_done) : Cells::nothing("no dates"),
+          b.total ? c.money(*b.total) : Cells::nothing(say::open),
+          b.refill_done ? Cells::moment(*b.refill_done) : Cells::nothing(say::no_dates),
           {"", Value(document::Array(b.steps.begin(), b.steps.end())), Role::plain}}});
   }
   section.blocks.emplace_back(std::move(either));
@@ -267,31 +270,32 @@ Section price_section(const Subject& s) {
   const quote::Price& price = s.plan.price.value();
   Section section;
   section.key = "price";
-  section.title = fmt::format("Price, {}", s.rates.currency.name());
+  section.title = fmt::format(say::price_of, s.rates.currency.name());
   section.blocks.emplace_back(document::Facts{
       {{"currency", "", Cells::words(std::string(s.rates.currency.name())), false}}});
   Table lines;
   lines.key = "lines";
-  lines.columns = {{"what", "What"}, {"amount", "Amount", Align::right}};
+  lines.columns = {{"what", say::what}, {"amount", say::amount, Align::right}};
   for (const quote::Line& line : price.lines)
     lines.rows.push_back({{Cells::words(line.what), c.money(line.amount)}});
   const auto sum = [&](std::string what, money::Money amount) {
     lines.rows.push_back(
         {{{std::move(what), {}, Role::total}, c.money(amount)}, Role::total, false});
   };
-  sum("Net", price.net);
-  if (price.taxes.empty()) sum("Tax (none in the rate book)", price.tax);
+  sum(say::net, price.net);
+  if (price.taxes.empty()) sum(say::tax_none_in_the_rate_book, price.tax);
   for (const quote::Taxed& one : price.taxes) sum(tax_words(c, price, one), one.amount);
-  sum("Total", price.total);
+  sum(say::total, price.total);
   section.blocks.emplace_back(std::move(lines));
-  section.blocks.emplace_back(document::Facts{{{"net", "Net", c.money(price.net), false},
-                                               {"tax", "Tax", c.money(price.tax), false},
-                                               {"total", "Total", c.money(price.total), false}}});
+  section.blocks.emplace_back(
+      document::Facts{{{"net", say::net, c.money(price.net), false},
+                       {"tax", say::tax, c.money(price.tax), false},
+                       {"total", say::total, c.money(price.total), false}}});
   section.blocks.emplace_back(taxes_table(c, price, "taxes"));
   Table stages;
   stages.key = "stages";
-  stages.caption = "Payments";
-  stages.columns = {{"event", "When"}, {"amount", "Amount", Align::right}};
+  stages.caption = say::payments;
+  stages.columns = {{"event", say::when}, {"amount", say::amount, Align::right}};
   for (const quote::Due& due : price.stages)
     stages.rows.push_back({{Cells::words(due.event), c.money(due.amount)}});
   section.blocks.emplace_back(std::move(stages));

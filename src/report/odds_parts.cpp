@@ -5,6 +5,8 @@
 
 #include "basinwright/units/unit.hpp"
 #include "weather_words.hpp"
+#include "wording/common.hpp"
+#include "wording/odds.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -23,7 +25,7 @@ std::string percent(double share) {
 // A date, or that the year was not over inside the horizon.
 Cell day_cell(const std::optional<dates::Moment>& at, int horizon) {
   if (at) return Cells::date(at->date());
-  return {fmt::format("later than {} days", horizon), Value(nullptr), Role::caution};
+  return {fmt::format(say::later_than_days, horizon), Value(nullptr), Role::caution};
 }
 
 std::string day_text(const std::optional<dates::Moment>& at) {
@@ -32,8 +34,8 @@ std::string day_text(const std::optional<dates::Moment>& at) {
 
 // "Tue 1 Jun to Mon 7 Jun, 93 %"; a missing rank is no bound.
 Cell interval_cell(const MomentQuantile& q) {
-  const std::string low = q.ranks.low ? "from " + day_text(q.low) : "no lower bound";
-  const std::string high = q.ranks.high ? "to " + day_text(q.high) : "no upper bound";
+  const std::string low = q.ranks.low ? say::from_small + day_text(q.low) : say::no_lower_bound;
+  const std::string high = q.ranks.high ? say::to_before + day_text(q.high) : say::no_upper_bound;
   return {fmt::format("{}, {} ({})", low, high, percent(q.ranks.coverage)),
           Value(q.ranks.coverage),
           Role::muted};
@@ -52,7 +54,7 @@ void add_quantile(Table& table,
                   int horizon) {
   const bool is_start = event == "start";
   const bool foresight = how == "perfect foresight";
-  table.rows.push_back({{Cells::coded(is_start ? "Start" : "Full again", std::string(event)),
+  table.rows.push_back({{Cells::coded(is_start ? say::start : say::full_again, std::string(event)),
                          Cells::coded(std::string(how), foresight ? "foresight" : "foreman"),
                          Cells::words(std::string(name)),
                          day_cell(q.value, horizon),
@@ -65,12 +67,12 @@ void add_quantile(Table& table,
 Table quantiles_table(const Odds& odds) {
   Table table;
   table.key = "quantiles";
-  table.caption = fmt::format("{} replayed years, those not finished last", odds.years.size());
-  table.columns = {{"event", "What"},
-                   {"plan", "Planned with"},
-                   {"quantile", "Odds"},
-                   {"date", "By"},
-                   {"coverage", "90 % interval (what it covers)"},
+  table.caption = fmt::format(say::replayed_years_those_not_finished_last, odds.years.size());
+  table.columns = {{"event", say::what},
+                   {"plan", say::planned_with},
+                   {"quantile", say::odds},
+                   {"date", say::by},
+                   {"coverage", say::interval_of_90_percent_and_what_it_covers},
                    {"rank", "", Align::right, false},
                    {"low", "", Align::left, false},
                    {"high", "", Align::left, false}};
@@ -82,31 +84,30 @@ Table quantiles_table(const Odds& odds) {
     if (years >= job::least_years_for_p90)
       add_quantile(table, event, how, "P90", spread->p90, odds.horizon_days);
   };
-  add("start", "three-day forecast", odds.start_foreman);
-  add("refill", "three-day forecast", odds.refill_foreman);
-  add("start", "perfect foresight", odds.start_foresight);
-  add("refill", "perfect foresight", odds.refill_foresight);
+  add("start", say::three_day_forecast, odds.start_foreman);
+  add("refill", say::three_day_forecast, odds.refill_foreman);
+  add("start", say::perfect_foresight, odds.start_foresight);
+  add("refill", say::perfect_foresight, odds.refill_foresight);
   table.shown = !table.rows.empty();
   return table;
 }
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, weather::all_rules.size()>
-    rule_names{{{"air_min", "air too cold"},
-                {"air_max", "air too warm"},
-                {"shell_min", "shell too cold"},
-                {"shell_max", "shell too warm"},
-                {"dew_margin", "too close to the dew point"},
-                {"humidity", "air too damp"},
-                {"rain", "rain while painting or soon after"},
-                {"dry_before", "rain shortly before"},
+    rule_names{{{"air_min", say::air_too_cold},
+                {"air_max", say::air_too_warm},
+                {"shell_min", say::shell_too_cold},
+                {"shell_max", say::shell_too_warm},
+                {"dew_margin", say::too_close_to_the_dew_point},
+                {"humidity", say::air_too_damp},
+                {"rain", say::rain_while_painting_or_soon_after},
+                {"dry_before", say::rain_shortly_before},
                 {"wind", "wind"}}};
 
 Table lost_table(const Odds& odds) {
   Table table;
   table.key = "lost";
-  table.caption =
-      "Painting hours lost up to the last coat, mean of a year, by what closed them first";
-  table.columns = {{"rule", "Cause"}, {"hours", "Hours a year", Align::right}};
+  table.caption = say::painting_hours_lost_up_to_the_last;
+  table.columns = {{"rule", say::cause}, {"hours", say::hours_a_year, Align::right}};
   for (std::size_t i = 0; i < odds.lost.size(); ++i) {
     if (odds.lost[i] <= units::Duration()) continue;
     const double hours = odds.lost[i].in(units::hours);
@@ -123,7 +124,7 @@ Cell gap_cell(const Odds& odds) {
   if (!odds.refill_foresight || !odds.refill_foreman) return Cells::nothing("");
   const auto& seer = odds.refill_foresight->p80.value;
   const auto& foreman = odds.refill_foreman->p80.value;
-  if (!seer || !foreman) return Cells::nothing("unknown: not finished in enough years");
+  if (!seer || !foreman) return Cells::nothing(say::unknown_not_finished_in_enough_years);
   const auto days = static_cast<std::int64_t>((foreman->date() - seer->date()).count());
   return {fmt::format("{} {}", days, days == 1 || days == -1 ? "day" : "days"),
           Value(days),
@@ -133,7 +134,7 @@ Cell gap_cell(const Odds& odds) {
 Cell share_cell(const std::optional<odds::ReadyShare>& share) {
   if (!share) return Cells::nothing("");
   const double value = static_cast<double>(share->ready) / static_cast<double>(share->years);
-  return {fmt::format("{} of {} years; {} to {} with 95 % confidence",
+  return {fmt::format(say::of_years_to_with_95_percent_confidence,
                       share->ready,
                       share->years,
                       percent(share->interval.low),
@@ -154,28 +155,29 @@ Facts facts_of(const Odds& odds) {
   }
   Facts facts;
   facts.facts = {
-      {"years", "Years replayed", Cells::count(years)},
+      {"years", say::years_replayed, Cells::count(years)},
       {"horizon_days",
-       "Looked ahead",
-       {fmt::format("{} days from {}", odds.horizon_days, Cells::date(odds.start).text),
+       say::looked_ahead,
+       {fmt::format(say::days_from, odds.horizon_days, Cells::date(odds.start).text),
         Value(odds.horizon_days),
         Role::plain},
        odds.horizon_days > 0},
-      {"gap_days", "What perfect foresight gains at P80", gap_cell(odds), years > 0},
-      {"years_unfinished", "Years not finished by then", Cells::count(unfinished), years > 0},
+      {"gap_days", say::what_perfect_foresight_gains_at_p80, gap_cell(odds), years > 0},
+      {"years_unfinished", say::years_not_finished_by_then, Cells::count(unfinished), years > 0},
       {"years_etched_again",
-       "Years in which the etch grew too old and was done again",
+       say::years_in_which_the_etch_grew_too_old,
        Cells::count(again),
        again > 0},
       {"years_window_missed",
-       "Years in which a recoat window went by (hold point)",
+       say::years_in_which_a_recoat_window_went_by,
        {std::to_string(missed), Value(missed), Role::caution},
        missed > 0}};
   if (odds.promised) {
-    facts.facts.push_back({"promised", "Promised", Cells::date(*odds.promised)});
-    facts.facts.push_back({"ready", "Ready by then", share_cell(odds.ready_foreman)});
-    facts.facts.push_back(
-        {"ready_foresight", "The same with perfect foresight", share_cell(odds.ready_foresight)});
+    facts.facts.push_back({"promised", say::promised, Cells::date(*odds.promised)});
+    facts.facts.push_back({"ready", say::ready_by_then, share_cell(odds.ready_foreman)});
+    facts.facts.push_back({"ready_foresight",
+                           say::the_same_with_perfect_foresight,
+                           share_cell(odds.ready_foresight)});
   }
   return facts;
 }
@@ -185,7 +187,7 @@ Facts facts_of(const Odds& odds) {
 Section odds_section(const Subject&, const Odds& odds) {
   Section section;
   section.key = "odds";
-  section.title = "Odds";
+  section.title = say::odds;
   section.blocks.emplace_back(facts_of(odds));
   section.blocks.emplace_back(quantiles_table(odds));
   section.blocks.emplace_back(lost_table(odds));
@@ -193,33 +195,29 @@ Section odds_section(const Subject&, const Odds& odds) {
     section.blocks.emplace_back(document::Paragraph{"", std::move(text), {}, role, true});
   };
   if (odds.years.empty()) {
-    say("No year of the weather given covers the days of this job.", Role::stop);
+    say(say::no_year_of_the_weather_given_covers, Role::stop);
     return section;
   }
   if (static_cast<std::int64_t>(odds.years.size()) < job::least_years_for_p90)
-    say("P90 is withheld: with fewer than ten years it would be one year's luck.", Role::caution);
-  say("Perfect foresight is optimistic: it knows every shower weeks ahead. The other replay plans "
-      "each morning with a forecast that is right for three days and with what was usual beyond, "
-      "as "
-      "a foreman would; its P80 is the date to allow for.");
-  say("Each past year counts alike: a warming climate, the distance of the station and hours made "
-      "from days are not in these odds.");
+    say(say::p90_is_withheld_with_fewer_than_ten, Role::caution);
+  say(say::perfect_foresight_is_optimistic_it);
+  say(say::each_past_year_counts_alike_a_warming);
   return section;
 }
 
 Section years_section(const Odds& odds) {
   Section section;
   section.key = "odds";
-  section.title = "Year by year";
+  section.title = say::year_by_year;
   Table table;
   table.key = "by_year";
-  table.columns = {{"year", "Year", Align::right},
-                   {"start", "Start"},
-                   {"first_coat", "First coat"},
-                   {"refill_done", "Full again"},
-                   {"refill_done_foresight", "With perfect foresight"}};
+  table.columns = {{"year", say::year, Align::right},
+                   {"start", say::start},
+                   {"first_coat", say::first_coat},
+                   {"refill_done", say::full_again},
+                   {"refill_done_foresight", say::with_perfect_foresight}};
   const auto moment = [&](const std::optional<dates::Moment>& at) {
-    return at ? Cells::moment(*at) : Cells::nothing("not finished");
+    return at ? Cells::moment(*at) : Cells::nothing(say::not_finished);
   };
   for (const job::YearLine& line : odds.years) {
     table.rows.push_back({{Cells::count(line.year),
@@ -238,8 +236,8 @@ Section years_section(const Odds& odds) {
 Table left_out_table(const std::vector<odds::LeftOut>& years) {
   Table table;
   table.key = "left_out";
-  table.caption = "Left out: more than 2 % of the hours have no air or no rain";
-  table.columns = {{"year", "Year", Align::right}, {"missing", "Missing", Align::right}};
+  table.caption = say::left_out_more_than_2_percent_of_the;
+  table.columns = {{"year", say::year, Align::right}, {"missing", say::missing, Align::right}};
   for (const odds::LeftOut& year : years) {
     table.rows.push_back(
         {{Cells::count(year.year), {percent(year.missing), Value(year.missing), Role::quantity}}});
@@ -251,20 +249,20 @@ Table left_out_table(const std::vector<odds::LeftOut>& years) {
 Section weeks_section(const Odds& odds) {
   Section section;
   section.key = "odds";
-  section.title = "Start weeks";
+  section.title = say::start_weeks;
   Table table;
   table.key = "weeks";
-  table.caption = "With perfect foresight; the week with the fewest days to P80 is the best";
-  table.columns = {{"start", "Start"},
-                   {"p50", "P50 full"},
-                   {"p80", "P80 full"},
-                   {"days_to_p80", "Days to P80", Align::right},
-                   {"finished", "Finished", Align::right},
-                   {"years", "Years", Align::right},
+  table.caption = say::with_perfect_foresight_the_week_with;
+  table.columns = {{"start", say::start},
+                   {"p50", say::p50_full},
+                   {"p80", say::p80_full},
+                   {"days_to_p80", say::days_to_p80, Align::right},
+                   {"finished", say::finished, Align::right},
+                   {"years", say::years, Align::right},
                    {"best", ""}};
   for (const job::WeekLine& week : odds.weeks) {
     const auto at = [&](bool p80) {
-      if (!week.refill) return Cells::nothing("no years");
+      if (!week.refill) return Cells::nothing(say::no_years);
       return day_cell((p80 ? week.refill->p80 : week.refill->p50).value, odds.horizon_days);
     };
     table.rows.push_back({{Cells::date(week.start),
@@ -288,10 +286,10 @@ std::optional<Facts> aim_and_allow(const Subject& s) {
   Facts facts;
   facts.facts = {
       {"aim_for",
-       "Full again, aim for",
-       dated ? Cells::date(s.plan.programme.refill_done.date()) : Cells::nothing("no dates")},
+       say::full_again_aim_for,
+       dated ? Cells::date(s.plan.programme.refill_done.date()) : Cells::nothing(say::no_dates)},
       {"allow_for",
-       fmt::format("Allow for (met in 8 of 10 of {} past years)", s.odds->years.size()),
+       fmt::format(say::allow_for_met_in_8_of_10_of_past_years, s.odds->years.size()),
        day_cell(allow, s.odds->horizon_days)}};
   return facts;
 }

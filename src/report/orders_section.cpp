@@ -3,6 +3,8 @@
 
 #include "order_words.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/price.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -12,11 +14,7 @@ using document::Facts;
 using document::Section;
 using document::Table;
 
-constexpr const char* how_computed =
-    "Area anywhere within the tape's tolerance, cover anywhere within the data sheet's range, "
-    "every "
-    "value as likely as another (JCGM 100, 4.3.7) and one cover for all coats: the chance is the "
-    "part of that rectangle in which area over cover is more than the kits, worked exactly.";
+constexpr const char* how_computed = say::area_anywhere_within_the_tapes;
 
 Cell chance_cell(double chance) {
   const bool none = chance <= 0.0;
@@ -30,10 +28,10 @@ Table choices_table(const Subject& s) {
   const auto coats = static_cast<std::int64_t>(s.plan.quantities.coats.size());
   Table table;
   table.key = "choices";
-  table.columns = {{"kits_a_coat", "Kits a coat", Align::right},
-                   {"kits", "In all", Align::right},
-                   {"short_chance", "Chance of running short", Align::right},
-                   {"ordered", "Choice"}};
+  table.columns = {{"kits_a_coat", say::kits_a_coat, Align::right},
+                   {"kits", say::in_all, Align::right},
+                   {"short_chance", say::chance_of_running_short, Align::right},
+                   {"ordered", say::choice}};
   for (const coverage::KitChoice& choice : order.choices) {
     const bool ordered = choice.kits == order.ordered;
     table.rows.push_back({{Cells::count(choice.kits),
@@ -50,22 +48,22 @@ Facts range_facts(const Subject& s) {
   const units::Fraction wanted = s.rates.order_confidence.value;
   Cell ordered = Cells::count(order.ordered * coats);
   if (order.ordered > order.expected) {
-    ordered.text += fmt::format(", {} of them in case", (order.ordered - order.expected) * coats);
+    ordered.text += fmt::format(say::of_them_in_case, (order.ordered - order.expected) * coats);
   }
   return {
       {{"confidence",
-        "Confidence wanted",
+        say::confidence_wanted,
         {units::show(wanted, 0), Value(wanted.share()), Role::plain}},
-       {"kits_best", "Kits, least area and most cover", Cells::count(order.best * coats)},
-       {"kits_expected", "Kits, as measured and expected", Cells::count(order.expected * coats)},
-       {"kits_worst", "Kits, most area and least cover", Cells::count(order.worst * coats)},
-       {"kits_ordered", "Ordered", std::move(ordered)},
-       {"short_chance", "Chance of running short", chance_cell(order.short_chance)}}};
+       {"kits_best", say::kits_least_area_and_most_cover, Cells::count(order.best * coats)},
+       {"kits_expected", say::kits_as_measured_and_expected, Cells::count(order.expected * coats)},
+       {"kits_worst", say::kits_most_area_and_least_cover, Cells::count(order.worst * coats)},
+       {"kits_ordered", say::ordered, std::move(ordered)},
+       {"short_chance", say::chance_of_running_short, chance_cell(order.short_chance)}}};
 }
 
 Cell day_or(const std::optional<dates::Date>& day, const char* none, bool late = false) {
   if (!day) return Cells::nothing(none);
-  return {fmt::format("{}{}", dates::short_day(*day), late ? ", late" : ""),
+  return {fmt::format("{}{}", dates::short_day(*day), late ? say::late_after : ""),
           Value(dates::iso(*day)),
           late ? Role::caution : Role::plain};
 }
@@ -109,7 +107,7 @@ std::string order_words(const job::Order& order, units::System system) {
                         one.item,
                         one.packs.count,
                         amount(one.measure, one.packs.size, system));
-    if (!one.packs.batch.empty()) text += fmt::format(" (batch {})", one.packs.batch);
+    if (!one.packs.batch.empty()) text += fmt::format(say::batch_after, one.packs.batch);
   }
   return text;
 }
@@ -117,23 +115,23 @@ std::string order_words(const job::Order& order, units::System system) {
 Table suppliers_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "suppliers";
-  table.caption = "Orders";
-  table.columns = {{"supplier", "Supplier"},
-                   {"order_by", "Order by"},
-                   {"lead_days", "Lead"},
-                   {"needed", "On the yard"},
-                   {"packs", "Packs"},
-                   {"total", "Sum", Align::right}};
+  table.caption = say::orders;
+  table.columns = {{"supplier", say::supplier},
+                   {"order_by", say::order_by},
+                   {"lead_days", say::lead},
+                   {"needed", say::on_the_yard},
+                   {"packs", say::packs},
+                   {"total", say::sum, Align::right}};
   for (const job::Order& order : s.plan.orders) {
     const bool named = !order.supplier.empty();
     const Cell lead =
         order.lead
             ? Cell{units::show(*order.lead, 1), Value(order.lead->in(units::days)), Role::quantity}
-            : Cells::nothing("not known");
-    table.rows.push_back({{named ? Cells::words(order.supplier) : Cells::nothing("none named"),
-                           day_or(order.by, "lead not known", order.late),
+            : Cells::nothing(say::not_known);
+    table.rows.push_back({{named ? Cells::words(order.supplier) : Cells::nothing(say::none_named),
+                           day_or(order.by, say::lead_not_known, order.late),
                            lead,
-                           day_or(order.needed, "no dates"),
+                           day_or(order.needed, say::no_dates),
                            {order_words(order, s.units), Value(packs_of(order, c)), Role::plain},
                            c.money(order.total)}});
   }
@@ -162,7 +160,7 @@ void add_list(Section& section,
 }  // namespace
 
 Section orders_section(const Subject& s) {
-  Section section{"orders", "What to order, and by when", {}, !s.plan.orders.empty()};
+  Section section{"orders", say::what_to_order_and_by_when, {}, !s.plan.orders.empty()};
   if (s.plan.stopped()) {
     section.blocks.emplace_back(Facts{{{"suppliers", "", Cells::nothing(""), false}}});
     return section;
@@ -173,9 +171,9 @@ Section orders_section(const Subject& s) {
   section.blocks.emplace_back(
       document::Paragraph{"how", how_computed, Value(how_computed), Role::muted, true});
   section.blocks.emplace_back(suppliers_table(s, c));
-  add_list(section, "on_delivery", "On delivery", delivery_checks(s.plan));
-  add_list(section, "storage", "Where it stands", storage(s.plan));
-  add_list(section, "left_over", "What is left", left_over_words(s.plan));
+  add_list(section, "on_delivery", say::on_delivery, delivery_checks(s.plan));
+  add_list(section, "storage", say::where_it_stands, storage(s.plan));
+  add_list(section, "left_over", say::what_is_left, left_over_words(s.plan));
   return section;
 }
 

@@ -10,6 +10,8 @@
 #include "drawing_sheet.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
+#include "wording/common.hpp"
+#include "wording/drawing.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -57,13 +59,13 @@ class Chart {
   void head() {
     const Box& c = sheet_.content();
     const job::Heading& h = s_.job.heading;
-    sheet_.write("Programme", {c.left, c.top + 4.0}, letters::title, Anchor::start, true);
+    sheet_.write(say::programme, {c.left, c.top + 4.0}, letters::title, Anchor::start, true);
     std::string line;
     for (const std::string& part : {h.number, h.client.name, h.client.address}) {
       if (!part.empty()) line += (line.empty() ? "" : " \u00b7 ") + part;
     }
     sheet_.write(fitted(line, letters::text, c.width()), {c.left, c.top + 9.0}, letters::text);
-    const std::string rests = "These dates rest on: " + weather_basis(s_).text + ".";
+    const std::string rests = say::these_dates_rest_on_before + weather_basis(s_).text + ".";
     sheet_.write(fitted(rests, letters::text, c.width()), {c.left, c.top + 12.8}, letters::text);
   }
 
@@ -114,10 +116,10 @@ class Chart {
       sheet_.write(words, {x + swatch + 1.5, y}, letters::small);
       x += swatch + 6.0 + text_width(words, letters::small);
     };
-    entry(Fill::ink, "people at work");
-    entry(Fill::rising, "time passes, nobody works on it");
-    entry(Fill::dots, "nobody works that day");
-    if (!s_.strip->front().hours.empty()) entry(Fill::crossed, "weather not known");
+    entry(Fill::ink, say::people_at_work);
+    entry(Fill::rising, say::time_passes_nobody_works_on_it);
+    entry(Fill::dots, say::nobody_works_that_day);
+    if (!s_.strip->front().hours.empty()) entry(Fill::crossed, say::weather_not_known);
     if (s_.strip->front().sun) entry(Fill::level, "night");
   }
 
@@ -168,11 +170,11 @@ class Chart {
 
 std::string description_of(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
-  std::string text = fmt::format("Bars of each task from {} to {}.",
+  std::string text = fmt::format(say::bars_of_each_task_from_to,
                                  Cells::moment(p.start).text,
                                  Cells::moment(p.refill_done).text);
   for (const Bar& bar : bars_of(p.bookings)) {
-    text += fmt::format(" {}: {} to {}.",
+    text += fmt::format(say::marked_from_to,
                         task(bar.task),
                         Cells::moment(bar.bookings.front()->start).text,
                         Cells::moment(bar.bookings.back()->end).text);
@@ -184,14 +186,14 @@ document::Drawing without_dates(const Subject& s) {
   ChartSheet sheet(s.paper, s.plan.first_day, 1);
   Chart(sheet, s).head();
   const auto& blocked_by = s.plan.programme.blocked_by;
-  const std::string reason = blocked_by ? blocked(*blocked_by) : "The job must stop before it.";
-  const std::string words = "No dates: " + reason;
+  const std::string reason = blocked_by ? blocked(*blocked_by) : say::the_job_must_stop_before_it;
+  const std::string words = say::no_dates_before + reason;
   double y = sheet.content().top + 24.0;
   for (const std::string& line : broken(words, letters::text, sheet.content().width())) {
     sheet.write(line, {sheet.content().left, y}, letters::text);
     y += 4.0;
   }
-  return sheet.finished("Programme", words);
+  return sheet.finished(say::programme, words);
 }
 
 }  // namespace
@@ -209,13 +211,13 @@ document::Drawing programme_drawing(const Subject& s) {
   const double end = chart.bars(bars, sheet.content().bottom - foot);
   chart.days({top, end});
   chart.key(std::min(end + foot, sheet.content().bottom));
-  return sheet.finished("Programme", description_of(s));
+  return sheet.finished(say::programme, description_of(s));
 }
 
 document::Document programme_chart(const Subject& s) {
   document::Document d;
-  d.title = "Programme";
-  d.sections = {{"", "Chart", {programme_drawing(s)}, true}};
+  d.title = say::programme;
+  d.sections = {{"", say::chart, {programme_drawing(s)}, true}};
   return d;
 }
 

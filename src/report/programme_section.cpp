@@ -6,6 +6,8 @@
 #include "odds_parts.hpp"
 #include "sections.hpp"
 #include "weather_words.hpp"
+#include "wording/common.hpp"
+#include "wording/jobsheet.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -29,9 +31,9 @@ void add(std::string& text, std::string_view words) {
 std::string_view rests_on_less(weather::Quality quality) {
   switch (quality) {
     case weather::Quality::missing:
-      return "by the calendar alone";
+      return say::by_the_calendar_alone;
     case weather::Quality::climatology:
-      return "by a typical year";
+      return say::by_a_typical_year;
     case weather::Quality::forecast:
     case weather::Quality::observed:
       break;
@@ -44,8 +46,8 @@ Cell held_cell(const Subject& s, const sequence::Booking& booking) {
   std::string text;
   document::Array values;
   if (booking.done) {
-    text = booking.going_on ? "going on, end as planned" : "done";
-    if (booking.assumed) text = "taken as done, not recorded";
+    text = booking.going_on ? say::going_on_end_as_planned : "done";
+    if (booking.assumed) text = say::taken_as_done_not_recorded;
     return {text, Value(document::Array{Value(text)}), Role::good};
   }
   for (const sequence::Held& h : booking.held_by) {
@@ -54,7 +56,7 @@ Cell held_cell(const Subject& s, const sequence::Booking& booking) {
     if (!by_weather(h)) add(text, words);
     values.emplace_back(words);
   }
-  if (std::ranges::any_of(booking.held_by, by_weather)) add(text, "weather, see below");
+  if (std::ranges::any_of(booking.held_by, by_weather)) add(text, say::weather_see_below);
   if (s.plan.programme.weather != sequence::WeatherBasis::none) {
     add(text, rests_on_less(booking.rests_on));
   }
@@ -70,12 +72,12 @@ void add_weather_reasons(const Subject& s, Section& section) {
       if (by_weather(h)) add(text, held(h, s.units));
     }
     if (text.empty()) continue;
-    const std::string where = booking.section.empty() ? "" : ", section " + booking.section;
+    const std::string where = booking.section.empty() ? "" : say::section_after + booking.section;
     reasons.items.push_back(Cells::words(task(booking.task) + where + ": " + text));
   }
   if (reasons.items.empty()) return;
-  section.blocks.emplace_back(document::Paragraph{
-      "", "Held by the weather, each by the first rule that closed a day:", Value(), Role::plain});
+  section.blocks.emplace_back(
+      document::Paragraph{"", say::held_by_the_weather_each_by_the_first, Value(), Role::plain});
   section.blocks.emplace_back(std::move(reasons));
 }
 
@@ -88,12 +90,12 @@ std::string until(const sequence::Booking& b) {
 Table tasks_table(const Subject& s) {
   Table table;
   table.key = "tasks";
-  table.columns = {{"task", "Task"},
-                   {"section", "Section"},
-                   {"start", "From"},
-                   {"end", "To"},
-                   {"rests_on", "Rests on"},
-                   {"held_by", "Not earlier because of"}};
+  table.columns = {{"task", say::task},
+                   {"section", say::section},
+                   {"start", say::from},
+                   {"end", say::to},
+                   {"rests_on", say::rests_on},
+                   {"held_by", say::not_earlier_because_of}};
   const bool cut = s.plan.quantities.cut.sections.size() > 1;
   table.columns[1].shown = cut;
   constexpr std::size_t rests_on_column = 4;
@@ -113,14 +115,14 @@ Table tasks_table(const Subject& s) {
 
 document::Fact cure_fact(const sequence::Programme& p) {
   const double days = p.cure.in(units::days);
-  std::string by = p.cure_by_temperature ? "by the mean temperatures given"
-                                         : "no temperature known, so the longer wait";
+  std::string by = p.cure_by_temperature ? say::by_the_mean_temperatures_given
+                                         : say::no_temperature_known_so_the_longer;
   if (p.cure_by_weather) {
-    by = p.cure_by_temperature ? "by the air that was read, month means beyond it"
-                               : "by the air that was read, the longer wait beyond it";
+    by = p.cure_by_temperature ? say::by_the_air_that_was_read_month_means
+                               : say::by_the_air_that_was_read_the_longer;
   }
   return {"cure_days",
-          "Cure before filling",
+          say::cure_before_filling,
           {fmt::format("{} d, {}", units::fixed(days, 1), by),
            Value(days),
            p.cure_by_temperature ? Role::plain : Role::assumed}};
@@ -132,36 +134,34 @@ document::Fact reworks_fact(const Subject& s) {
   const auto count = std::ranges::count(p.bookings, "rework", &sequence::Booking::task);
   const bool on_purpose = count > 0 && s.plan.system.planned_rework && !p.lost.anything();
   Cell cell = Cells::count(count);
-  cell.text += ", as the data sheet allows: abraded and cleaned before the next coat";
+  cell.text += say::as_the_data_sheet_allows_abraded_and;
   cell.role = Role::caution;
-  return {"reworks", "Recoat windows missed on purpose", std::move(cell), on_purpose};
+  return {"reworks", say::recoat_windows_missed_on_purpose, std::move(cell), on_purpose};
 }
 
 void add_dates(const Subject& s, Section& section) {
   const sequence::Programme& p = s.plan.programme;
   const bool dated = p.feasible;
-  const Cell none = Cells::nothing("no dates");
+  const Cell none = Cells::nothing(say::no_dates);
   document::Facts facts;
-  facts.facts = {{"feasible", "", {"", Value(dated), Role::plain}, false},
-                 {"weather",
-                  "Weather",
-                  Cells::coded(basis(p), std::string(code(p.weather))),
-                  dated || p.weather != sequence::WeatherBasis::none},
-                 {"start", "Start", dated ? Cells::moment(p.start) : none, dated},
-                 {"fill_start", "Fill starts", dated ? Cells::moment(p.fill_start) : none, dated},
-                 {"refill_done", "Full again", dated ? Cells::moment(p.refill_done) : none, dated},
-                 {"first_swim",
-                  "First swim, by readings, not before",
-                  dated ? Cells::date(p.first_swim) : none,
-                  dated},
-                 {"days_on_site", "Days on site", Cells::count(p.days_on_site), dated},
-                 {"split_coats", "", Cells::count(p.split_coats), false}};
+  facts.facts = {
+      {"feasible", "", {"", Value(dated), Role::plain}, false},
+      {"weather",
+       say::weather,
+       Cells::coded(basis(p), std::string(code(p.weather))),
+       dated || p.weather != sequence::WeatherBasis::none},
+      {"start", say::start, dated ? Cells::moment(p.start) : none, dated},
+      {"fill_start", say::fill_starts, dated ? Cells::moment(p.fill_start) : none, dated},
+      {"refill_done", say::full_again, dated ? Cells::moment(p.refill_done) : none, dated},
+      {"first_swim", say::first_swim_not_before, dated ? Cells::date(p.first_swim) : none, dated},
+      {"days_on_site", say::days_on_site, Cells::count(p.days_on_site), dated},
+      {"split_coats", "", Cells::count(p.split_coats), false}};
   if (dated) facts.facts.push_back(reworks_fact(s));
   if (dated) facts.facts.push_back(cure_fact(p));
   if (p.hardener) {
     facts.facts.push_back(
         {"hardener",
-         "Part B",
+         say::part_b,
          {hardener(*p.hardener, s.units),
           Value(std::string(code(p.hardener->kind))),
           p.hardener->kind == sequence::Hardener::Kind::straddles ? Role::caution : Role::plain}});
@@ -183,7 +183,7 @@ Cell constraints_cell(const std::vector<sequence::Constraint>& constraints) {
 
 // The rules keep the coat on the wall: which of them stand in the way is no advice to break them.
 Cell said_not_offered(Cell cell) {
-  cell.text += " (said, not offered)";
+  cell.text += say::said_not_offered;
   return cell;
 }
 
@@ -192,7 +192,7 @@ Cell nearest_cell(const Subject& s, const sequence::Blocked& blocked) {
   document::Array misses;
   for (const sequence::NearMiss& miss : blocked.nearest) {
     const std::string why = closed_by(miss.verdict, s.units);
-    text += (text.empty() ? "" : "; ") + Cells::moment(miss.at).text + ", closed by " + why;
+    text += (text.empty() ? "" : "; ") + Cells::moment(miss.at).text + say::closed_by + why;
     misses.emplace_back(
         document::Object{{"at", Value(dates::iso(miss.at))}, {"closed_by", Value(why)}});
   }
@@ -212,22 +212,23 @@ Cell ways_out_cell(const sequence::Blocked& blocked) {
 
 document::Facts blocked_facts(const Subject& s, const sequence::Blocked& b) {
   document::Facts facts;
-  facts.facts = {{"blocked_by.task", "Blocked at", Cells::coded(task(b.task), b.task)},
-                 {"blocked_by.section",
-                  "Section",
-                  b.section.empty() ? Cells::nothing("") : Cells::words(b.section),
-                  !b.section.empty()},
-                 {"blocked_by.why", "Why", {blocked(b), Value(blocked(b)), Role::stop}},
-                 {"blocked_by.together",
-                  "These exclude one another",
-                  constraints_cell(b.together),
-                  !b.together.empty()},
-                 {"blocked_by.alone",
-                  "Would fit without one of",
-                  said_not_offered(constraints_cell(b.alone)),
-                  !b.alone.empty()},
-                 {"blocked_by.nearest", "Came closest", nearest_cell(s, b), !b.nearest.empty()},
-                 {"blocked_by.ways_out", "What would do", ways_out_cell(b), !b.ways_out.empty()}};
+  facts.facts = {
+      {"blocked_by.task", say::blocked_at, Cells::coded(task(b.task), b.task)},
+      {"blocked_by.section",
+       say::section,
+       b.section.empty() ? Cells::nothing("") : Cells::words(b.section),
+       !b.section.empty()},
+      {"blocked_by.why", say::why, {blocked(b), Value(blocked(b)), Role::stop}},
+      {"blocked_by.together",
+       say::these_exclude_one_another,
+       constraints_cell(b.together),
+       !b.together.empty()},
+      {"blocked_by.alone",
+       say::would_fit_without_one_of,
+       said_not_offered(constraints_cell(b.alone)),
+       !b.alone.empty()},
+      {"blocked_by.nearest", say::came_closest, nearest_cell(s, b), !b.nearest.empty()},
+      {"blocked_by.ways_out", say::what_would_do, ways_out_cell(b), !b.ways_out.empty()}};
   return facts;
 }
 
@@ -236,7 +237,7 @@ document::Facts blocked_facts(const Subject& s, const sequence::Blocked& b) {
 Cell weather_basis(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
   const bool read = p.weather != sequence::WeatherBasis::none;
-  return Cells::coded(read ? basis(p) : "the calendar alone; no weather has been read",
+  return Cells::coded(read ? basis(p) : say::the_calendar_alone_no_weather_has_been,
                       std::string(code(p.weather)));
 }
 
@@ -244,19 +245,18 @@ Section programme_section(const Subject& s) {
   const sequence::Programme& p = s.plan.programme;
   Section section;
   section.key = "programme";
-  section.title = "Programme";
+  section.title = say::programme;
   add_dates(s, section);
   if (auto facts = aim_and_allow(s)) section.blocks.emplace_back(std::move(*facts));
   section.blocks.emplace_back(tasks_table(s));
   add_weather_reasons(s, section);
   if (p.rain_after_test) {
-    section.blocks.emplace_back(document::Paragraph{
-        "rain_after_dryness_test",
-        fmt::format(
-            "Rain on {} after the dryness test: lay the sheets again before the first coat.",
-            Cells::moment(*p.rain_after_test).text),
-        Value(dates::iso(*p.rain_after_test)),
-        Role::caution});
+    section.blocks.emplace_back(
+        document::Paragraph{"rain_after_dryness_test",
+                            fmt::format(say::rain_on_after_the_dryness_test_lay_the,
+                                        Cells::moment(*p.rain_after_test).text),
+                            Value(dates::iso(*p.rain_after_test)),
+                            Role::caution});
   }
   if (p.blocked_by) {
     section.blocks.emplace_back(blocked_facts(s, *p.blocked_by));

@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/materials.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -19,25 +21,32 @@ void add_washes(const job::Quantities& q, const Cells& c, Facts& facts) {
     if (q.chlorine_wash->granules > units::Mass()) {
       add(facts,
           "chlorine_wash.granules_kg",
-          "Chlorine wash: granules",
+          say::chlorine_wash_granules,
           c.mass(q.chlorine_wash->granules, 2));
     } else {
       add(facts,
           "chlorine_wash.liquid_l",
-          "Chlorine wash: liquid",
+          say::chlorine_wash_liquid,
           c.litres(q.chlorine_wash->liquid));
     }
     add(facts,
         "chlorine_wash.water_l",
-        "Chlorine wash: water first",
+        say::chlorine_wash_water_first,
         c.litres(q.chlorine_wash->water));
     add(facts, "chlorine_wash.solution_l", "", c.litres(q.chlorine_wash->solution), false);
   } else {
-    add(facts, "chlorine_wash", "Chlorine wash", Cells::nothing("not needed: no algae"), false);
+    add(facts,
+        "chlorine_wash",
+        say::chlorine_wash,
+        Cells::nothing(say::not_needed_no_algae),
+        false);
   }
   if (q.degrease) {
-    add(facts, "degrease.concentrate_l", "Degreaser concentrate", c.small(q.degrease->concentrate));
-    add(facts, "degrease.water_l", "Degreaser: warm water", c.litres(q.degrease->water));
+    add(facts,
+        "degrease.concentrate_l",
+        say::degreaser_concentrate,
+        c.small(q.degrease->concentrate));
+    add(facts, "degrease.water_l", say::degreaser_warm_water, c.litres(q.degrease->water));
   }
 }
 
@@ -63,74 +72,75 @@ Cell mixes_cell(const chemistry::Etch& etch) {
 
 void add_etch(const job::Quantities& q, const Cells& c, Facts& facts) {
   if (!q.etch) {
-    add(facts, "etch", "Etch", Cells::nothing("none"), false);
-    add(facts, "neutralise", "Neutralise", Cells::nothing("none"), false);
+    add(facts, "etch", say::etch, Cells::nothing(say::none), false);
+    add(facts, "neutralise", say::neutralise, Cells::nothing(say::none), false);
     return;
   }
-  add(facts, "etch.acid_l", "Etch: acid", c.litres(q.etch->acid));
-  add(facts, "etch.water_l", "Etch: water, put in first", c.litres(q.etch->water));
-  add(facts, "etch.solution_l", "Etch: solution", c.litres(q.etch->solution));
-  add(facts, "etch.wall_solution_l", "Etch: on the walls, first", c.litres(q.etch->wall_solution));
-  add(facts, "etch.floor_solution_l", "Etch: on the floor", c.litres(q.etch->floor_solution));
+  add(facts, "etch.acid_l", say::etch_acid, c.litres(q.etch->acid));
+  add(facts, "etch.water_l", say::etch_water_put_in_first, c.litres(q.etch->water));
+  add(facts, "etch.solution_l", say::etch_solution, c.litres(q.etch->solution));
+  add(facts, "etch.wall_solution_l", say::etch_on_the_walls_first, c.litres(q.etch->wall_solution));
+  add(facts, "etch.floor_solution_l", say::etch_on_the_floor, c.litres(q.etch->floor_solution));
   for (const chemistry::EtchMix& m : q.etch->mixes) {
     const std::string where = m.where == "all" ? "" : " (" + m.where + ")";
     std::string text = fmt::format(
-        "{} acid to water, {} by weight", ratio(m.ratio.parts), units::show(m.mixed.strength, 1));
-    text += m.above_published ? "; published practice 5 to 10 %" : "; inside published 5 to 10 %";
+        say::acid_to_water_by_weight, ratio(m.ratio.parts), units::show(m.mixed.strength, 1));
+    text += m.above_published ? say::published_practice_5_to_10_percent
+                              : say::inside_published_5_to_10_percent;
     add(facts,
         "",
-        "Etch: mix" + where,
+        say::etch_mix + where,
         {text, {}, m.above_published ? Role::caution : Role::plain});
     if (m.ratio.milder_than_rule) add(facts, "", "", {m.ratio.reason, {}, Role::caution});
   }
   add(facts, "etch.mixes", "", mixes_cell(*q.etch), false);
   add(facts,
       "neutralise.surface_kg",
-      "Bicarbonate, surface wash",
+      say::bicarbonate_surface_wash,
       c.mass(q.neutralise->surface.bicarbonate));
   add(facts,
       "neutralise.water_l",
-      "Bicarbonate: warm water",
+      say::bicarbonate_warm_water,
       c.litres(q.neutralise->surface.water));
   Cell sump = c.mass(q.neutralise->sump_worst);
-  sump.text = "up to " + sump.text + " (no acid spent); then by the measured pH";
-  add(facts, "neutralise.sump_worst_kg", "Bicarbonate, sump", std::move(sump));
+  sump.text = say::up_to + sump.text + say::no_acid_spent_then_by_the_measured_ph;
+  add(facts, "neutralise.sump_worst_kg", say::bicarbonate_sump, std::move(sump));
 }
 
 void add_repairs(const Subject& s, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   const job::FillerNeed& filler = q.filler;
   if (filler.batches > 0) {
-    add(facts, "filler.litres", "Two-part filler", c.small(filler.litres));
+    add(facts, "filler.litres", say::two_part_filler, c.small(filler.litres));
     Cell batches = Cells::count(filler.batches);
     batches.text =
-        fmt::format("{} of {}, equal volumes of A and B, used within {}",
+        fmt::format(say::of_equal_volumes_of_a_and_b_used,
                     filler.batches,
                     c.small(filler.batch).text,
                     units::show_in(s.rates.thresholds.filler_work.value, units::minutes, 0));
-    add(facts, "filler.batches", "Filler: batches", std::move(batches));
+    add(facts, "filler.batches", say::filler_batches, std::move(batches));
     add(facts, "filler.batch_l", "", c.litres(filler.batch, 2), false);
     add(facts,
         "filler.cure_h",
-        "Filler: cure before sanding",
+        say::filler_cure_before_sanding,
         c.hours(s.rates.waits.filler_cure.value, 0));
   } else {
-    add(facts, "filler", "Filler", Cells::nothing("none"), false);
+    add(facts, "filler", say::filler, Cells::nothing(say::none), false);
   }
   if (q.mortar > units::Mass()) {
-    add(facts, "mortar_kg", "Sand and cement mortar", c.mass(q.mortar));
+    add(facts, "mortar_kg", say::sand_and_cement_mortar, c.mass(q.mortar));
     add(facts,
         "mortar_wait_days",
-        "Mortar: wait before acid",
+        say::mortar_wait_before_acid,
         {units::show(s.rates.thresholds.cement_age.value, 0),
          Value(s.rates.thresholds.cement_age.value.in(units::days)),
          Role::quantity});
   }
-  if (q.dust > units::Mass()) add(facts, "dust_kg", "Dust of the old coat", c.mass(q.dust));
-  add(facts, "readings.surface_ph", "Surface pH readings", Cells::count(q.readings.surface_ph));
+  if (q.dust > units::Mass()) add(facts, "dust_kg", say::dust_of_the_old_coat, c.mass(q.dust));
+  add(facts, "readings.surface_ph", say::surface_ph_readings, Cells::count(q.readings.surface_ph));
   add(facts,
       "readings.dryness_sheets",
-      "Plastic sheets, dryness",
+      say::plastic_sheets_dryness,
       Cells::count(q.readings.dryness_sheets));
 }
 
@@ -141,19 +151,19 @@ document::Section quantities_section(const Subject& s) {
   const job::Quantities& q = s.plan.quantities;
   document::Section section;
   section.key = "quantities";
-  section.title = "Quantities";
+  section.title = say::quantities;
   Facts facts;
   add_washes(q, c, facts);
   add_etch(q, c, facts);
   add_repairs(s, c, facts);
   if (q.primer) {
-    add(facts, "primer.area_m2", "Primer: area", c.area(q.primer->area));
-    add(facts, "primer.kits", "Primer: kits", Cells::count(q.primer->kits));
+    add(facts, "primer.area_m2", say::primer_area, c.area(q.primer->area));
+    add(facts, "primer.kits", say::kits_of_primer, Cells::count(q.primer->kits));
     add(facts, "primer.litres", "", c.litres(q.primer->litres), false);
   } else {
-    add(facts, "primer", "Primer", Cells::nothing("none"), false);
+    add(facts, "primer", say::primer, Cells::nothing(say::none), false);
   }
-  add(facts, "kits", "Kits in all", Cells::count(q.kits));
+  add(facts, "kits", say::kits_in_all, Cells::count(q.kits));
   section.blocks.emplace_back(std::move(facts));
   return section;
 }
@@ -163,26 +173,26 @@ document::Section coats_section(const Subject& s) {
   const job::Plan& plan = s.plan;
   document::Section section;
   section.key = "quantities";
-  section.title = "Coats";
+  section.title = say::coats;
   const auto& system = plan.system;
-  const std::string name = system.name.empty() ? "no system named; usual values" : system.name;
+  const std::string name = system.name.empty() ? say::no_system_named_usual_values : system.name;
   section.blocks.emplace_back(Facts{{
-      {"", "System", Cells::words(name)},
-      {"", "Kit", c.litres(system.kit.value)},
+      {"", say::system, Cells::words(name)},
+      {"", say::kit, c.litres(system.kit.value)},
       {"",
-       "Cover of a kit",
-       Cells::words(fmt::format("{} to {}, {} expected",
+       say::cover_of_a_kit,
+       Cells::words(fmt::format(say::to_expected,
                                 units::show(system.cover_low.value, s.units, 1),
                                 units::show(system.cover_high.value, s.units, 1),
                                 units::show(system.expected_cover().value, s.units, 1)))},
   }});
   Table table;
   table.key = "coats";
-  table.columns = {{"number", "Coat", Align::right},
-                   {"area_m2", "Area", Align::right},
-                   {"litres", "Paint", Align::right},
-                   {"kits", "Kits", Align::right},
-                   {"thinner_l", "Thinner", Align::right}};
+  table.columns = {{"number", say::coat, Align::right},
+                   {"area_m2", say::area, Align::right},
+                   {"litres", say::paint, Align::right},
+                   {"kits", say::kits, Align::right},
+                   {"thinner_l", say::thinner, Align::right}};
   for (const coverage::Coat& coat : plan.quantities.coats) {
     table.rows.push_back({{Cells::count(coat.number),
                            c.area(coat.area),
@@ -196,13 +206,13 @@ document::Section coats_section(const Subject& s) {
     Table sections;
     sections.key = "sections";
     sections.caption =
-        fmt::format("{}, deep end first; {} painters would do a coat in one morning",
-                    cut.names.empty() ? fmt::format("Cut over {} mornings", cut.sections.size())
-                                      : std::string("Cut at the sections that the job file names"),
+        fmt::format(say::deep_end_first_painters_would_do_a,
+                    cut.names.empty() ? fmt::format(say::cut_over_mornings, cut.sections.size())
+                                      : std::string(say::cut_at_the_sections_that_the_job_file),
                     cut.painters_for_one);
-    sections.columns = {{"section", "Section"},
-                        {"area_m2", "Area", Align::right},
-                        {"kits", "Kits a coat", Align::right}};
+    sections.columns = {{"section", say::section},
+                        {"area_m2", say::area, Align::right},
+                        {"kits", say::kits_a_coat, Align::right}};
     for (std::size_t i = 0; i < cut.sections.size(); ++i) {
       const std::string called = cut.names.empty() ? std::to_string(i + 1) : cut.names[i];
       sections.rows.push_back(

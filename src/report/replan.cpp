@@ -4,6 +4,8 @@
 #include "agenda.hpp"
 #include "basinwright/units/unit.hpp"
 #include "site_parts.hpp"
+#include "wording/common.hpp"
+#include "wording/site.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -19,11 +21,11 @@ class Changes {
 
   Table table() {
     table_.key = "changes";
-    table_.columns = {{"task", "Task"},
-                      {"section", "Section"},
-                      {"was", "Was"},
-                      {"now", "Now"},
-                      {"moved", "Moved"}};
+    table_.columns = {{"task", say::task},
+                      {"section", say::section},
+                      {"was", say::was},
+                      {"now", say::now},
+                      {"moved", say::moved}};
     for (const Booking& b : site_.subject.plan.programme.bookings) {
       if (b.task != "vacuum") compare(b);  // It goes with its coat.
     }
@@ -45,9 +47,9 @@ class Changes {
       if (!b.assumed)
         row(b.task,
             b.section,
-            Cells::nothing("not planned"),
+            Cells::nothing(say::not_planned),
             Cells::moment(b.start),
-            Cells::words(b.done ? "done, not planned" : "new"));
+            Cells::words(b.done ? say::done_not_planned : "new"));
       return;
     }
     const dates::Moment was = it->start;
@@ -64,14 +66,14 @@ class Changes {
     if (days == 0) {
       const std::int64_t minutes = std::abs(quarters) * 15;
       text = fmt::format(
-          "{} h {:02} min {}", minutes / 60, minutes % 60, quarters > 0 ? "later" : "earlier");
+          say::h_min_of, minutes / 60, minutes % 60, quarters > 0 ? "later" : "earlier");
     } else {
       text = fmt::format("{} {} {}",
                          std::abs(days),
                          std::abs(days) == 1 ? "day" : "days",
                          days > 0 ? "later" : "earlier");
     }
-    if (b.done) text = "done, " + text;
+    if (b.done) text = say::done_before + text;
     return {text, Value(static_cast<double>(quarters) / 4.0), Role::plain};
   }
 
@@ -86,7 +88,7 @@ class Changes {
     row(b.task,
         b.section,
         Cells::moment(b.start),
-        Cells::nothing("cancelled"),
+        Cells::nothing(say::cancelled),
         {"cancelled", Value("cancelled"), Role::caution});
   }
 
@@ -113,24 +115,26 @@ std::string days_apart(dates::Date was, dates::Date now) {
 }
 
 Section promises_section(const Site& site) {
-  Section section{"", "Promises", {}, true};
+  Section section{"", say::promises, {}, true};
   Table table;
   table.key = "promises";
-  table.columns = {
-      {"what", "What"}, {"was", "Promised"}, {"now", "Now"}, {"state", "How it stands"}};
+  table.columns = {{"what", say::what},
+                   {"was", say::promised},
+                   {"now", say::now},
+                   {"state", say::how_it_stands}};
   const sequence::Programme& p = site.subject.plan.programme;
   const auto add =
       [&](const char* key, const char* what, std::optional<dates::Date> was, dates::Date now) {
         const bool broke = was && now > *was;
-        Cell state = Cells::nothing("nothing was promised");
+        Cell state = Cells::nothing(say::nothing_was_promised);
         if (was) {
           const std::string text = (broke ? "BROKEN: " : "") + days_apart(*was, now);
           state = {text, Value(broke ? "broken" : "kept"), broke ? Role::stop : Role::good};
         }
-        if (!p.feasible && was) state = {"BROKEN: no dates fit", Value("broken"), Role::stop};
+        if (!p.feasible && was) state = {say::broken_no_dates_fit, Value("broken"), Role::stop};
         table.rows.push_back({{Cells::coded(what, key),
                                was ? Cells::date(*was) : Cells::nothing("-"),
-                               p.feasible ? Cells::date(now) : Cells::nothing("no date"),
+                               p.feasible ? Cells::date(now) : Cells::nothing(say::no_date),
                                std::move(state)}});
       };
   const auto day = [](const std::optional<dates::Moment>& m) {
@@ -140,69 +144,54 @@ Section promises_section(const Site& site) {
   for (const Booking& b : p.bookings) {
     if (b.task == "handover") handover = b.start.date();
   }
-  add("refill_done", "Full again", day(site.was.refill_done), p.refill_done.date());
-  add("first_swim", "First swim, by readings", site.was.first_swim, p.first_swim);
-  add("handover", "Handover", day(site.was.handover), handover);
+  add("refill_done", say::full_again, day(site.was.refill_done), p.refill_done.date());
+  add("first_swim", say::first_swim_by_readings, site.was.first_swim, p.first_swim);
+  add("handover", say::handover, day(site.was.handover), handover);
   section.blocks.emplace_back(std::move(table));
   return section;
 }
 
 document::Paragraph advice(const Site& site) {
   if (const sitelog::Entry* e = release_of(site, job::makers_advice)) {
-    return {
-        "",
-        fmt::format("The maker's advice in writing is there, says {} ({}). The dates below take "
-                    "it as abrade and clean; plan otherwise if it says otherwise.",
-                    e->by,
-                    at(e->at)),
-        {},
-        Role::caution};
+    return {"",
+            fmt::format(say::the_makers_advice_in_writing_is_there, e->by, at(e->at)),
+            {},
+            Role::caution};
   }
-  return {
-      "",
-      "HOLD POINT (makers-advice): the coating maker's advice in writing before anything is put "
-      "on that coat. The dates below take it as there, and as abrade and clean. Record it with: "
-      "hold_released hold=makers-advice by=NAME.",
-      {},
-      Role::stop};
+  return {"", say::hold_point_makers_advice_the_coating, {}, Role::stop};
 }
 
 // A hold point, then abrade and clean: what it takes, when and for how much.
 Section lost_section(const Site& site) {
   const sequence::Lost& lost = site.subject.plan.programme.lost;
-  Section section{"", "Lost, and what makes it good", {}, lost.anything()};
+  Section section{"", say::lost_and_what_makes_it_good, {}, lost.anything()};
   document::Array codes;
   for (const std::string& s : lost.sections) {
     const std::string where = lost.sections.size() == 1 && site.deadlines.size() < 2 && s == "1"
                                   ? ""
-                                  : "Section " + s + ": ";
-    section.blocks.emplace_back(document::Paragraph{
-        "",
-        lost.together
-            ? where + "Its recoat window and the others' cannot all be kept together."
-            : where + "The recoat window is lost; the next coat would not hold on this one.",
-        {},
-        Role::stop});
+                                  : say::section_before + s + ": ";
+    section.blocks.emplace_back(
+        document::Paragraph{"",
+                            lost.together ? where + say::its_recoat_window_and_the_others
+                                          : where + say::the_recoat_window_is_lost_the_next,
+                            {},
+                            Role::stop});
     codes.emplace_back(s);
   }
   if (lost.etch) {
     section.blocks.emplace_back(
-        document::Paragraph{"",
-                            "The etch holds no longer: the bare shell is cleaned again and dries "
-                            "before its first coat.",
-                            {},
-                            Role::stop});
+        document::Paragraph{"", say::the_etch_holds_no_longer_the_bare, {}, Role::stop});
   }
   if (!lost.sections.empty()) section.blocks.emplace_back(advice(site));
   const Cells cells(site.subject.units, site.subject.rates.currency);
   Table table;
   table.key = "remedies";
-  table.columns = {{"task", "What is done"},
-                   {"section", "Section"},
-                   {"start", "From"},
-                   {"end", "To"},
-                   {"person_hours", "Person-hours", document::Align::right},
-                   {"wages", "Wages, net", document::Align::right}};
+  table.columns = {{"task", say::what_is_done},
+                   {"section", say::section},
+                   {"start", say::from},
+                   {"end", say::to},
+                   {"person_hours", say::person_hours, document::Align::right},
+                   {"wages", say::wages_net, document::Align::right}};
   for (const job::Remedy& r : site.remedies) {
     table.rows.push_back({{Cells::coded(task(r.task), r.task),
                            r.section.empty() ? Cells::nothing("") : Cells::words(r.section),
@@ -214,7 +203,7 @@ Section lost_section(const Site& site) {
   table.shown = !table.rows.empty();
   table.columns[1].shown =
       std::ranges::any_of(site.remedies, [](const job::Remedy& r) { return !r.section.empty(); });
-  table.caption = "Wages only: discs, hire and travel are not in them.";
+  table.caption = say::wages_only_discs_hire_and_travel_are;
   section.blocks.emplace_back(std::move(table));
   section.blocks.emplace_back(
       document::Facts{{{"lost.sections", "", {"", Value(std::move(codes)), Role::plain}, false},
@@ -223,11 +212,11 @@ Section lost_section(const Site& site) {
 }
 
 Section changes_section(const Site& site) {
-  Section section{"", "What moved", {}, true};
+  Section section{"", say::what_moved, {}, true};
   Table table = Changes(site).table();
   if (table.rows.empty()) {
     section.blocks.emplace_back(
-        document::Paragraph{"", "Nothing moved: all is as it was planned.", {}, Role::good});
+        document::Paragraph{"", say::nothing_moved_all_is_as_it_was_planned, {}, Role::good});
     table.shown = false;
   }
   section.blocks.emplace_back(std::move(table));
@@ -254,11 +243,10 @@ std::vector<std::string> late_goods(const Site& site) {
       items += (items.empty() ? "" : ", ") + one.item;
     }
     if (items.empty()) continue;
-    out.push_back(
-        fmt::format("Check the yard: no delivery of {} is recorded, {}to be ordered by {}.",
-                    items,
-                    order.supplier.empty() ? "" : "from " + order.supplier + ", ",
-                    dates::short_day(*order.by)));
+    out.push_back(fmt::format(say::check_the_yard_no_delivery_of_is,
+                              items,
+                              order.supplier.empty() ? "" : say::from_small + order.supplier + ", ",
+                              dates::short_day(*order.by)));
   }
   return out;
 }
@@ -269,8 +257,7 @@ std::string without_reserve(const Site& site) {
     coats += (coats.empty() ? "" : "; ") + job_of(t.task, t.section);
   if (coats.empty()) return "";
   return fmt::format(
-      "The {} kept in hand at both ends of a recoat window is given up for {}: no programme "
-      "keeps it.",
+      say::the_kept_in_hand_at_both_ends_of_a,
       units::show_in(site.subject.rates.waits.recoat_reserve.value, units::minutes, 0),
       coats);
 }
@@ -279,14 +266,14 @@ Cell bottom(const Site& site) {
   const sequence::Programme& p = site.subject.plan.programme;
   if (!p.feasible) {
     return {
-        "No dates fit the rest: " + (p.blocked_by ? blocked(*p.blocked_by) : ""), {}, Role::stop};
+        say::no_dates_fit_the_rest + (p.blocked_by ? blocked(*p.blocked_by) : ""), {}, Role::stop};
   }
-  std::string line = "Full again " + Cells::date(p.refill_done.date()).text;
+  std::string line = say::full_again_before + Cells::date(p.refill_done.date()).text;
   if (site.was.refill_done)
     line += ", " + days_apart(site.was.refill_done->date(), p.refill_done.date());
   for (const job::Deadline& d : site.deadlines) {
-    if (d.state == job::Deadline::State::lost) continue;
-    line += fmt::format(" · {} must be started by {}", job_of(d.task, d.section), at(d.by));
+    if (!d.is_alive()) continue;
+    line += fmt::format(say::must_be_started_by_after, job_of(d.task, d.section), at(d.by));
     break;
   }
   return {line, {}, p.lost.anything() ? Role::stop : Role::total};
@@ -296,13 +283,11 @@ Cell bottom(const Site& site) {
 
 document::Document replanned(const Site& site) {
   document::Document d;
-  head(site, "Re-plan", d);
+  head(site, say::re_plan, d);
   d.notices = notices(site.subject, Goods::by_log);
   d.notices.insert(d.notices.begin(),
-                   site.was_given
-                       ? "Compared with the programme given with --was."
-                       : "Compared with the job's own plan by the same weather; give the last "
-                         "programme with --was to see what moved since.");
+                   site.was_given ? say::compared_with_the_programme_given_with
+                                  : say::compared_with_the_jobs_own_plan_by_the);
   for (const std::string& line : late_goods(site)) d.notices.push_back(line);
   if (const std::string line = without_reserve(site); !line.empty()) d.notices.push_back(line);
   std::string assumed;
@@ -310,7 +295,7 @@ document::Document replanned(const Site& site) {
     if (b.assumed) assumed += (assumed.empty() ? "" : ", ") + task(b.task);
   }
   if (!assumed.empty()) {
-    d.notices.push_back("Not recorded, taken as done since later work began: " + assumed + ".");
+    d.notices.push_back(say::not_recorded_taken_as_done_since_later + assumed + ".");
   }
   for (Section (*make)(const Site&) :
        {lost_section, changes_section, promises_section, deadlines_section, breaches_section}) {

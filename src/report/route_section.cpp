@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/jobsheet.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -17,8 +19,7 @@ Cell holds_cell(const preparation::Step& step) {
   values.reserve(step.holds.size());
   for (const preparation::HoldPoint& point : step.holds) {
     const HoldWords words = hold(point.code);
-    text += fmt::format(
-        "{}Hold: {}; go on when: {}.", text.empty() ? "" : "\n", words.what, words.limit);
+    text += fmt::format(say::hold_go_on_when, text.empty() ? "" : "\n", words.what, words.limit);
     values.push_back(document::Object{
         {"code", Value(point.code)}, {"read", Value(words.what)}, {"limit", Value(words.limit)}});
   }
@@ -41,9 +42,9 @@ Cell actions_cell(const preparation::Step& step) {
 Table steps_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "steps";
-  table.columns = {{"step", "Step"},
-                   {"why", "Why"},
-                   {"area_m2", "Area", document::Align::right},
+  table.columns = {{"step", say::step},
+                   {"why", say::why},
+                   {"area_m2", say::area, document::Align::right},
                    {"actions", "", document::Align::left, false},
                    {"holds", "", document::Align::left, false}};
   for (const preparation::Step& step : s.plan.route.steps) {
@@ -74,11 +75,9 @@ std::string clear_text(const Subject& s, const preparation::Stop& at) {
   }
   if (at.why == "flotation" && plan.flotation && plan.flotation->neutral) {
     const Cells c(s.units, s.rates.currency);
-    text += fmt::format(
-        " (factor {} with the level given; 1 with the groundwater {} below the rim; "
-        "from 1.3 it is clear)",
-        units::fixed(plan.flotation->factor, 2),
-        c.length(*plan.flotation->neutral).text);
+    text += fmt::format(say::factor_with_the_level_given_1_with_the,
+                        units::fixed(plan.flotation->factor, 2),
+                        c.length(*plan.flotation->neutral).text);
   }
   return text;
 }
@@ -86,8 +85,8 @@ std::string clear_text(const Subject& s, const preparation::Stop& at) {
 Table also_table(const Subject& s) {
   Table table;
   table.key = "also";
-  table.caption = "To be cleared as well";
-  table.columns = {{"step", "At"}, {"why", "Why"}, {"clear_by", "Cleared by"}};
+  table.caption = say::to_be_cleared_as_well;
+  table.columns = {{"step", say::at}, {"why", say::why}, {"clear_by", say::cleared_by}};
   for (const preparation::Stop& at : s.plan.route.also) {
     table.rows.push_back({{Cells::coded(task(at.step), at.step),
                            Cells::words(std::string(stop(at.why).why)),
@@ -101,16 +100,14 @@ Table also_table(const Subject& s) {
 void add_cement(const Subject& s, document::Section& section) {
   const auto& wait = s.plan.route.cement_wait;
   if (!wait || s.plan.stopped()) return;
-  section.blocks.emplace_back(document::Paragraph{
-      "cement_wait_days",
-      fmt::format(
-          "New cement: acid and paint wait {} more, until it is {} old. Published practice on "
-          "pools is two months.",
-          units::show(*wait, 0),
-          units::show(s.rates.thresholds.cement_age.value, 0)),
-      Value(wait->in(units::days)),
-      Role::caution,
-      true});
+  section.blocks.emplace_back(
+      document::Paragraph{"cement_wait_days",
+                          fmt::format(say::new_cement_acid_and_paint_wait_more,
+                                      units::show(*wait, 0),
+                                      units::show(s.rates.thresholds.cement_age.value, 0)),
+                          Value(wait->in(units::days)),
+                          Role::caution,
+                          true});
 }
 
 }  // namespace
@@ -119,19 +116,22 @@ document::Section route_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   document::Section section;
   section.key = "route";
-  section.title = "Preparation, coats and refill";
+  section.title = say::preparation_coats_and_refill;
   const auto& stop_at = s.plan.route.stop;
   if (stop_at) {
     const StopWords words = stop(stop_at->why);
     const std::string where =
-        stop_at->where.empty() ? "" : fmt::format(" Where: {}.", stop_at->where);
+        stop_at->where.empty() ? "" : fmt::format(say::where_after, stop_at->where);
     section.blocks.emplace_back(document::Facts{
-        {{"stop.step", "Stop at", {task(stop_at->step), Value(stop_at->step), Role::stop}, true},
-         {"stop.why", "Why", {std::string(words.why) + where, Value(words.why), Role::stop}, true},
-         {"stop.clear_by", "Cleared by", Cells::words(clear_text(s, *stop_at)), true}}});
+        {{"stop.step", say::stop_at, {task(stop_at->step), Value(stop_at->step), Role::stop}, true},
+         {"stop.why",
+          say::why,
+          {std::string(words.why) + where, Value(words.why), Role::stop},
+          true},
+         {"stop.clear_by", say::cleared_by, Cells::words(clear_text(s, *stop_at)), true}}});
     section.blocks.emplace_back(also_table(s));
   } else {
-    section.blocks.emplace_back(document::Facts{{{"stop", "", Cells::nothing("none"), false}}});
+    section.blocks.emplace_back(document::Facts{{{"stop", "", Cells::nothing(say::none), false}}});
   }
   add_cement(s, section);
   section.blocks.emplace_back(steps_table(s, c));
@@ -141,11 +141,11 @@ document::Section route_section(const Subject& s) {
 document::Section cautions_section(const Subject& s) {
   document::Section section;
   section.key = "cautions";
-  section.title = "Cautions";
+  section.title = say::cautions;
   Table table;
-  table.columns = {{"code", "Hazard"},
-                   {"text", "What to do"},
-                   {"source", "Source", document::Align::left, false}};
+  table.columns = {{"code", say::hazard},
+                   {"text", say::what_to_do},
+                   {"source", say::source, document::Align::left, false}};
   for (const job::Caution& caution : s.plan.cautions) {
     const CautionWords words = report::caution(caution.code);
     const std::string text = caution_text(caution, s.units);
@@ -164,21 +164,22 @@ document::Section waste_section(const Subject& s) {
   const Cells c(s.units, s.rates.currency);
   document::Section section;
   section.key = "waste";
-  section.title = "Waste";
+  section.title = say::waste;
   Table table;
-  table.columns = {{"what", "What"},
-                   {"amount", "Amount", document::Align::right},
+  table.columns = {{"what", say::what},
+                   {"amount", say::amount, document::Align::right},
                    {"unit", "", document::Align::left, false},
-                   {"goes_to", "Goes to"}};
+                   {"goes_to", say::goes_to}};
   for (const job::Waste& w : s.plan.waste) {
     const bool volume = w.unit == "m3" || w.unit == "L";
     const units::Volume v =
         w.unit == "m3" ? units::cubic_metres(w.amount) : units::litres(w.amount);
     Cell amount = Cells::nothing("");
     if (volume) {
-      amount = {w.unit == "m3" ? units::show_bulk(v, s.units, 1) : units::show(v, s.units, 0),
-                Value(w.amount),
-                Role::quantity};
+      amount = {
+          grouped(w.unit == "m3" ? units::show_bulk(v, s.units, 1) : units::show(v, s.units, 0)),
+          Value(w.amount),
+          Role::quantity};
     } else if (w.amount > 0.0) {
       amount = w.unit == "kg" ? c.mass(units::kilograms(w.amount))
                               : Cell{units::fixed(w.amount, 0), Value(w.amount), Role::quantity};

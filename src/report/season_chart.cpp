@@ -8,6 +8,8 @@
 #include "chart_strip.hpp"
 #include "drawing_sheet.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/season.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -54,8 +56,8 @@ class SeasonChart {
 
   void head() {
     const Box& c = sheet_.content();
-    sheet_.write("Season", {c.left, c.top + 4.0}, letters::title, Anchor::start, true);
-    const std::string rests = "These dates rest on: " + weather_basis(s_.first).text + ".";
+    sheet_.write(say::season, {c.left, c.top + 4.0}, letters::title, Anchor::start, true);
+    const std::string rests = say::these_dates_rest_on_before + weather_basis(s_.first).text + ".";
     sheet_.write(fitted(rests, letters::text, c.width()), {c.left, c.top + 9.0}, letters::text);
   }
 
@@ -63,7 +65,7 @@ class SeasonChart {
   void weeks(Extent down) {
     const auto& days = *s_.first.strip;
     const double week = 7.0 * sheet_.day_width();
-    const std::string longest = "Mon 30 Sep";
+    const std::string longest = say::mon_30_sep;
     const auto every =
         static_cast<std::size_t>(1.0 + text_width(longest, letters::small) / std::max(1.0, week));
     std::size_t count = 0;
@@ -101,13 +103,13 @@ class SeasonChart {
       sheet_.write(words, {x + swatch + 1.5, y}, letters::small);
       x += swatch + 6.0 + text_width(words, letters::small);
     };
-    entry(Fill::ink, "the crew is there");
-    entry(Fill::rising, "until the pool is full");
-    entry(Fill::crossed, "late: after the promised day");
-    entry(Fill::dots, "nobody works that day");
+    entry(Fill::ink, say::the_crew_is_there);
+    entry(Fill::rising, say::until_the_pool_is_full);
+    entry(Fill::crossed, say::late_after_the_promised_day);
+    entry(Fill::dots, say::nobody_works_that_day);
     constexpr double mark = 3.0;
     sheet_.line({x, y - mark}, {x, y + 0.8}, {0.5}, "key");
-    sheet_.write("the promised day", {x + 2.0, y}, letters::small);
+    sheet_.write(say::the_promised_day, {x + 2.0, y}, letters::small);
   }
 
  private:
@@ -159,16 +161,16 @@ class SeasonChart {
 };
 
 std::string description_of(const SeasonSubject& s) {
-  std::string text = "A row a job, crew by crew; a thick mark is the promised day.";
+  std::string text = say::a_row_a_job_crew_by_crew_a_thick_mark;
   for (std::size_t j = 0; j < s.season.lines.size(); ++j) {
     const SeasonLine& line = s.season.lines[j];
     if (!line.booked) continue;
-    text += fmt::format(" {}: {}, {} to {}{}.",
+    text += fmt::format(say::season_line,
                         s.question.jobs[j].name,
                         s.question.crews[line.crew].name,
                         Cells::date(line.first_day).text,
                         Cells::date(line.full).text,
-                        line.days_late > 0 ? fmt::format(", {} days late", line.days_late) : "");
+                        line.days_late > 0 ? fmt::format(say::days_late, line.days_late) : "");
   }
   return text;
 }
@@ -190,13 +192,13 @@ document::Drawing season_drawing(const SeasonSubject& s) {
     chart.bars(strip + week_names, sheet.content().bottom - foot);
   }
   chart.key(sheet.content().bottom);
-  return sheet.finished("Season", description_of(s));
+  return sheet.finished(say::season, description_of(s));
 }
 
 document::Document season_chart(const SeasonSubject& s) {
   document::Document d;
-  d.title = "Season";
-  d.sections = {{"", "Chart", {season_drawing(s)}, true}};
+  d.title = say::season;
+  d.sections = {{"", say::chart, {season_drawing(s)}, true}};
   return d;
 }
 

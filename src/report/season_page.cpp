@@ -8,6 +8,8 @@
 #include "season_chart.hpp"
 #include "season_troubles.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/season.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -37,16 +39,14 @@ class SeasonPage {
 
   document::Document made() {
     document::Document d;
-    d.title = "Season";
-    d.subtitle = fmt::format("{}, {}, from {}",
+    d.title = say::season;
+    d.subtitle = fmt::format(say::jobs_crews_from,
                              counted(lines().size(), "job"),
                              counted(s_.question.crews.size(), "crew"),
                              Cells::date(s_.season.start).text);
-    d.notices = {"The season rests on: " + weather_basis(s_.first).text + ".",
-                 "A crew is at one site at a time and does not come back to a site on the day it "
-                 "left it. Start-up visits and handover are made beside by one person.",
-                 "Dates are a plan, not a promise: data sheets, readings and hold points of each "
-                 "job go before it."};
+    d.notices = {say::the_season_rests_on + weather_basis(s_.first).text + ".",
+                 say::a_crew_is_at_one_site_at_a_time_and,
+                 say::dates_are_a_plan_not_a_promise_data};
     add_free_crews(d.notices);
     d.sections = {version_section(),
                   measure(),
@@ -56,7 +56,7 @@ class SeasonPage {
                   season_late(s_),
                   crew_days(),
                   defaults()};
-    Section chart{"", "Chart", {season_drawing(s_)}, true};
+    Section chart{"", say::chart, {season_drawing(s_)}, true};
     chart.own_page = true;
     d.sections.push_back(std::move(chart));
     d.bottom_line = bottom_line();
@@ -71,7 +71,7 @@ class SeasonPage {
   [[nodiscard]] Cell first_day(const SeasonLine& line) const {
     if (!line.booked) return Cells::nothing("");
     Cell cell = season_day(s_, line.first_day);
-    if (line.begun) cell.text += ", begun";
+    if (line.begun) cell.text += say::begun_after;
     return cell;
   }
 
@@ -84,37 +84,28 @@ class SeasonPage {
         names += (names.empty() ? "" : ", ") + q.name;
     }
     if (names.empty()) return;
-    notices.push_back("Begun, and the crews file does not say on which crew: " + names +
-                      ". Any crew may go on with it here; bind it with the key crew.");
+    notices.push_back(say::begun_and_the_crews_file_does_not_say + names +
+                      say::any_crew_may_go_on_with_it_here_bind);
   }
 
   // What the proof says: the first part in which value and bound differ is what is open.
   [[nodiscard]] std::string proof() const {
     const season::Value& v = s_.season.value;
     const season::Value& b = s_.season.bound;
-    if (s_.season.optimal) return "Proven: no season of these jobs on these crews is better.";
+    if (s_.season.optimal) return say::proven_no_season_of_these_jobs_on;
     if (v.unbooked != b.unbooked)
-      return fmt::format("Not proven: {} jobs have no dates; at least {} have none in any season.",
-                         v.unbooked,
-                         b.unbooked);
+      return fmt::format(say::not_proven_jobs_have_no_dates_at_least, v.unbooked, b.unbooked);
     if (v.late != b.late)
       return fmt::format(
-          "Not proven the best: no season has fewer than {} late, this one has {}; gap {}.",
-          days(b.late),
-          v.late,
-          days(v.late - b.late));
+          say::not_proven_the_best_no_season_has, days(b.late), v.late, days(v.late - b.late));
     if (v.refill != b.refill)
-      return fmt::format(
-          "Proven that no season is less late; not that none is full earlier: of those "
-          "with so few days late none has refill dates that sum to less than {} after the first "
-          "day, "
-          "this one has {}; gap {}, {:.1f} a job.",
-          days(b.refill),
-          v.refill,
-          days(v.refill - b.refill),
-          static_cast<double>(v.refill - b.refill) /
-              static_cast<double>(std::max<std::size_t>(1, lines().size())));
-    return "Proven in lateness and refill dates; not that no season has cheaper crews.";
+      return fmt::format(say::proven_that_no_season_is_less_late_not,
+                         days(b.refill),
+                         v.refill,
+                         days(v.refill - b.refill),
+                         static_cast<double>(v.refill - b.refill) /
+                             static_cast<double>(std::max<std::size_t>(1, lines().size())));
+    return say::proven_in_lateness_and_refill_dates;
   }
 
   [[nodiscard]] Section measure() const {
@@ -124,17 +115,19 @@ class SeasonPage {
     const auto add = [&](std::string key, std::string label, Cell cell, bool shown = true) {
       facts.facts.push_back({std::move(key), std::move(label), std::move(cell), shown});
     };
-    add("first_day", "First day", Cells::date(s_.season.start));
-    add("late_days", "Late, days times priority", Cells::count(v.late));
-    add("unbooked", "Jobs without dates", Cells::count(v.unbooked), v.unbooked > 0);
-    add("refill_days", "Refill dates, days after the first day, summed", Cells::count(v.refill));
-    add("crew_cost", "Crews' hours", cells_.money(money::Money::of_minor(v.cost)));
-    add("optimal", "Proven the best", {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});
+    add("first_day", say::first_day, Cells::date(s_.season.start));
+    add("late_days", say::late_days_times_priority, Cells::count(v.late));
+    add("unbooked", say::jobs_without_dates, Cells::count(v.unbooked), v.unbooked > 0);
+    add("refill_days", say::refill_dates_days_after_the_first_day, Cells::count(v.refill));
+    add("crew_cost", say::crews_hours, cells_.money(money::Money::of_minor(v.cost)));
+    add("optimal",
+        say::proven_the_best,
+        {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});
     add("bound.late_days", "", Cells::count(b.late), false);
     add("bound.unbooked", "", Cells::count(b.unbooked), false);
     add("bound.refill_days", "", Cells::count(b.refill), false);
     add("bound.crew_cost", "", cells_.money(money::Money::of_minor(b.cost)), false);
-    Section section{"season", "How good it is", {std::move(facts)}, true};
+    Section section{"season", say::how_good_it_is, {std::move(facts)}, true};
     section.blocks.emplace_back(Paragraph{"proof", proof(), Value(proof())});
     return section;
   }
@@ -144,41 +137,37 @@ class SeasonPage {
     const auto& promised = s_.question.jobs[j].promised;
     if (!line.booked || !promised) return Cells::nothing("");
     if (line.days_late > 0)
-      return {days(line.days_late) + " late", Value(line.days_late), Role::stop};
-    return {days((*promised - line.full).count()) + " in hand", Value(line.days_late), Role::good};
+      return {days(line.days_late) + say::late, Value(line.days_late), Role::stop};
+    return {
+        days((*promised - line.full).count()) + say::in_hand, Value(line.days_late), Role::good};
   }
 
   [[nodiscard]] static std::string why_not(const std::string& code) {
-    if (code == "stopped") return "must stop: see its job sheet";
-    if (code == "filled") return "filled already";
-    return "no dates: see its job sheet";
+    if (code == "stopped") return say::must_stop_see_its_job_sheet;
+    if (code == "filled") return say::filled_already;
+    return say::no_dates_see_its_job_sheet;
   }
 
   [[nodiscard]] Section jobs() const {
     Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"crew", "Crew"},
-                     {"first_day", "First day"},
-                     {"full", "Full"},
-                     {"promised", "Promised"},
-                     {"days_late", "Promise"},
-                     {"priority", "Priority", Align::right}};
+    table.columns = {{"job", say::job},
+                     {"crew", say::crew},
+                     {"first_day", say::first_day},
+                     {"full", say::full},
+                     {"promised", say::promised},
+                     {"days_late", say::promise},
+                     {"priority", say::priority, Align::right}};
     const bool years =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.ready.has_value(); });
     if (years) {
-      table.columns.push_back({"years_kept", "Kept in", Align::right});
+      table.columns.push_back({"years_kept", say::kept_in, Align::right});
       table.columns.push_back({"years", "", Align::right, false});
     }
     for (const std::size_t j : by_first_day()) table.rows.push_back(job_row(j, years));
-    Section section{"jobs", "Jobs", {std::move(table)}, true};
+    Section section{"jobs", say::jobs, {std::move(table)}, true};
     if (years)
-      section.blocks.emplace_back(Paragraph{
-          "",
-          "Kept in: past years in which the pool is full by the promised day, crews and order as "
-          "here, each job as early as the weather of the year allows. The weather is known "
-          "beforehand, so it is the most that can be hoped for.",
-          {},
-          Role::muted});
+      section.blocks.emplace_back(
+          Paragraph{"", say::kept_in_past_years_in_which_the_pool, {}, Role::muted});
     return section;
   }
 
@@ -186,7 +175,7 @@ class SeasonPage {
     Table table = left_out_table(s_.season.left_out);
     const bool shown = table.shown;
     table.key.clear();
-    return {"left_out", "Past years", {std::move(table)}, shown};
+    return {"left_out", say::past_years, {std::move(table)}, shown};
   }
 
   [[nodiscard]] Row job_row(std::size_t j, bool years) const {
@@ -198,12 +187,12 @@ class SeasonPage {
                              : Cells::coded(why_not(line.why_not), line.why_not),
                  first_day(line),
                  full(line),
-                 q.promised ? season_day(s_, *q.promised) : Cells::nothing("none"),
+                 q.promised ? season_day(s_, *q.promised) : Cells::nothing(say::none),
                  lateness(j),
                  Cells::count(q.priority)};
     if (years) {
       row.cells.push_back(
-          line.ready ? Cell{fmt::format("{} of {} years", line.ready->ready, line.ready->years),
+          line.ready ? Cell{fmt::format(say::of_years, line.ready->ready, line.ready->years),
                             Value(line.ready->ready),
                             Role::quantity}
                      : Cells::nothing(""));
@@ -215,7 +204,7 @@ class SeasonPage {
   [[nodiscard]] Cell full(const SeasonLine& line) const {
     if (!line.booked) return Cells::nothing("");
     Cell cell = season_day(s_, line.full);
-    if (line.waits_for_advice) cell.text += ", provisional";
+    if (line.waits_for_advice) cell.text += say::and_provisional;
     return cell;
   }
 
@@ -261,8 +250,11 @@ class SeasonPage {
   [[nodiscard]] Section crew_days() const {
     constexpr std::size_t most_listed = 20;
     Table table{"", "", {}, {}};
-    table.columns = {
-        {"crew", "Crew"}, {"from", "From"}, {"to", "To"}, {"job", "Job"}, {"work", "Work"}};
+    table.columns = {{"crew", say::crew},
+                     {"from", say::from},
+                     {"to", say::to},
+                     {"job", say::job},
+                     {"work", say::work}};
     for (std::size_t c = 0; c < s_.question.crews.size(); ++c) {
       for (const Visit& v : visits_of(c)) {
         Cell to = Cells::moment(v.stay->to);
@@ -274,7 +266,8 @@ class SeasonPage {
                                Cells::words(work_on(lines()[v.job], *v.stay))}});
       }
     }
-    Section section{"days", "Crews, day by day", {std::move(table)}, lines().size() <= most_listed};
+    Section section{
+        "days", say::crews_day_by_day, {std::move(table)}, lines().size() <= most_listed};
     section.own_page = true;
     return section;
   }
@@ -284,24 +277,24 @@ class SeasonPage {
     const auto& travel = s_.question.travel;
     const bool assumed = travel.source.kind != sources::Kind::given;
     facts.facts.push_back({"travel_h",
-                           "Between two sites",
-                           {cells_.hours(travel.value).text + (assumed ? ", assumed" : ""),
+                           say::between_two_sites,
+                           {cells_.hours(travel.value).text + (assumed ? say::assumed : ""),
                             Value(travel.value.in(units::hours)),
                             assumed ? Role::assumed : Role::plain}});
-    return {"rests_on", "What it rests on", {std::move(facts)}, true};
+    return {"rests_on", say::what_it_rests_on, {std::move(facts)}, true};
   }
 
   [[nodiscard]] Cell bottom_line() const {
     const auto late =
         std::ranges::count_if(lines(), [](const SeasonLine& l) { return l.days_late > 0; });
     const season::Value& v = s_.season.value;
-    std::string text = late == 0 ? "Every promise can be kept"
-                                 : fmt::format("{} of {} jobs late", late, lines().size());
-    if (v.unbooked > 0) text += fmt::format(", {} without dates", v.unbooked);
+    std::string text = late == 0 ? say::every_promise_can_be_kept
+                                 : fmt::format(say::of_jobs_late, late, lines().size());
+    if (v.unbooked > 0) text += fmt::format(say::without_dates, v.unbooked);
     const bool held =
         std::ranges::any_of(lines(), [](const SeasonLine& l) { return l.waits_for_advice; });
-    if (held) text += "; a lost recoat window waits for the maker's advice";
-    text += s_.season.optimal ? "; proven the best season" : "; not proven the best: see the gap";
+    if (held) text += say::a_lost_recoat_window_waits_for_the;
+    text += s_.season.optimal ? say::proven_the_best_season : say::not_proven_the_best_see_the_gap;
     return {text, {}, late == 0 && v.unbooked == 0 && !held ? Role::total : Role::stop};
   }
 
@@ -317,8 +310,7 @@ class SeasonPage {
 
   [[nodiscard]] static std::string hold(const SeasonLine& line) {
     if (!line.waits_for_advice) return "";
-    return ". Provisional: nothing is put on the coat whose recoat window is lost before the "
-           "maker's advice in writing is there.";
+    return say::provisional_nothing_is_put_on_the_coat;
   }
 
   [[nodiscard]] document::Agenda agenda() const {

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "wording/common.hpp"
+#include "wording/season.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -43,19 +45,20 @@ class Troubles {
 
   // As `replan` has it: a hold point, then abrade and clean.
   [[nodiscard]] Section lost() const {
-    Section section{"lost", "Lost on site, and what makes it good", {}, false};
+    Section section{"lost", say::lost_on_site_and_what_makes_it_good, {}, false};
     Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"section", "Section"},
-                     {"task", "What is done"},
-                     {"advised", "The maker's advice"}};
+    table.columns = {{"job", say::job},
+                     {"section", say::section},
+                     {"task", say::what_is_done},
+                     {"advised", say::the_makers_advice}};
     std::string waiting;
     for (std::size_t j = 0; j < lines().size(); ++j) {
       const SeasonLine& line = lines()[j];
-      const std::string_view advice = line.waits_for_advice ? "HOLD POINT: not there" : "there";
+      const std::string_view advice = line.waits_for_advice ? say::hold_point_not_there : "there";
       for (const std::string& where : line.abraded)
         add_lost(j, where, "rework", {std::string(advice), Value(!line.waits_for_advice)}, table);
-      if (line.cleaned_again) add_lost(j, "", "clean-again", Cells::nothing("not needed"), table);
+      if (line.cleaned_again)
+        add_lost(j, "", "clean-again", Cells::nothing(say::not_needed), table);
       if (line.waits_for_advice) waiting += (waiting.empty() ? "" : ", ") + name(j);
     }
     section.shown = !table.rows.empty();
@@ -64,40 +67,37 @@ class Troubles {
                                  [](const std::string& where) { return !where.empty(); });
     });
     if (!waiting.empty())
-      section.blocks.emplace_back(Paragraph{
-          "",
-          "HOLD POINT (makers-advice): the coating maker's advice in writing before anything is "
-          "put on a coat whose recoat window is lost. Provisional until then, as abrade and "
-          "clean: " +
-              waiting + ". Record it in the job's log: hold_released hold=makers-advice by=NAME.",
-          {},
-          Role::stop});
+      section.blocks.emplace_back(Paragraph{"",
+                                            say::hold_point_makers_advice_of_the_season + waiting +
+                                                say::record_it_in_the_jobs_log_hold,
+                                            {},
+                                            Role::stop});
     section.blocks.emplace_back(std::move(table));
     return section;
   }
 
   [[nodiscard]] Section late() const {
     Table table{"", "", {}, {}};
-    table.columns = {{"job", "Job"},
-                     {"late", "Late now", Align::right, false},
-                     {"help", "What would help"},
-                     {"days_late", "Late with it", Align::right},
-                     {"season_late", "All with it", Align::right},
-                     {"pay", "Later for it"},
-                     {"cost", "Wages", Align::right}};
+    table.columns = {{"job", say::job},
+                     {"late", say::late_now, Align::right, false},
+                     {"help", say::what_would_help},
+                     {"days_late", say::late_with_it, Align::right},
+                     {"season_late", say::all_with_it, Align::right},
+                     {"pay", say::later_for_it},
+                     {"cost", say::season_wages, Align::right}};
     for (std::size_t j = 0; j < lines().size(); ++j) {
       const SeasonLine& line = lines()[j];
       if (line.days_late == 0) continue;
       if (line.helps.empty())
-        table.rows.push_back(
-            {{Cells::words(name(j)),
-              Cells::count(line.days_late),
-              line.looked_at ? Cells::coded("Nothing that was tried", "none")
-                             : Cells::coded("Not looked at: only the latest are", "not-looked-at"),
-              Cells::nothing(""),
-              Cells::nothing(""),
-              Cells::nothing(""),
-              Cells::nothing("")}});
+        table.rows.push_back({{Cells::words(name(j)),
+                               Cells::count(line.days_late),
+                               line.looked_at ? Cells::coded(say::nothing_that_was_tried, "none")
+                                              : Cells::coded(say::not_looked_at_only_the_latest_are,
+                                                             "not-looked-at"),
+                               Cells::nothing(""),
+                               Cells::nothing(""),
+                               Cells::nothing(""),
+                               Cells::nothing("")}});
       for (const SeasonHelp& help : line.helps) {
         table.rows.push_back({{Cells::words(name(j)),
                                Cells::count(line.days_late),
@@ -115,16 +115,14 @@ class Troubles {
     table.columns[5].shown = any([](const SeasonHelp& help) { return !help.pay.empty(); });
     const bool paid = table.columns[6].shown =
         any([](const SeasonHelp& help) { return help.cost.has_value(); });
-    Section section{
-        "late", "Promises that cannot be kept, and what would help", {}, !table.rows.empty()};
+    Section section{"late", say::promises_that_cannot_be_kept_and_what, {}, !table.rows.empty()};
     section.blocks.emplace_back(std::move(table));
-    section.blocks.emplace_back(Paragraph{
-        "",
-        std::string("Each was found by booking again with it. Days late; all: of every job, times "
-                    "its priority.") +
-            (paid ? " Wages: of the painter, by the rate book, for the days named." : ""),
-        {},
-        Role::muted});
+    section.blocks.emplace_back(
+        Paragraph{"",
+                  std::string(say::each_was_found_by_booking_again_with) +
+                      (paid ? say::wages_of_the_painter_by_the_rate_book : ""),
+                  {},
+                  Role::muted});
     return section;
   }
 
@@ -148,28 +146,28 @@ class Troubles {
     const std::string to = dates::short_day(help.to);
     switch (help.how) {
       case SeasonHelp::How::painter:
-        return fmt::format("One more painter on it, {} to {}", from, to);
+        return fmt::format(say::one_more_painter_on_it_to, from, to);
       case SeasonHelp::How::painter_week:
         return fmt::format(
-            "One more painter for {}, {} to {}", s_.question.crews[lines()[j].crew].name, from, to);
+            say::one_more_painter_for_to, s_.question.crews[lines()[j].crew].name, from, to);
       case SeasonHelp::How::saturdays:
-        return "Saturdays worked on it";
+        return say::saturdays_worked_on_it;
       case SeasonHelp::How::materials:
-        return fmt::format("Kits ordered earlier: on the yard by {}", from);
+        return fmt::format(say::kits_ordered_earlier_on_the_yard_by, from);
       case SeasonHelp::How::not_before:
-        return fmt::format("Begun before {}", season_day(s_, *s_.question.jobs[j].not_before).text);
+        return fmt::format(say::begun_before, season_day(s_, *s_.question.jobs[j].not_before).text);
       case SeasonHelp::How::swap:
         return swap_words(j, *help.other);
       case SeasonHelp::How::first:
         break;
     }
-    return "Put before the others";
+    return say::put_before_the_others;
   }
 
   [[nodiscard]] std::string swap_words(std::size_t j, std::size_t other) const {
     const std::size_t its = lines()[other].crew;
-    const std::string words = "Places swapped with " + name(other);
-    return its == lines()[j].crew ? words : words + ", on " + s_.question.crews[its].name;
+    const std::string words = say::places_swapped_with + name(other);
+    return its == lines()[j].crew ? words : words + say::on_crew + s_.question.crews[its].name;
   }
 
   [[nodiscard]] std::string late_for_it(const SeasonHelp& help) const {

@@ -5,6 +5,8 @@
 
 #include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
+#include "wording/common.hpp"
+#include "wording/site.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -21,6 +23,8 @@ std::string_view word(State state) {
       return "short";
     case State::lost:
       return "lost";
+    case State::planned:
+      return "planned";
   }
   return "";
 }
@@ -35,29 +39,28 @@ constexpr std::int64_t quarter = 15;
 
 std::string hours_and_minutes(units::Duration time) {
   const auto minutes = std::llround(time.in(units::minutes));
-  return fmt::format("{} h {:02} min", minutes / 60, minutes % 60);
+  return fmt::format(say::h_min, minutes / 60, minutes % 60);
 }
 
 // What a foreman asks: is it still there, by how much, and is there a second morning.
 std::string in_words(const Site& site, const job::Deadline& d) {
+  if (d.state == State::planned) return say::planned_missed_on_purpose_abrade_and;
   if (d.state == State::lost) {
     if (d.after == "etch-floor" || d.after == sitelog::clean_again_task)
-      return "lost: clean again first";
-    if (site.subject.plan.system.planned_rework)
-      return "lost: abrade and clean first, as the data sheet allows";
+      return say::lost_clean_again_first;
     return release_of(site, job::makers_advice) == nullptr
-               ? "lost: stop here, the maker's advice in writing first"
-               : "lost: abrade and clean first, as the maker advised";
+               ? say::lost_stop_here_the_makers_advice_in
+               : say::lost_abrade_and_clean_first_as_the;
   }
-  std::string text = fmt::format("{}: planned {}, {}{} in hand",
+  std::string text = fmt::format(say::planned_in_hand,
                                  word(d.state),
                                  Cells::moment(*d.planned).text,
-                                 d.state == State::shorter ? "only " : "",
+                                 d.state == State::shorter ? say::only : "",
                                  hours_and_minutes(d.in_hand));
   if (d.last && d.by.minutes() - dates::Minute(*d.last).minutes() >= quarter)
-    text += ", since hours or weather close it after " + Cells::moment(*d.last).text;
+    text += say::since_hours_or_weather_close_it_after + Cells::moment(*d.last).text;
   if (d.last)
-    text += d.again ? "; next chance " + Cells::moment(*d.again).text : "; no second morning";
+    text += d.again ? say::next_chance + Cells::moment(*d.again).text : say::no_second_morning;
   return text;
 }
 
@@ -72,32 +75,32 @@ Cell minute_cell(dates::Minute minute) {
 }
 
 std::string job_of(const std::string& name, const std::string& section) {
-  return task(name) + (section.empty() ? "" : ", section " + section);
+  return task(name) + (section.empty() ? "" : say::section_after + section);
 }
 
 Section deadlines_section(const Site& site) {
-  Section section{"", "Live deadlines", {}, true};
+  Section section{"", say::live_deadlines, {}, true};
   Table table;
   table.key = "deadlines";
-  table.columns = {{"what", "What"},
+  table.columns = {{"what", say::what},
                    {"task", "", document::Align::left, false},
                    {"section", "", document::Align::left, false},
-                   {"not_before", "Not before"},
-                   {"by", "Must be started by"},
+                   {"not_before", say::not_before},
+                   {"by", say::must_be_started_by},
                    {"in_hand_h", "", document::Align::right, false},
                    {"last_start", "", document::Align::left, false},
                    {"next_chance", "", document::Align::left, false},
-                   {"state", "How it stands"}};
+                   {"state", say::how_it_stands}};
   const auto moment = [](const std::optional<dates::Moment>& m) {
     return m ? Cells::moment(*m) : Cells::nothing("-");
   };
   for (const job::Deadline& d : site.deadlines) {
     const bool etch = d.after == "etch-floor" || d.after == sitelog::clean_again_task;
     table.rows.push_back(
-        {{{job_of(d.task, d.section) + (etch ? ", on the etch" : ""), {}, Role::heading},
+        {{{job_of(d.task, d.section) + (etch ? say::on_the_etch : ""), {}, Role::heading},
           Cells::words(d.task),
           d.section.empty() ? Cells::nothing("") : Cells::words(d.section),
-          etch ? Cells::nothing("when dry") : minute_cell(d.from),
+          etch ? Cells::nothing(say::when_dry) : minute_cell(d.from),
           minute_cell(d.by),
           {"", Value(d.in_hand.in(units::hours)), Role::plain},
           moment(d.last),
@@ -106,7 +109,7 @@ Section deadlines_section(const Site& site) {
   }
   if (table.rows.empty()) {
     section.blocks.emplace_back(
-        document::Paragraph{"", "No window is open: nothing expires.", {}, Role::good});
+        document::Paragraph{"", say::no_window_is_open_nothing_expires, {}, Role::good});
     table.shown = false;
   }
   section.blocks.emplace_back(std::move(table));
@@ -114,7 +117,7 @@ Section deadlines_section(const Site& site) {
 }
 
 Section breaches_section(const Site& site) {
-  Section section{"", "Rules broken", {}, true};
+  Section section{"", say::rules_broken, {}, true};
   document::List list;
   document::Array values;
   for (const sitelog::Breach& b : site.breaches) {
@@ -141,7 +144,7 @@ const sitelog::Entry* release_of(const Site& site, std::string_view hold) {
 void head(const Site& site, const std::string& title, document::Document& page) {
   page.title = title;
   const job::Heading& h = site.subject.job.heading;
-  for (const std::string& part : {h.number, h.client.name, "as of " + at(site.now)}) {
+  for (const std::string& part : {h.number, h.client.name, say::as_of + at(site.now)}) {
     if (!part.empty()) page.subtitle += (page.subtitle.empty() ? "" : " · ") + part;
   }
   page.sections = {version_section(), heading_section(site.subject)};

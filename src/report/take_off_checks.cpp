@@ -5,6 +5,8 @@
 #include "basinwright/shell/flotation.hpp"
 #include "basinwright/units/unit.hpp"
 #include "take_off_facts.hpp"
+#include "wording/common.hpp"
+#include "wording/take_off.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -37,11 +39,11 @@ document::Row row_of(const job::BodyResult& body, const Subject& s, const Cells&
   const bool finite = std::isfinite(f.factor);
   return {{Cells::words(body.name),
            c.length(s.job.site.groundwater->below_rim),
-           finite ? Cells::number(f.factor, 2) : Cells::nothing("no lift"),
+           finite ? Cells::number(f.factor, 2) : Cells::nothing(say::no_lift),
            {std::string(flotation_verdict(code_of(f.verdict))),
             Value(std::string(code_of(f.verdict))),
             role_of(f.verdict)},
-           f.neutral ? c.length(*f.neutral) : Cells::nothing("never"),
+           f.neutral ? c.length(*f.neutral) : Cells::nothing(say::never),
            c.mass(f.shell, 0),
            c.mass(f.displaced, 0)}};
 }
@@ -68,7 +70,7 @@ Value in_us(const std::string& key, const Value& value) {
 
 std::string us_unit(const std::string& key) {
   if (key.ends_with("_m2")) return "ft2";
-  if (key.ends_with("_m3")) return "US gal";
+  if (key.ends_with("_m3")) return say::us_gal;
   return key.ends_with("_m") ? "ft" : "";
 }
 
@@ -77,14 +79,14 @@ std::string us_unit(const std::string& key) {
 void add_flotation(const Subject& s, const Cells& c, document::Section& section) {
   Table table;
   table.key = "flotation";
-  table.caption = "Empty shell against groundwater";
-  table.columns = {{"body", "Body", Align::left, s.job.bodies.size() > 1},
-                   {"groundwater_below_rim_m", "Water at", Align::right},
-                   {"factor", "Factor", Align::right},
-                   {"verdict", "Verdict"},
-                   {"neutral_below_rim_m", "Floats from", Align::right},
-                   {"shell_kg", "Shell", Align::right},
-                   {"displaced_kg", "Displaces", Align::right}};
+  table.caption = say::empty_shell_against_groundwater;
+  table.columns = {{"body", say::body, Align::left, s.job.bodies.size() > 1},
+                   {"groundwater_below_rim_m", say::water_at, Align::right},
+                   {"factor", say::factor, Align::right},
+                   {"verdict", say::verdict},
+                   {"neutral_below_rim_m", say::floats_from, Align::right},
+                   {"shell_kg", say::shell, Align::right},
+                   {"displaced_kg", say::displaces, Align::right}};
   for (const job::BodyResult& body : s.plan.take_off.bodies) {
     if (body.flotation) table.rows.push_back(row_of(body, s, c));
   }
@@ -105,8 +107,8 @@ void add_flotation(const Subject& s, const Cells& c, document::Section& section)
 Table totals_table(const document::Facts& metric, const document::Facts& us) {
   Table table;
   table.key = "totals";
-  table.columns = {{"quantity", "Quantity"},
-                   {"metric", "Metric", Align::right},
+  table.columns = {{"quantity", say::quantity},
+                   {"metric", say::metric, Align::right},
                    {"us", "US", Align::right},
                    {"us_unit", "", Align::left, false}};
   for (std::size_t i = 0; i < metric.facts.size(); ++i) {

@@ -5,6 +5,8 @@
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
 #include "take_off_facts.hpp"
+#include "wording/common.hpp"
+#include "wording/take_off.hpp"
 
 namespace basinwright::report {
 
@@ -17,20 +19,20 @@ Facts take_off_facts(const Measured& measured, const Cells& c, bool whole) {
   const auto add = [&](const char* key, const char* label, Cell cell, bool shown = true) {
     facts.facts.push_back({key, label, std::move(cell), shown});
   };
-  add("plan_area_m2", "Plan area", c.area(t.plan_area), whole);
-  add("perimeter_m", "Perimeter", c.length(t.perimeter));
-  add("floor_area_m2", "Floor, true slope", c.area(t.floor_area));
-  add("wall_area_m2", "Walls below the tile band", c.area(t.wall_area));
-  add("tread_area_m2", "Treads", c.area(t.tread_area), t.tread_area > units::Area());
-  add("riser_area_m2", "Risers", c.area(t.riser_area), t.riser_area > units::Area());
-  add("step_edge_m", "Step edges", c.length(t.step_edge), t.step_edge > units::Length());
-  add("cove_length_m", "Cove length", c.length(t.cove_length), whole);
+  add("plan_area_m2", say::plan_area, c.area(t.plan_area), whole);
+  add("perimeter_m", say::perimeter, c.length(t.perimeter));
+  add("floor_area_m2", say::floor_true_slope, c.area(t.floor_area));
+  add("wall_area_m2", say::walls_below_the_tile_band, c.area(t.wall_area));
+  add("tread_area_m2", say::treads, c.area(t.tread_area), t.tread_area > units::Area());
+  add("riser_area_m2", say::risers, c.area(t.riser_area), t.riser_area > units::Area());
+  add("step_edge_m", say::step_edges, c.length(t.step_edge), t.step_edge > units::Length());
+  add("cove_length_m", say::cove_length, c.length(t.cove_length), whole);
   add("cove_area_change_m2",
-      "Cove, right-angle convention",
+      say::cove_right_angle_convention,
       c.area(t.cove_area_change, 2),
       t.cove_area_change != units::Area());
   add("cove_true_angle_area_change_m2",
-      "Cove at the true angle",
+      say::cove_at_the_true_angle,
       c.area(t.cove_true_angle_area_change, 2),
       whole && t.cove_area_change != units::Area());
   add("cove_true_angle_volume_change_m3",
@@ -46,13 +48,13 @@ Facts take_off_facts(const Measured& measured, const Cells& c, bool whole) {
   }
   Cell painted = c.area(measured.painted);
   painted.role = Role::total;
-  add("painted_area_m2", "Painted area", std::move(painted));
+  add("painted_area_m2", say::painted_area, std::move(painted));
   add("water_volume_before_cove_m3",
       "",
       {"", t.water_volume_before_cove.in(units::cubic_metres), Role::quantity},
       false);
-  add("water_volume_m3", "Water", c.bulk(t.water_volume));
-  add("deepest_m", "Deepest, below the rim", c.length(t.deepest), whole);
+  add("water_volume_m3", say::water, c.bulk(t.water_volume));
+  add("deepest_m", say::deepest_below_the_rim, c.length(t.deepest), whole);
   return facts;
 }
 
@@ -82,20 +84,21 @@ void add_range(const Subject& s, const Cells& c, bool whole, Facts& facts) {
       units::fixed(us ? r.low.in(units::square_feet) : r.low.in(units::square_metres), 1);
   const double percent = tolerance.share() * 100.0;
   const bool whole_percent = std::abs(percent - std::round(percent)) < 1e-9;
-  facts.facts.push_back(
-      {"",
-       fmt::format("With the tape out by {}{}",
-                   units::show(tolerance, whole_percent ? 0 : 1),
-                   given ? "" : ", assumed"),
-       {fmt::format("{} to {}", low, c.area(r.high).text), {}, given ? Role::plain : Role::assumed},
-       whole});
+  facts.facts.push_back({"",
+                         fmt::format(say::with_the_tape_out_by,
+                                     units::show(tolerance, whole_percent ? 0 : 1),
+                                     given ? "" : say::assumed),
+                         {fmt::format(say::to_of, grouped(low), c.area(r.high).text),
+                          {},
+                          given ? Role::plain : Role::assumed},
+                         whole});
   const std::string cover = units::show(s.plan.system.expected_cover().value, c.system(), 1);
   const std::string moved = r.kits_low == r.kits_high
-                                ? std::string("either way")
-                                : fmt::format("by the tape {} to {}", r.kits_low, r.kits_high);
+                                ? std::string(say::either_way)
+                                : fmt::format(say::by_the_tape_to, r.kits_low, r.kits_high);
   facts.facts.push_back(
       {"",
-       fmt::format("Kits, {} {} at {} a kit", coats, coats == 1 ? "coat" : "coats", cover),
+       fmt::format(say::kits_at_a_kit, coats, coats == 1 ? "coat" : "coats", cover),
        {fmt::format("{}, {}", r.kits, moved), {}, Role::plain},
        whole});
 }
@@ -146,7 +149,7 @@ document::Section take_off_section(const Subject& s, bool whole) {
   const Cells c(s.units, s.rates.currency);
   document::Section section;
   section.key = "takeoff";
-  section.title = "Take-off";
+  section.title = say::take_off;
   if (whole) {
     add_whole(s, c, section);
   } else {
@@ -164,8 +167,8 @@ document::Section version_section() {
   section.key = "basinwright";
   section.shown = false;
   section.blocks.emplace_back(
-      Facts{{{"version", "Version", Cells::words(std::string(version())), false},
-             {"format", "Format", Cells::count(format_version), false}}});
+      Facts{{{"version", say::version, Cells::words(std::string(version())), false},
+             {"format", say::format, Cells::count(format_version), false}}});
   return section;
 }
 
@@ -173,7 +176,7 @@ document::Section heading_section(const Subject& s) {
   const job::Heading& h = s.job.heading;
   document::Section section;
   section.key = "job";
-  section.title = "Job";
+  section.title = say::job;
   section.shown = false;
   Facts facts;
   const auto add = [&](const char* key, const std::string& value) {

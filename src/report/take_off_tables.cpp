@@ -6,6 +6,8 @@
 #include "basinwright/shell/take_off.hpp"
 #include "basinwright/units/unit.hpp"
 #include "take_off_facts.hpp"
+#include "wording/common.hpp"
+#include "wording/take_off.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -76,13 +78,15 @@ struct Surface {
   Area (*of)(const job::SectionPart&);
 };
 constexpr std::array<Surface, 7> surfaces{{
-    {"wall_area", "Walls", [](const job::SectionPart& p) { return p.measured.walls; }},
-    {"floor_area", "Floor", [](const job::SectionPart& p) { return p.measured.floor; }},
-    {"tread_area", "Treads", [](const job::SectionPart& p) { return p.measured.treads; }},
-    {"riser_area", "Risers", [](const job::SectionPart& p) { return p.measured.risers; }},
-    {"cove_area_change", "Cove", [](const job::SectionPart& p) { return p.measured.cove_change; }},
-    {"named_area", "Named", [](const job::SectionPart& p) { return p.named.sum(); }},
-    {"painted_area", "Painted", [](const job::SectionPart& p) { return p.painted(); }},
+    {"wall_area", say::walls, [](const job::SectionPart& p) { return p.measured.walls; }},
+    {"floor_area", say::floor, [](const job::SectionPart& p) { return p.measured.floor; }},
+    {"tread_area", say::treads, [](const job::SectionPart& p) { return p.measured.treads; }},
+    {"riser_area", say::risers, [](const job::SectionPart& p) { return p.measured.risers; }},
+    {"cove_area_change",
+     say::cove,
+     [](const job::SectionPart& p) { return p.measured.cove_change; }},
+    {"named_area", say::named, [](const job::SectionPart& p) { return p.named.sum(); }},
+    {"painted_area", say::painted, [](const job::SectionPart& p) { return p.painted(); }},
 }};
 
 }  // namespace
@@ -91,12 +95,12 @@ Table bodies_table(const Subject& s, const Cells& c, Machine machine) {
   const bool us = machine == Machine::us;
   Table table;
   table.key = us ? "bodies_us" : "bodies";
-  table.caption = "Bodies of water";
-  table.columns = {{"name", "Body"},
-                   {area_key("floor_area", machine), "Floor", Align::right},
-                   {area_key("wall_area", machine), "Walls", Align::right},
-                   {area_key("painted_area", machine), "Painted", Align::right},
-                   {us ? "water_volume_us_gal" : "water_volume_m3", "Water", Align::right}};
+  table.caption = say::bodies_of_water;
+  table.columns = {{"name", say::body},
+                   {area_key("floor_area", machine), say::floor, Align::right},
+                   {area_key("wall_area", machine), say::walls, Align::right},
+                   {area_key("painted_area", machine), say::painted, Align::right},
+                   {us ? "water_volume_us_gal" : "water_volume_m3", say::water, Align::right}};
   if (!us) table.columns.push_back({"sections", "", Align::left, false});
   for (std::size_t b = 0; b < s.plan.take_off.bodies.size(); ++b) {
     const job::BodyResult& body = s.plan.take_off.bodies[b];
@@ -120,8 +124,9 @@ Table parts_table(const Subject& s, const Cells& c, Machine machine) {
   const bool us = c.system() == units::System::us;
   Table table;
   table.key = machine == Machine::us ? "parts_us" : "parts";
-  table.caption = fmt::format("By section and surface, {}, deep end first", us ? "ft²" : "m²");
-  table.columns = {{"section", "Section"}, {"body", "Body", Align::left, s.job.bodies.size() > 1}};
+  table.caption = fmt::format(say::by_section_and_surface_deep_end_first, us ? "ft²" : "m²");
+  table.columns = {{"section", say::section},
+                   {"body", say::body, Align::left, s.job.bodies.size() > 1}};
   std::vector<Area> totals(surfaces.size());
   for (std::size_t i = 0; i < surfaces.size(); ++i) {
     bool any = i == 0 || i + 1 == surfaces.size();
@@ -147,7 +152,7 @@ Table parts_table(const Subject& s, const Cells& c, Machine machine) {
     }
     table.rows.push_back(std::move(row));
   }
-  Row sum{{Cells::words("Total"), Cells::words("")}, Role::total, false};
+  Row sum{{Cells::words(say::total), Cells::words("")}, Role::total, false};
   for (const Area total : totals) sum.cells.push_back(bare(total, c, machine, Role::total));
   while (sum.cells.size() < table.columns.size()) sum.cells.push_back(Cells::nothing(""));
   table.rows.push_back(std::move(sum));
@@ -157,11 +162,11 @@ Table parts_table(const Subject& s, const Cells& c, Machine machine) {
 
 Table cuts_table(const Subject& s, const Cells& c) {
   Table table;
-  table.caption = "Where sections begin and end along the axis";
-  table.columns = {{"", "Section"},
-                   {"", "Body", Align::left, s.job.bodies.size() > 1},
-                   {"", "From", Align::right},
-                   {"", "To", Align::right}};
+  table.caption = say::where_sections_begin_and_end_along_the;
+  table.columns = {{"", say::section},
+                   {"", say::body, Align::left, s.job.bodies.size() > 1},
+                   {"", say::from, Align::right},
+                   {"", say::to, Align::right}};
   for (const job::SectionPart& part : s.plan.take_off.parts) {
     const bool deep_last = shell::section_axis(s.job.bodies[part.body].pool).deep_end_last;
     const auto& m = part.measured;

@@ -5,6 +5,8 @@
 #include "client_parts.hpp"
 #include "client_words.hpp"
 #include "sections.hpp"
+#include "wording/client.hpp"
+#include "wording/common.hpp"
 
 namespace basinwright::report {
 namespace {
@@ -18,7 +20,7 @@ Table scope_change(const Subject& before, const Subject& now) {
   Table table;
   table.key = "scope";
   table.columns = {
-      {"what", "What"}, {"one", "Quoted", Align::right}, {"other", "Now", Align::right}};
+      {"what", say::what}, {"one", say::quoted, Align::right}, {"other", say::now, Align::right}};
   const auto row = [&](const char* key, const char* what, Cell first, Cell second) {
     table.rows.push_back({{Cells::coded(what, key), std::move(first), std::move(second)}});
   };
@@ -26,12 +28,12 @@ Table scope_change(const Subject& before, const Subject& now) {
     return Cells::count(static_cast<std::int64_t>(s.plan.quantities.coats.size()));
   };
   row("painted_area",
-      "Painted area",
+      say::painted_area,
       c.area(before.plan.take_off.painted),
       c.area(now.plan.take_off.painted));
-  row("coats", "Coats", coats(before), coats(now));
+  row("coats", say::coats, coats(before), coats(now));
   row("refill_done",
-      "Full again",
+      say::full_again,
       day_cell(before.plan.programme, before.plan.programme.refill_done.date()),
       day_cell(now.plan.programme, now.plan.programme.refill_done.date()));
   return table;
@@ -53,7 +55,8 @@ std::vector<std::pair<std::string, std::pair<money::Money, money::Money>>> taxes
     const quote::Price& one, const quote::Price& other) {
   std::vector<std::pair<std::string, std::pair<money::Money, money::Money>>> rows;
   const auto at = [&](const quote::Taxed& tax) -> auto& {
-    const std::string words = (tax.name.empty() ? "Tax" : tax.name) + " " + percent_text(tax.rate);
+    const std::string words =
+        (tax.name.empty() ? say::tax : tax.name) + " " + percent_text(tax.rate);
     const auto it = std::ranges::find(rows, words, [](const auto& row) { return row.first; });
     return it != rows.end()
                ? it->second
@@ -61,19 +64,20 @@ std::vector<std::pair<std::string, std::pair<money::Money, money::Money>>> taxes
   };
   for (const quote::Taxed& tax : one.taxes) at(tax).first += tax.amount;
   for (const quote::Taxed& tax : other.taxes) at(tax).second += tax.amount;
-  if (rows.empty()) rows.emplace_back("Tax (none)", std::pair<money::Money, money::Money>());
+  if (rows.empty()) rows.emplace_back(say::tax_none, std::pair<money::Money, money::Money>());
   return rows;
 }
 
 Section price_change(const Subject& before, const Subject& now) {
   const Cells c(now.units, now.rates.currency);
-  Section section{"variation", "Price, " + std::string(now.rates.currency.name()), {}, true};
+  Section section{
+      "variation", say::price_before + std::string(now.rates.currency.name()), {}, true};
   Table table;
   table.key = "price";
-  table.columns = {{"what", "What"},
-                   {"one", "Quoted", Align::right},
-                   {"other", "Now", Align::right},
-                   {"change", "Change", Align::right}};
+  table.columns = {{"what", say::what},
+                   {"one", say::quoted, Align::right},
+                   {"other", say::now, Align::right},
+                   {"change", say::change, Align::right}};
   if (before.plan.price && now.plan.price) {
     const quote::Price& one = *before.plan.price;
     const quote::Price& other = *now.plan.price;
@@ -84,10 +88,10 @@ Section price_change(const Subject& before, const Subject& now) {
                              change_cell(c, second - first)},
                             role});
     };
-    row("Without tax", one.net, other.net, Role::plain);
+    row(say::without_tax, one.net, other.net, Role::plain);
     for (const auto& [words, taxes] : taxes_of(one, other))
       row(words, taxes.first, taxes.second, Role::plain);
-    row("Total", one.total, other.total, Role::total);
+    row(say::total, one.total, other.total, Role::total);
   }
   section.shown = !table.rows.empty();
   section.blocks.emplace_back(std::move(table));
@@ -99,17 +103,16 @@ Section price_change(const Subject& before, const Subject& now) {
 document::Document variation(const Subject& before, const Subject& now) {
   const Cells c(now.units, now.rates.currency);
   document::Document d;
-  d.title = "Variation";
+  d.title = say::variation;
   d.subtitle = now.job.heading.number +
                (now.job.heading.client.name.empty() ? "" : " · " + now.job.heading.client.name);
-  if (now.rates.demonstration)
-    d.notices.emplace_back("Demonstration rates: every price on this page is invented.");
+  if (now.rates.demonstration) d.notices.emplace_back(say::demonstration_rates_every_price_on);
   d.sections = {version_section()};
-  Section scope{"variation", "What changes since the quotation", {}, true};
+  Section scope{"variation", say::what_changes_since_the_quotation, {}, true};
   scope.blocks.emplace_back(scope_change(before, now));
   d.sections.push_back(std::move(scope));
-  Section added = list_section("added", "Added", steps_beyond(now, before));
-  Section dropped = list_section("dropped", "Left out", steps_beyond(before, now));
+  Section added = list_section("added", say::added, steps_beyond(now, before));
+  Section dropped = list_section("dropped", say::left_out, steps_beyond(before, now));
   for (Section* section : {&added, &dropped}) {
     section->key = "variation";
     d.sections.push_back(std::move(*section));

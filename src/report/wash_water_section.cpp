@@ -2,6 +2,8 @@
 
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
+#include "wording/common.hpp"
+#include "wording/materials.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -64,19 +66,19 @@ Cell ph_cell(chemistry::Ph ph) {
 // No acid spent on the shell.
 Cell at_worst(chemistry::Ph ph) {
   Cell cell = ph_cell(ph);
-  cell.text += " at worst";
+  cell.text += say::at_worst;
   return cell;
 }
 
 Table waters_table(const Subject& s, const Cells& c) {
   Table table;
   table.key = "waters";
-  table.columns = {{"what", "Water of the"},
-                   {"volume_l", "With rinses", Align::right},
+  table.columns = {{"what", say::water_of_the},
+                   {"volume_l", say::with_rinses, Align::right},
                    {"ph", "pH", Align::right},
                    {"ph_source", "", Align::left, false},
-                   {"verdict", "Sewer"},
-                   {"first", "First"}};
+                   {"verdict", say::sewer},
+                   {"first", say::first}};
   for (const job::WashWaterOut& out : s.plan.discharge.waters) {
     const chemistry::WasteWater& w = out.water;
     const std::string code = wash_code(w.wash);
@@ -98,10 +100,10 @@ Table waters_table(const Subject& s, const Cells& c) {
 std::string limits_text(const chemistry::SewerLimits& limits) {
   const bool assumed = limits.lowest.source.kind == sources::Kind::assumed ||
                        limits.highest.source.kind == sources::Kind::assumed;
-  return fmt::format("pH {} to {}{}; never under 5.0",
+  return fmt::format(say::ph_to_never_under_5_0,
                      units::fixed(limits.lowest.value.value(), 1),
                      units::fixed(limits.highest.value.value(), 1),
-                     assumed ? ", assumed: ask the authority" : "");
+                     assumed ? say::assumed_ask_the_authority : "");
 }
 
 document::Facts facts_of(const Subject& s, const Cells& c) {
@@ -110,20 +112,19 @@ document::Facts facts_of(const Subject& s, const Cells& c) {
   const auto add = [&](const char* key, const char* label, Cell cell, bool shown = true) {
     facts.facts.push_back({key, label, std::move(cell), shown});
   };
-  add("", "Sewer takes", Cells::words(limits_text(d.limits)));
+  add("", say::sewer_takes, Cells::words(limits_text(d.limits)));
   add("sewer.ph_min", "", ph_cell(d.limits.lowest.value), false);
   add("sewer.ph_max", "", ph_cell(d.limits.highest.value), false);
-  add("", "Storm drain", {"never, none of it", {}, Role::caution});
+  add("", say::storm_drain, {say::never_none_of_it, {}, Role::caution});
   for (const job::WashWaterOut& out : d.waters) {
     if (out.water.wash != Wash::chlorine) continue;
     Cell dose = c.small(out.dechlorinator);
-    dose.text = "up to " + dose.text +
-                " of sodium thiosulfate, a fifth more than it takes; never into acid";
-    add("thiosulfate_kg", "Chlorine out of the wash", std::move(dose));
+    dose.text = say::up_to + dose.text + say::of_sodium_thiosulfate_a_fifth_more;
+    add("thiosulfate_kg", say::chlorine_out_of_the_wash, std::move(dose));
   }
   Cell pool = c.small(d.pool_dechlorinator);
-  pool.text += " of sodium thiosulfate for each mg/L read";
-  add("pool_thiosulfate_kg_per_mg_l", "Chlorine out of the pool water", std::move(pool));
+  pool.text += say::of_sodium_thiosulfate_for_each_mg_l;
+  add("pool_thiosulfate_kg_per_mg_l", say::chlorine_out_of_the_pool_water, std::move(pool));
   return facts;
 }
 
@@ -131,17 +132,14 @@ Table sump_table(const Subject& s, const Cells& c) {
   const job::Discharge& d = s.plan.discharge;
   Table table;
   table.key = "sump";
-  table.caption = fmt::format(
-      "Bicarbonate for the etch water in the sump to reach pH {}, by the pH it reads: closed or "
-      "still, fizzing, or blown with air; under 1 the upper bound holds; half of it, then measure "
-      "again; never pumped by the table alone",
-      units::fixed(d.target.value(), 1));
-  table.columns = {{"ph", "Reads", Align::right},
-                   {"still_kg", "Still", Align::right},
-                   {"fizzing_kg", "Fizzing", Align::right},
-                   {"aerated_kg", "Aerated", Align::right},
-                   {"carbon_dioxide_l", "Gas given off", Align::right},
-                   {"of_shell", "Of the shell", Align::right}};
+  table.caption =
+      fmt::format(say::bicarbonate_for_the_etch_water_in_the, units::fixed(d.target.value(), 1));
+  table.columns = {{"ph", say::reads, Align::right},
+                   {"still_kg", say::still, Align::right},
+                   {"fizzing_kg", say::fizzing, Align::right},
+                   {"aerated_kg", say::aerated, Align::right},
+                   {"carbon_dioxide_l", say::gas_given_off, Align::right},
+                   {"of_shell", say::of_the_shell, Align::right}};
   for (const job::SumpRow& row : d.sump) {
     table.rows.push_back(
         {{ph_cell(row.measured),
@@ -162,33 +160,21 @@ std::string reading_text(const Subject& s) {
     case job::SumpReading::none:
       return "";
     case job::SumpReading::dosed:
-      return fmt::format("The sump reads pH {}: the first line is for it.", units::fixed(ph, 1));
+      return fmt::format(say::the_sump_reads_ph_the_first_line_is, units::fixed(ph, 1));
     case job::SumpReading::little_by_little:
-      return fmt::format(
-          "The sump reads pH {}, where a reading no longer tells how much acid is left: air, a "
-          "little bicarbonate, and measure again.",
-          units::fixed(ph, 1));
+      return fmt::format(say::the_sump_reads_ph_where_a_reading_no, units::fixed(ph, 1));
     case job::SumpReading::inside:
-      return fmt::format("The sump reads pH {}: inside the limits, nothing to add.",
-                         units::fixed(ph, 1));
+      return fmt::format(say::the_sump_reads_ph_inside_the_limits, units::fixed(ph, 1));
     case job::SumpReading::too_alkaline:
       break;
   }
-  return fmt::format(
-      "The sump reads pH {}, above what the sewer takes: no acid into it; with leave only, or "
-      "tanked away.",
-      units::fixed(ph, 1));
+  return fmt::format(say::the_sump_reads_ph_above_what_the_sewer, units::fixed(ph, 1));
 }
 
 void add_order(const Subject& s, document::Section& section) {
   if (!s.plan.quantities.chlorine_wash || !s.plan.quantities.etch) return;
   section.blocks.emplace_back(document::Paragraph{
-      "",
-      "One wash water at a time: sump, pump and hose are emptied and rinsed between the chlorine "
-      "wash and the etch; the two never meet there either.",
-      {},
-      Role::caution,
-      true});
+      "", say::one_wash_water_at_a_time_sump_pump_and, {}, Role::caution, true});
 }
 
 void add_readings(const Subject& s, document::Section& section) {
@@ -197,13 +183,8 @@ void add_readings(const Subject& s, document::Section& section) {
     section.blocks.emplace_back(document::Paragraph{"reading", text, {}, Role::plain, true});
   }
   if (s.plan.discharge.beyond_bicarbonate) {
-    section.blocks.emplace_back(document::Paragraph{
-        "",
-        "The sewer asks for more than pH 8.3, which bicarbonate alone does not reach: ask the "
-        "authority before any stronger alkali.",
-        {},
-        Role::caution,
-        true});
+    section.blocks.emplace_back(
+        document::Paragraph{"", say::sewer_above_bicarbonates_ph, {}, Role::caution, true});
   }
 }
 
@@ -214,7 +195,7 @@ document::Section wash_water_section(const Subject& s) {
   const job::Discharge& d = s.plan.discharge;
   document::Section section;
   section.key = "wash_water";
-  section.title = "Water of the washes, and the sump";
+  section.title = say::water_of_the_washes_and_the_sump;
   section.blocks.emplace_back(waters_table(s, c));
   section.blocks.emplace_back(facts_of(s, c));
   add_order(s, section);
@@ -223,10 +204,7 @@ document::Section wash_water_section(const Subject& s) {
   if (d.carbon_dioxide_worst > units::Volume()) {
     section.blocks.emplace_back(document::Paragraph{
         "carbon_dioxide",
-        fmt::format("Neutralising all the acid gives off up to {} of carbon dioxide, {} of the "
-                    "shell were it to stay. It is heavier than air and lies in the deep end, where "
-                    "1.5 % is the most for a quarter of an hour: draw air from the lowest point, "
-                    "nobody at the sump alone.",
+        fmt::format(say::neutralising_all_the_acid_gives_off_up,
                     c.gas(d.carbon_dioxide_worst).text,
                     units::show(d.of_shell_worst, 1)),
         Value(document::Object{{"worst_l", Value(d.carbon_dioxide_worst.in(units::litres))},

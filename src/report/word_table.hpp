@@ -19,4 +19,12 @@ const auto& look_up(const Table& table, std::string_view code) {
   return it->second;
 }
 
+/// The same text with a capital first.
+inline std::string capital(std::string_view text) {
+  std::string out(text);
+  if (!out.empty() && out[0] >= 'a' && out[0] <= 'z')
+    out[0] = static_cast<char>(out[0] - 'a' + 'A');
+  return out;
+}
+
 }  // namespace basinwright::report

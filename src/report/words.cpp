@@ -12,7 +12,7 @@
 namespace basinwright::report {
 namespace {
 
-constexpr std::array<Entry, 32> reasons{{
+constexpr std::array<Entry, 34> reasons{{
     {"set-out", "Nothing may start, leak or fall in while the pool stands empty."},
     {"next-coat", "Inside the recoat window, section by section."},
     {"empty-and-isolated", "The shell is worked on dry, and an empty shell must stay down."},
@@ -38,6 +38,10 @@ constexpr std::array<Entry, 32> reasons{{
     {"etch-bare", "Opens the cement so that the coat can key in."},
     {"etch-floor", "The floor last: it has had what ran down from the walls."},
     {"acid-left", "Acid left in the pores goes on working under the paint."},
+    {"window-missed",
+     "The coat below is past its recoat window: dulled and cleaned, or the next one peels from "
+     "it."},
+    {"etch-lost", "The etch grew too old under dust and weather: the bare shell is cleaned again."},
     {"wet-shell", "Water in the shell pushes the coat off."},
     {"dry-face", "A dry face does not prove a dry wall."},
     {"edges", "A straight edge at the tile band, and clean fittings."},

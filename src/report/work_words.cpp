@@ -7,7 +7,7 @@
 namespace basinwright::report {
 namespace {
 
-constexpr std::array<Entry, 52> actions{{
+constexpr std::array<Entry, 53> actions{{
     {"auto-fill-off", "auto-fill, timers and sprinklers off"},
     {"equipment-locked", "pump, heater and lights isolated and locked"},
     {"fittings-bagged", "lights, caps, grates and fittings out, bagged and labelled"},
@@ -30,6 +30,7 @@ constexpr std::array<Entry, 52> actions{{
      "shrouded grinder with extraction, or wet high-pressure blasting, to the bare substrate"},
     {"scrape-or-blast", "scraper or high-pressure blaster, to a firm edge"},
     {"dust-bagged", "dust and flakes bagged the same day"},
+    {"dust-off", "dust vacuumed off, then wiped off with a damp cloth; dry before the coat"},
     {"shrouded-tool", "shrouded sander or grinder on extraction"},
     {"glossy-corners", "corners, steps and coves by hand"},
     {"open-to-a-v", "cracks opened to a V down to their root with a masonry disc, dust out"},

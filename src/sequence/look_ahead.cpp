@@ -43,7 +43,7 @@ class Looker {
       if (!starts) {
         if (!bare_seen) first_coat(s);
         bare_seen = true;
-      } else if (is_lost(units.sections[s])) {
+      } else if (is_lost(units.sections[s]) || is_reworked_first(units.sections[s])) {
         again("rework", units.sections.size() > 1 ? units.sections[s] : "");
       } else {
         next_coat(s, *starts);
@@ -57,6 +57,17 @@ class Looker {
   [[nodiscard]] bool is_lost(const std::string& section) const {
     const auto& lost = programme_.lost;
     return !lost.together && std::ranges::find(lost.sections, section) != lost.sections.end();
+  }
+
+  // Missed on purpose: the programme abrades the section before its next coat.
+  [[nodiscard]] bool is_reworked_first(const std::string& section) const {
+    const std::string name = in_.problem().units.sections.size() > 1 ? section : "";
+    for (const Booking& b : programme_.bookings) {
+      if (b.done || b.section != name) continue;
+      if (b.task == "rework") return q_.rework.on_purpose;
+      if (is_paint(b.task)) return false;
+    }
+    return false;
   }
 
   [[nodiscard]] bool is_bare(std::size_t section) const {

@@ -37,6 +37,7 @@ class Watch {
     const Entry& e = log_.entries[i];
     switch (e.event) {
       case Event::started:
+        if (is_again(e.task)) again_.insert_or_assign({e.task, e.section}, e.at);
         holds(i);
         if (is_coat(e.task)) paint(i);
         break;
@@ -229,7 +230,7 @@ class Watch {
     if (here == rules_.route.end()) return;
     for (auto step = rules_.route.begin(); step != here; ++step) {
       for (const std::string& hold : step->after) {
-        if (!released_.contains(hold)) hold_open(i, step->task, hold);
+        if (!released_after(step->task, e.section, hold)) hold_open(i, step->task, hold);
       }
     }
     for (const std::string& hold : here->before) {
@@ -246,6 +247,17 @@ class Watch {
     breach.now = hold;
   }
 
+  // Work done once more needs its hold point signed once more, where it was done.
+  [[nodiscard]] bool released_after(const std::string& task,
+                                    const std::string& section,
+                                    const std::string& hold) const {
+    const auto it = released_.find(hold);
+    if (!is_again(task)) return it != released_.end();
+    auto begun = again_.find({task, section});
+    if (begun == again_.end()) begun = again_.find({task, ""});
+    return begun == again_.end() || (it != released_.end() && it->second >= begun->second);
+  }
+
   // What is felt on the coat below counts once that coat is on.
   [[nodiscard]] bool released_since_below(const Entry& e, const std::string& hold) const {
     const auto it = released_.find(hold);
@@ -257,7 +269,7 @@ class Watch {
   const Log& log_;
   const Rules& rules_;
   std::vector<Breach> found_;
-  Times started_, ended_;
+  Times started_, ended_, again_;
   std::set<std::string> reworked_;                 ///< Sections abraded since their last coat.
   std::map<std::string, dates::Minute> released_;  ///< Hold points, when last.
   std::set<std::string> passed_;                   ///< Said already.

@@ -7,10 +7,6 @@
 namespace basinwright::sitelog {
 namespace {
 
-bool may_be_repeated(std::string_view task) {
-  return task == rework_task || task == clean_again_task;
-}
-
 bool is_work(const Entry& e) {
   return e.event == Event::started || e.event == Event::finished || e.event == Event::stopped;
 }
@@ -65,7 +61,7 @@ class Judge {
           s.started,
           name_of(e) + " has been started and is still going on",
           "Record that it was finished or stopped first.");
-    } else if (s.finished && !may_be_repeated(e.task)) {
+    } else if (s.finished && !is_again(e.task)) {
       say(i,
           s.finished,
           name_of(e) + " is finished",
@@ -74,7 +70,7 @@ class Judge {
     below(i);
     s.started = i;
     s.running = true;
-    if (may_be_repeated(e.task)) s.share = 0.0;
+    if (is_again(e.task)) s.share = 0.0;
   }
 
   void leave(std::size_t i, Standing& s) {
@@ -134,6 +130,10 @@ class Judge {
 
 }  // namespace
 
+bool is_again(std::string_view task) {
+  return task == rework_task || task == clean_again_task;
+}
+
 std::vector<Entry> in_time(const Log& log) {
   std::vector<Entry> entries;
   for (const std::size_t i : order_of(log)) entries.push_back(log.entries[i]);
@@ -162,7 +162,7 @@ std::vector<Progress> progress(const Log& log) {
       if (p.task == e.task && p.section == e.section) at = &p;
     }
     if (e.event == Event::started) {
-      if (at == nullptr || (at->finished && may_be_repeated(e.task))) {
+      if (at == nullptr || (at->finished && is_again(e.task))) {
         all.push_back({e.task, e.section, e.at});
       } else {
         at->end.reset();

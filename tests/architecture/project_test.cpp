@@ -2,6 +2,7 @@
 #include "bare_numbers.hpp"
 #include "broken_tree.hpp"
 #include "includes.hpp"
+#include "prose.hpp"
 #include "pure.hpp"
 #include "rooms.hpp"
 #include "sizes.hpp"
@@ -48,6 +49,11 @@ TEST_CASE("every public header compiles alone") {
 
 TEST_CASE("files keep below their ceiling") {
   require_none(long_files(project));
+}
+
+TEST_CASE("what people read is worded in one place") {
+  require_none(prose_out_of_place(project));
+  require_none(words_twice(project));
 }
 
 TEST_CASE("functions keep below their ceiling") {

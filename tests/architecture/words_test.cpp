@@ -1,6 +1,7 @@
 // Checks on what code says: impure calls, source keys, headers alone, names of tests.
 #include "bare_numbers.hpp"
 #include "broken_tree.hpp"
+#include "prose.hpp"
 #include "pure.hpp"
 #include "source_keys.hpp"
 #include "standalone.hpp"
@@ -105,4 +106,32 @@ TEST_CASE("numbers of the trade without a source are found") {
   tree.write("src/chemistry/etch.cpp",
              "auto deep = units::metres(1);\nauto x = litres(2.5e1) / area;\n");
   require_one(bare_numbers(tree.root()), "src/chemistry/etch.cpp:2: litres(2.5e1) has no source");
+}
+
+TEST_CASE("prose out of its place is found") {
+  const BrokenTree tree;
+  tree.write("src/report/wording/sheet.hpp", "inline constexpr char a[] = \"Water first\";\n");
+  require_none(words_twice(tree.root()));
+  tree.write("src/report/wording/other.hpp", "\ninline constexpr char a[] = \"Acid last\";\n");
+  require_one(words_twice(tree.root()), "sheet.hpp:1: a is in src/report/wording/other.hpp too");
+  tree.write("src/report/task_words.cpp", "auto a = \"Abrade and clean\";\n");
+  tree.write("src/report/sheet.cpp",
+             "#include \"some file.hpp\"\n// \"A comment\"\n"
+             "auto a = key(\"recoat-window\") + fmt::format(\"{} {:.1f} %\", b) + \" h\\n\";\n"
+             "throw std::logic_error(\"no words for it\");\n"
+             "if (kind == \"Other kind\") return;\n"
+             "S d{1, {Kind::assumed, \"drying\", \"no rain\"}};\n");
+  tree.write("src/render/html.cpp", "auto a = \" class=\\\"page start\\\"\";\n");
+  tree.write("src/job/plan.cpp", "auto a = \"Not a page\";\n");
+  require_none(prose_out_of_place(tree.root()));
+  for (const std::string text : {"Water first", "{} people", " to ", "Total", ", section {}"}) {
+    tree.write("src/report/page.cpp", "\nauto a = \"" + text + "\";\n");
+    require_one(prose_out_of_place(tree.root()),
+                "src/report/page.cpp:2: \"" + text + "\" is prose");
+  }
+  fs::remove(tree.root() / "src/report/page.cpp");
+  for (const std::string text : {"Contents", "<p>how</p>", "<nav aria-label=\\\"On it\\\">"}) {
+    tree.write("src/render/text.cpp", "auto a = \"" + text + "\";\n");
+    require_one(prose_out_of_place(tree.root()), "src/render/text.cpp:1: ");
+  }
 }

@@ -170,6 +170,46 @@ def begun(folder):
     season.run("--log", season.path("a.log"), status=2)
 
 
+def alone(folder):
+    """A season of one job has the dates of its job sheet; with another job beside it is full no earlier."""
+    season = Season(folder, CREWS)
+    sheet = subprocess.run([PROGRAM, "jobsheet", season.path("A.json"), "--today", "2027-05-03", "--format", "json"],
+                           capture_output=True, text=True, timeout=60, check=False)
+    full = json.loads(sheet.stdout)["programme"]["refill_done"][:10]
+    season.write("one.json", {"crews": CREWS["crews"]})
+    done = subprocess.run([PROGRAM, "batch", "--programme", "--crews", season.path("one.json"), season.path("A.json"),
+                           "--today", "2027-05-03", "--format", "json"], capture_output=True, text=True, timeout=60, check=False)
+    one = json.loads(done.stdout)
+    same("the day on which a job alone is full", line(one, "A")["full"], full)
+    same("a job alone is proven", one["season"]["optimal"], True)
+    two = season.page("--today", "2027-05-03")
+    if min(line(two, job)["full"] for job in ("A", "B")) < full:
+        wrong("two jobs are full before one", two["jobs"])
+
+
+def helps(folder):
+    """Two pools that are the same: whoever takes the other's place takes its lateness, too."""
+    season = Season(folder, {"crews": [{"name": "North", "people": 2, "painters": 2}],
+                             "jobs": [{"job": "A", "promised": "2027-05-28"},
+                                      {"job": "B", "promised": "2027-05-28", "priority": 9}]})
+    page = season.page("--today", "2027-05-03")
+    late = {job: line(page, job)["days_late"] for job in ("A", "B")}
+    if not 0 < late["B"] < late["A"]:
+        wrong("what counts nine times is not less late", late)
+    found = {(row["job"], row["help"]): row for row in page["late"]}
+    swap = found.get(("A", "swap"), {})
+    same("A in the place of B", (swap.get("days_late"), swap.get("pay")), (late["B"], "B"))
+    same("all of it", swap.get("season_late"), late["B"] + 9 * late["A"])
+    # Five days of nine hours at 37.00 an hour, the wage of the demonstration's rate book.
+    week = found.get(("B", "painter-week"), {})
+    same("a painter for a week", week.get("cost"), "1665.00")
+    if week.get("days_late", late["B"]) >= late["B"]:
+        wrong("a painter for a week is told and does not help", week)
+    for row in page["late"]:
+        if row["days_late"] is not None and row["days_late"] >= late[row["job"]]:
+            wrong("told as a help and is none", row)
+
+
 def years(folder):
     """A promise that the season just keeps in dry weather is kept in the years that are dry while it matters."""
     season = Season(folder, CREWS)
@@ -208,7 +248,7 @@ def years(folder):
 
 
 def main():
-    for story in (begun, years):
+    for story in (alone, begun, helps, years):
         with tempfile.TemporaryDirectory() as folder:
             story(folder)
     print(f"{wrongs} wrong")

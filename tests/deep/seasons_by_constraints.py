@@ -66,7 +66,9 @@ def main():
         with open(path, encoding="utf-8") as file:
             seasons = [json.loads(line) for line in file]
     wrong = unproven = ours_proven = late = unbooked = 0
-    for season in seasons:
+    for done, season in enumerate(seasons):
+        if done % 20 == 0:
+            print(f"{done} of {len(seasons)}, {wrong} wrong, {unproven} not proven", file=sys.stderr, flush=True)
         ours, bound, optimal, number = (season.pop(k) for k in ("ours", "bound", "optimal", "number"))
         best = ask(season)
         if best is None:

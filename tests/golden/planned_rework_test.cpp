@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "basinwright/render/json.hpp"
+#include "basinwright/render/markdown.hpp"
 #include "basinwright/report/pages.hpp"
 #include "basinwright/units/unit.hpp"
 #include "support/catch.hpp"
@@ -82,4 +83,37 @@ TEST_CASE("the job sheet says that a window is missed on purpose") {
   const auto other = nlohmann::json::parse(
       render::json(report::jobsheet({job, rates, usual, units::System::metric})));
   CHECK(other.at("programme").at("reworks") == 0);
+}
+
+TEST_CASE("a window missed on purpose is a step on the crew's sheet and on the route") {
+  const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
+  const job::RateBook rates = test::demonstration();
+  const job::Plan plan = plain_pool(true);
+  const report::Subject subject{job, rates, plan, units::System::metric};
+  const auto sheet = nlohmann::json::parse(render::json(report::checklist(subject)));
+  const auto& steps = sheet.at("checklist").at("steps");
+  const auto named = [](const auto& step) { return step.at("task") == "rework"; };
+  const auto step = std::find_if(steps.begin(), steps.end(), named);
+  REQUIRE(step != steps.end());
+  // Common practice: dulled until no gloss is left, dust away, the dust's hazards said at the step.
+  CHECK(step->at("holds").size() == 1);
+  CHECK(step->at("holds").at(0).at("code") == "no-gloss");
+  CHECK(step->at("actions").size() >= 3);
+  for (const char* code : {"silica", "electricity", "noise-heat-and-slips"}) {
+    CAPTURE(code);
+    const auto& said = step->at("cautions");
+    CHECK(std::find(said.begin(), said.end(), code) != said.end());
+  }
+  const std::string text = render::markdown(report::checklist(subject));
+  CHECK(text.find("When the next coat may go on") != std::string::npos);
+  CHECK(text.find("Mask with dust filters") != std::string::npos);
+  CHECK(text.find("shrouded grinder") != std::string::npos);
+
+  std::vector<std::string> route;
+  for (const preparation::Step& one : plan.route.steps) route.push_back(one.task);
+  const auto at = std::ranges::find(route, "rework");
+  REQUIRE(at != route.end());
+  CHECK(*(at - 1) == "coat-1");
+  CHECK(*(at + 1) == "coat-2");
+  CHECK_FALSE(plain_pool(false).route.has("rework"));
 }

@@ -143,6 +143,19 @@ TEST_CASE("the paper is the one asked for") {
   CHECK(contains(render::html(sample::page(), {Paper::letter}), "@page{size:letter;"));
 }
 
+TEST_CASE("every printed sheet says which page it belongs to") {
+  // A name stands in the style sheet by numbers (CSS Syntax 4.3.7) and can end nothing there.
+  Document page = sample::page();
+  page.title = "Sheet";
+  page.subtitle = "A\"}</style>\n" + std::string(200, 'x');
+  const std::string html = render::html(page);
+  const std::string foot =
+      "@bottom-left{content:\"Sheet \\0000b7\\000020A\\000022\\00007d\\00003c\\00002fstyle";
+  CHECK(contains(html, foot));
+  CHECK(contains(html, "xxx\\002026\";"));
+  CHECK(html.find("</style>") == html.rfind("</style>"));
+}
+
 TEST_CASE("a drawing as large as the paper takes a page of its own") {
   // ISO 216: A4 is 210 x 297 mm; ANSI Y14.1: letter is 8.5 x 11 in.
   const auto made = [](double w, double h, Paper paper) {
@@ -194,6 +207,36 @@ TEST_CASE("a folded section with the key of a number opens beside it and nowhere
   CHECK(contains(html, "8</dd><dd class=\"beside\"><details>\n<summary>how</summary>"));
   CHECK(html.find("area by cover") == html.rfind("area by cover"));
   CHECK(html.find("<details>") == html.rfind("<details>"));
+}
+
+TEST_CASE(
+    "a number in a table opens to how it came about, and leads on to the numbers it rests on") {
+  Document page;
+  page.title = "Sheet";
+  document::Table table;
+  table.columns = {{"item", "Item"}, {"packs", "Packs"}, {"total", "Price"}};
+  table.rows = {
+      {{{"acid", "acid"}, {"2 cans", Value(document::Array{Value(2)})}, {"9", Value(9)}}}};
+  Section goods{"purchases", "Goods", {table}, true};
+  const auto how = [](const std::string& key, Cell origin) {
+    document::Table tree;
+    tree.columns = {{"", "Number"}, {"", "Where from"}};
+    tree.rows = {{{{"count"}, std::move(origin)}}};
+    Section section{key, "", {tree}, true};
+    section.folded = true;
+    return section;
+  };
+  page.sections = {goods,
+                   how("purchases.0.packs.0.count", {"given: job.json:3:4"}),
+                   how("purchases.0.total", {"computed", Value("purchases.0.packs.0.count")})};
+  const std::string html = render::html(page);
+  CHECK(contains(
+      html, "<details class=\"how\"><summary>9</summary><div><div id=\"how-purchases.0.total\">"));
+  CHECK(contains(html, "<details class=\"how\"><summary>2 cans</summary>"));
+  CHECK(contains(html, "<a href=\"#how-purchases.0.packs.0.count\">computed</a>"));
+  CHECK(contains(html, ">acid</th>"));
+  const auto found = seen(html);
+  if (found) CHECK(found->wrong.empty());
 }
 
 TEST_CASE("a section may be folded, under another, or begin a page") {

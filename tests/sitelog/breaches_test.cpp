@@ -127,3 +127,30 @@ TEST_CASE("work that goes past a hold point is told once") {
   CHECK(broken({released("0T07:00", "no-gloss"), started("0T08:00", "fill")}, rules) ==
         Found{Broken::hold_open});
 }
+
+TEST_CASE("a surface abraded again is signed for again, where it was abraded") {
+  Rules rules = usual();
+  rules.route = {{"abrade", {}, {"no-gloss"}},
+                 {"coat-1", {}, {}},
+                 {"rework", {"makers-advice"}, {"no-gloss"}},
+                 {"coat-2", {}, {}}};
+  const auto second_coat = [&](std::vector<Entry> between, const std::string& section) {
+    std::vector<Entry> entries{released("0T06:00", "no-gloss"),
+                               conditions("0T08:00", 20, 21, 60),
+                               started("0T08:00", "coat-1", section),
+                               finished("0T10:00", "coat-1", section)};
+    entries.insert(entries.end(), between.begin(), between.end());
+    entries.push_back(conditions("1T06:00", 20, 21, 60));
+    entries.push_back(started("1T06:00", "coat-2", section));
+    return broken(entries, rules);
+  };
+  const Entry advice = released("0T11:00", "makers-advice");
+  const Entry again = started("0T12:00", "rework", "1");
+  const Entry done = finished("0T14:00", "rework", "1");
+  const Entry gloss = released("0T14:00", "no-gloss");
+  CHECK(second_coat({advice, again, done, gloss}, "1").empty());
+  CHECK(second_coat({again, done, gloss}, "1") == Found{Broken::hold_open});
+  CHECK(second_coat({advice, again, done}, "1") == Found{Broken::hold_open});
+  CHECK(second_coat({advice, again, done}, "2").empty());
+  CHECK(second_coat({}, "1").empty());
+}

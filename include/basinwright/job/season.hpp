@@ -102,7 +102,7 @@ struct SeasonLine {
   dates::Date first_day, full;
   std::int64_t days_late = 0;
   std::vector<SeasonHelp> helps;
-  bool looked_at = false;  ///< It was asked what would help.
+  bool looked_at = false;                 ///< It was asked what would help.
   std::optional<odds::ReadyShare> ready;  ///< Years in which the promise holds.
 };
 

@@ -31,8 +31,11 @@ struct Deadline {
   enum class State {
     clear,    ///< The half hour kept in hand is whole, or there is more.
     shorter,  ///< It can be met, with less than that in hand.
-    lost      ///< The coat fits no open painting hours before it ends.
+    lost,     ///< The coat fits no open painting hours before it ends.
+    planned   ///< Missed on purpose: the data sheet allows it, and the rework is booked.
   };
+  /// Whether the coat can still be put on in it.
+  [[nodiscard]] bool is_alive() const { return state == State::clear || state == State::shorter; }
   std::string section;
   std::string task;    ///< The coat that must follow.
   std::string after;   ///< The coat, the etch or the rework that it follows.

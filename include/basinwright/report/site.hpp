@@ -35,6 +35,9 @@ struct Site {
 /// Whether nothing may be begun within 48 hours; never when all is done.
 [[nodiscard]] bool no_go(const Site& site);
 
+/// The crew's sheets for the days from now on, with the steps that make good what was lost.
+[[nodiscard]] document::Document checklist(const Site& site);
+
 /// What the client keeps, with batches, readings and days as the log has them; what nobody recorded
 /// is said. No cost, margin, wage or crew note stands in it.
 [[nodiscard]] document::Document handover(const Site& site);

@@ -15,6 +15,7 @@ namespace basinwright::sitelog {
 /// again: the tasks of a log that no route has, and that may be done more than once.
 inline constexpr std::string_view rework_task = "rework";
 inline constexpr std::string_view clean_again_task = "clean-again";
+[[nodiscard]] bool is_again(std::string_view task);
 
 /// One task, or one section of it.
 struct Progress {
