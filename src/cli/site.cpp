@@ -6,6 +6,7 @@
 #include "basinwright/readers/programme_file.hpp"
 #include "basinwright/readers/site_log.hpp"
 #include "basinwright/report/site.hpp"
+#include "basinwright/sitelog/progress.hpp"
 #include "files.hpp"
 #include "output.hpp"
 #include "record.hpp"
@@ -52,7 +53,7 @@ class RunningJob {
     Status status = Status::done;
     const auto was = programme_until_now(status);
     if (!was) return status;
-    circumstances_.past = job::past_of(log_, now_);
+    circumstances_.past = job::past_of(log_, now_in_reach());
     circumstances_.past->before = was->tasks;
     circumstances_.past->look_ahead = true;
     const job::Plan plan = job::make_plan(job_, rates_, circumstances_);
@@ -60,6 +61,13 @@ class RunningJob {
   }
 
  private:
+  // A job left lying for longer has no dates either way, and its days need not be counted.
+  [[nodiscard]] dates::Minute now_in_reach() const {
+    if (log_.entries.empty()) return now_;
+    const dates::Minute last = log_.entries.back().at;
+    return std::min(now_, dates::Minute(last.minutes() + sitelog::longest_job));
+  }
+
   // Looking back at a morning: what was written later is not known yet.
   [[nodiscard]] sitelog::Log until_now(const sitelog::Log& log) const {
     sitelog::Log known;

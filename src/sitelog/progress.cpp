@@ -29,8 +29,12 @@ class Judge {
   explicit Judge(const Log& log) : log_(log) {}
 
   std::vector<Impossible> judge() {
-    for (const std::size_t i : order_of(log_)) {
+    const std::vector<std::size_t> order = order_of(log_);
+    for (const std::size_t i : order) {
       const Entry& e = log_.entries[i];
+      if (e.at.minutes() - log_.entries[order.front()].at.minutes() > longest_job) {
+        say(i, order.front(), "no job is ten years in hand", "One of the two years is wrong.");
+      }
       if (!is_work(e)) continue;
       Standing& s = standing_[{e.task, e.section}];
       if (e.event == Event::started) {

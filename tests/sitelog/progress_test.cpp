@@ -35,6 +35,15 @@ TEST_CASE("entries count in the order of their times, not of the file") {
   CHECK(progress({evening, false})[0].finished);
 }
 
+TEST_CASE("an entry ten years after the first is a slip of the year") {
+  // The longest decade of the calendar has 3653 days; both entries are named.
+  std::vector<Entry> entries{started("0T07:00", "abrade"), finished("0T07:00", "abrade")};
+  entries[1].at = dates::Minute(entries[0].at.minutes() + 3653LL * 1440);
+  CHECK(what(entries).empty());
+  entries[1].at = dates::Minute(entries[0].at.minutes() + 3661LL * 1440);
+  CHECK(what(entries) == std::vector<std::string>{"no job is ten years in hand"});
+}
+
 TEST_CASE("sections go their own ways") {
   const auto all = progress({{started("0T08:00", "coat-1", "deep"),
                               finished("0T09:00", "coat-1", "deep"),

@@ -1,6 +1,7 @@
 // What the entries prove: how far each task is, and which of them cannot be.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -46,8 +47,11 @@ struct Impossible {
   std::string what, hint;
 };
 
+/// Ten years in minutes: no pool is so long in painting, and a slip of a year is common.
+inline constexpr std::int64_t longest_job = 10LL * 366 * 24 * 60;
+
 /// Every entry that cannot have happened: finished before it started, started twice, a coat on a
-/// section whose coat below is not finished, less done than before.
+/// section whose coat below is not finished, less done than before, years after the first.
 [[nodiscard]] std::vector<Impossible> impossible(const Log& log);
 
 }  // namespace basinwright::sitelog
