@@ -13,7 +13,7 @@ namespace {
 using units::Area;
 using units::Duration;
 
-constexpr double most_kits = 1e5;
+constexpr double most_kits = 1e6;
 
 template <class Q>
 bool is_positive(Q quantity) {
@@ -31,7 +31,7 @@ void check(const MixingSession& s) {
     throw std::invalid_argument("mixing_timetable: times of 0 or more");
   }
   if (!(s.area / s.cover <= most_kits)) {
-    throw std::invalid_argument("mixing_timetable: at most 100,000 kits");
+    throw std::invalid_argument("mixing_timetable: at most 1,000,000 kits");
   }
 }
 

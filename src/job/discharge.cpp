@@ -216,18 +216,9 @@ class Discharger {
         "were all of it to stay in the shell");
   }
 
-  // "ph_2_0": the reading as a part of a key.
-  [[nodiscard]] static std::string key_of(Ph measured) {
-    constexpr double tenths = 10.0;
-    const bool tenth = measured.value() * tenths == std::round(measured.value() * tenths);
-    std::string reading = units::fixed(measured.value(), tenth ? 1 : 2);
-    std::ranges::replace(reading, '.', '_');
-    return "quantities.sump.ph_" + reading + ".";
-  }
-
   units::Mass dose(Ph measured, Volume water, chemistry::Air air, const char* name) {
     const chemistry::Sump sump{water, measured, out_.target, air, c_.neutralise.purity.value};
-    const std::string key = key_of(measured) + name;
+    const std::string key = sump_key(measured) + name;
     const auto made = chemistry::sump_dose(sump, key, plan_.trace);
     return std::get<chemistry::SumpDose>(made).bicarbonate;
   }
@@ -241,7 +232,7 @@ class Discharger {
     row.aerated = dose(measured, water, Air::aerated, "aerated_kg");
     const chemistry::Moles acid = chemistry::strong_acid_at(measured) * water;
     row.carbon_dioxide = plan_.trace.note(
-        key_of(measured) + "carbon_dioxide_l",
+        sump_key(measured) + "carbon_dioxide_l",
         chemistry::gas_volume(acid),
         "acid * mole",
         {{"acid", acid.count(), {sources::Kind::from_memory, "carbonate-constants", "Water"}},
@@ -284,6 +275,14 @@ class Discharger {
 };
 
 }  // namespace
+
+std::string sump_key(Ph measured) {
+  constexpr double tenths = 10.0;
+  const bool tenth = measured.value() * tenths == std::round(measured.value() * tenths);
+  std::string reading = units::fixed(measured.value(), tenth ? 1 : 2);
+  std::ranges::replace(reading, '.', '_');
+  return "quantities.sump.ph_" + reading + ".";
+}
 
 Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan) {
   return Discharger(job, rates, plan).tell();

@@ -1,8 +1,13 @@
 #pragma once
 
+#include <string>
+
 #include "basinwright/job/plan.hpp"
 
 namespace basinwright::job {
+
+/// Below what the doses of a reading are recorded: "quantities.sump.ph_2_0.".
+[[nodiscard]] std::string sump_key(chemistry::Ph measured);
 
 /// The water of each wash with its pH and verdict, and the sump's doses by what is read.
 /// Records quantities.wash_water.* and quantities.sump.*.

@@ -11,20 +11,6 @@ namespace {
 
 using dates::Date;
 
-// The task that first needs an item.
-std::string first_use(const quote::Purchase& purchase) {
-  const std::string& item = purchase.item;
-  if (purchase.use == "start-up") return "fill";
-  if (purchase.use == "chlorine-wash") return purchase.use;
-  if (item == "hypochlorite") return "chlorine-wash";
-  if (item == "degreaser") return "degrease";
-  if (item == "filler" || item == "mortar") return "repair";
-  if (item == "acid") return "etch-walls";
-  if (item == "bicarbonate") return "neutralise";
-  if (item == "primer") return "prime";
-  return "coat-1";
-}
-
 int whole_days(units::Duration time) {
   constexpr double slack = 1e-9;
   return static_cast<int>(std::ceil(time.in(units::days)-slack));
@@ -137,6 +123,19 @@ void note_order(const coverage::OrderQuestion& q, const RateBook& rates, Plan& p
 }
 
 }  // namespace
+
+std::string first_use(const quote::Purchase& purchase) {
+  const std::string& item = purchase.item;
+  if (purchase.use == "start-up") return "fill";
+  if (purchase.use == "chlorine-wash") return purchase.use;
+  if (item == "hypochlorite") return "chlorine-wash";
+  if (item == "degreaser") return "degrease";
+  if (item == "filler" || item == "mortar") return "repair";
+  if (item == "acid") return "etch-walls";
+  if (item == "bicarbonate") return "neutralise";
+  if (item == "primer") return "prime";
+  return "coat-1";
+}
 
 void order_kits(const RateBook& rates, Plan& plan) {
   coverage::OrderQuestion q;

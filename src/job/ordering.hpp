@@ -4,6 +4,9 @@
 
 namespace basinwright::job {
 
+/// The task that first needs an item.
+[[nodiscard]] std::string first_use(const quote::Purchase& purchase);
+
 /// Fills in how many kits of a coat to order by the ranges of area and cover, at the rate book's
 /// confidence; records how at `orders`. Needs take-off, range, coats and cut of the plan.
 void order_kits(const RateBook& rates, Plan& plan);

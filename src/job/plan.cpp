@@ -15,6 +15,7 @@
 #include "mixes.hpp"
 #include "mixing_plan.hpp"
 #include "mornings.hpp"
+#include "notes.hpp"
 #include "ordering.hpp"
 #include "pricing.hpp"
 #include "quantities.hpp"
@@ -110,6 +111,7 @@ class Planner {
     if (!line_only()) plan_.take_off.range = painted_range(job_, plan_);
     if (!plan_.stopped()) work_out(parts);
     if (!line_only()) plan_.cautions = cautions_of(job_, rates_, plan_);
+    note_page(job_, rates_, plan_);
     return std::move(plan_);
   }
 

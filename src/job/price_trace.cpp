@@ -2,9 +2,10 @@
 
 #include <fmt/format.h>
 #include <cmath>
-#include <map>
 #include <string>
 #include <vector>
+
+#include "notes.hpp"
 
 namespace basinwright::job {
 namespace {
@@ -29,11 +30,11 @@ class Recorder {
       : q_(q), plan_(plan), unit_(std::pow(10.0, currency.decimals)) {}
 
   void record() {
-    purchases();
-    counted("consumables", plan_.consumables);
-    counted("protection", plan_.protection);
-    wages();
-    hire();
+    list("materials", "purchases", plan_.purchases);
+    list("consumables", "consumables", plan_.consumables);
+    list("protection", "protection", plan_.protection);
+    list("labour", "labour", plan_.labour);
+    list("hire", "hire", plan_.hire);
     flat();
     for (const quote::Line& line : plan_.price->lines) overhead(line);
     totals();
@@ -44,17 +45,16 @@ class Recorder {
   [[nodiscard]] static double of(money::Percentage share) {
     return static_cast<double>(share.millionths) / static_cast<double>(money::whole);
   }
-  [[nodiscard]] static std::string name(std::string_view what) {
-    std::string out;
-    for (const char c : what) {
-      const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
-      out += plain ? c : '_';
-    }
-    return out;
+  /// The line's place on the page.
+  [[nodiscard]] std::string line_key(std::string_view what) const {
+    const auto& lines = plan_.price->lines;
+    const auto it = std::ranges::find(lines, what, &quote::Line::what);
+    return fmt::format("price.lines.{}.amount", it - lines.begin());
   }
-  [[nodiscard]] static std::string line_key(std::string_view what) {
-    return "price.lines." + name(what);
-  }
+  [[nodiscard]] static std::string_view name_of(const quote::Purchase& p) { return p.item; }
+  [[nodiscard]] static std::string_view name_of(const quote::Counted& c) { return c.rule.item; }
+  [[nodiscard]] static std::string_view name_of(const quote::LabourLine& l) { return l.task; }
+  [[nodiscard]] static std::string_view name_of(const quote::Hired& h) { return h.item; }
 
   void note(const std::string& key, double value, const std::string& formula, const char* words) {
     plan_.trace.note(key, value, formula, {}, words);
@@ -64,67 +64,18 @@ class Recorder {
     return fmt::format("round(({}) * {}) / {}", formula, unit_, unit_);
   }
 
-  void purchases() {
-    std::vector<std::pair<std::string, std::string>> terms;
-    std::vector<double> totals;
-    for (const quote::Purchase& p : plan_.purchases) {
-      if (p.total == Money()) continue;
-      Sum sum;
-      for (const quote::Bought& pack : p.packs) {
-        sum.add(static_cast<double>(pack.count), of(pack.unit_price));
-      }
-      const std::string what = name(p.use.empty() ? p.item : p.item + "_" + p.use);
-      const std::string key = "purchases." + what + ".total";
-      note(key, of(p.total), sum.text(), "whole packs, the cheapest that reach, at their prices");
-      terms.emplace_back(what, key);
-      totals.push_back(of(p.total));
-    }
-    add_up(line_key("materials"), terms, totals);
-  }
-
-  // One operand a term, each computed in a step of its own; equal names become one.
-  void add_up(const std::string& key,
-              const std::vector<std::pair<std::string, std::string>>& terms,
-              const std::vector<double>& values) {
-    Sum sum;
-    std::vector<trace::Operand> operands;
-    double total = 0.0;
-    for (std::size_t i = 0; i < terms.size(); ++i) {
-      sum.add(terms[i].first);
-      operands.emplace_back(terms[i].first, values[i], trace::From{terms[i].second});
-      total += values[i];
-    }
-    plan_.trace.note_all(key, total, sum.text(), operands);
-  }
-
-  void counted(const char* what, const std::vector<quote::Counted>& list) {
-    Sum sum;
+  // A line that adds up a table of the page, row by row.
+  template <class Row>
+  void list(const char* line, const char* table, const std::vector<Row>& rows) {
+    std::vector<Term<double>> terms;
     Money total;
-    for (const quote::Counted& c : list) {
-      sum.add(static_cast<double>(c.count), of(c.rule.price));
-      total += c.total;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      total += rows[i].total;
+      terms.push_back({formula_name(name_of(rows[i])),
+                       of(rows[i].total),
+                       fmt::format("{}.{}.total", table, i)});
     }
-    note(line_key(what), of(total), sum.text(), "pieces at their prices, counted by the rules");
-  }
-
-  void wages() {
-    Sum sum;
-    Money total;
-    for (const quote::LabourLine& line : plan_.labour) {
-      sum.add(of(line.total));
-      total += line.total;
-    }
-    note(line_key("labour"), of(total), sum.text(), "task by task, person-hours at the wage");
-  }
-
-  void hire() {
-    Sum sum;
-    Money total;
-    for (const quote::Hired& h : plan_.hire) {
-      sum.add(of(h.total));
-      total += h.total;
-    }
-    note(line_key("hire"), of(total), sum.text(), "days on site at the price of a day");
+    note_terms(plan_.trace, line_key(line), of(total), terms);
   }
 
   // Amounts that the rate book says as they are.
@@ -166,20 +117,14 @@ class Recorder {
     } else if (line.what == "rounding") {
       note(key, of(line.amount), fmt::format("{}", of(line.amount)), "to the step of the total");
     }
-    parts_.push_back({name(line.what), of(line.amount)});
+    parts_.push_back({formula_name(line.what), of(line.amount), key});
     sum_.add(of(line.amount));
     before_ += line.amount;
     ++lines_;
   }
 
   void totals() {
-    std::vector<std::pair<std::string, std::string>> terms;
-    std::vector<double> values;
-    for (const auto& [what, amount] : parts_) {
-      terms.emplace_back(what, "price.lines." + what);
-      values.push_back(amount);
-    }
-    add_up("price.net", terms, values);
+    note_terms(plan_.trace, "price.net", of(plan_.price->net), parts_);
     Sum tax;
     for (const quote::Taxed& one : plan_.price->taxes)
       tax.add(rounded(fmt::format("{} * {}", of(one.net), of(one.rate))));
@@ -197,7 +142,7 @@ class Recorder {
   Money before_;
   int lines_ = 0;
   Sum sum_;
-  std::vector<std::pair<std::string, double>> parts_;
+  std::vector<Term<double>> parts_;
 };
 
 }  // namespace

@@ -59,14 +59,16 @@ void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
   }
 }
 
-std::int64_t days_of(const sequence::Programme& programme, const std::string& task) {
+}  // namespace
+
+std::set<dates::Date> hired_days(const sequence::Programme& programme, const std::string& task) {
   std::set<dates::Date> days;
   for (const sequence::Booking& b : programme.bookings) {
     const bool abraded_again = task == "abrade" && b.task == sitelog::rework_task;
     if (!task.empty() && b.task != task && !abraded_again) continue;
     for (const sequence::Worked& w : b.worked) days.insert(w.date);
   }
-  return static_cast<std::int64_t>(days.size());
+  return days;
 }
 
 quote::Basis basis_of(const Job& job, const Plan& plan) {
@@ -86,12 +88,14 @@ quote::Basis basis_of(const Job& job, const Plan& plan) {
   return basis;
 }
 
+namespace {
+
 void count_all(const Job& job, const RateBook& rates, Plan& plan) {
   const quote::Basis basis = basis_of(job, plan);
   plan.consumables = quote::count(rates.consumables, basis);
   plan.protection = quote::count(rates.protection, basis);
   for (const quote::Hire& hire : rates.hire) {
-    const std::int64_t days = days_of(plan.programme, hire.task);
+    const auto days = static_cast<std::int64_t>(hired_days(plan.programme, hire.task).size());
     if (days > 0) plan.hire.push_back({hire.item, days, hire.day * days});
   }
 }

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <set>
+#include <string>
+
 #include "basinwright/job/plan.hpp"
 #include "basinwright/quote/purchase_memory.hpp"
 
@@ -13,5 +16,12 @@ void price_plan(const Job& job,
                 dates::Date today,
                 quote::PurchaseMemory* memory,
                 Plan& plan);
+
+/// What the rules of the rate book count by.
+[[nodiscard]] quote::Basis basis_of(const Job& job, const Plan& plan);
+
+/// The days on which a task is worked, all days on site where it names none.
+[[nodiscard]] std::set<dates::Date> hired_days(const sequence::Programme& programme,
+                                               const std::string& task);
 
 }  // namespace basinwright::job

@@ -94,7 +94,7 @@ class Teller {
 
   const SeasonJob& j_;
   const Plan& plan_;
-  const sequence::Posed& posed_;
+  const sequence::Posed posed_;
   const season::Booked& b_;
   dates::Date start_;
 };

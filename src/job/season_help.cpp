@@ -83,7 +83,7 @@ class Helper {
     change.make_good = b_.posed.makes_good(j);
     const PosedJob again(q_, b_.rates, b_.now, j, crew, change);
     if (!again.why_not().empty()) return nullptr;
-    return b_.posed.candidate(crew, again, again.posed());
+    return b_.posed.candidate(crew, again);
   }
 
   void try_change(std::size_t j, const SeasonHelp& help, const SeasonChange& change) {

@@ -96,6 +96,21 @@ Slot slot_of(const sequence::Posed& posed, dates::Moment moment) {
   return low;
 }
 
+// Of work that goes on as planned.
+std::optional<dates::Moment> end_of_facts(const sequence::Posed& posed) {
+  const auto& facts = posed.problem().facts;
+  if (!facts) return {};
+  Slot end = facts->now;
+  const auto look_at = [&](const auto& all) {
+    for (const auto& done : all) end = std::max(end, done.end);
+  };
+  look_at(facts->tasks);
+  look_at(facts->units);
+  look_at(facts->reworks);
+  look_at(facts->recleans);
+  return posed.moment(std::min(end, posed.problem().horizon));
+}
+
 }  // namespace
 
 int season_days(const SeasonQuestion& question) {
@@ -112,7 +127,7 @@ PosedJob::PosedJob(const SeasonQuestion& question,
                    std::size_t job,
                    std::size_t crew,
                    const SeasonChange& change)
-    : j_(question.jobs[job]), change_(change), days_(season_days(question)) {
+    : j_(question.jobs[job]), weather_(now.weather), change_(change), days_(season_days(question)) {
   const SeasonCrew& who = question.crews[crew];
   job_ = on_crew(j_, who, *now.start, change);
   Circumstances circumstances = now;
@@ -139,9 +154,18 @@ PosedJob::PosedJob(const SeasonQuestion& question,
   // As `replan` makes it good where the job alone has no dates without.
   if (question_->past)
     lost_ = change.make_good ? sequence::at_stake(*question_) : plan_.programme.lost;
+  const sequence::Posed posed = this->posed();
+  busy_until_ = end_of_facts(posed);
+  if (posed.after_coats().filled) {
+    why_not_ = "filled";
+    return;
+  }
+  made_ = candidate(posed);
+}
+
+sequence::Posed PosedJob::posed() const {
   const weather::Record none;
-  posed_.emplace(*question_, now.weather == nullptr ? none : *now.weather, days_, lost_);
-  if (posed_->after_coats().filled) why_not_ = "filled";
+  return {*question_, weather_ == nullptr ? none : *weather_, days_, lost_};
 }
 
 // What the plan's weather left is lost in another year's, and is made good there.
@@ -151,18 +175,10 @@ sequence::Posed PosedJob::under(const weather::Record& record) const {
   return {*question_, record, days_, sequence::at_stake(*question_)};
 }
 
-std::optional<dates::Moment> PosedJob::busy_until() const {
-  const auto& facts = posed_->problem().facts;
-  if (!facts) return {};
-  Slot end = facts->now;
-  for (const auto& done : facts->tasks) end = std::max(end, done.end);
-  for (const auto& done : facts->units) end = std::max(end, done.end);
-  return posed_->moment(end);
-}
-
 std::shared_ptr<const season::Candidate> PosedJob::candidate(const sequence::Posed& posed) const {
   auto made = std::make_shared<season::Candidate>();
   made->problem = posed.problem();
+  made->problem.finish = {};  // nobody looks at it
   made->ready = posed.vacuumed_before();
   const sequence::AfterCoats after = posed.after_coats();
   made->after = {0, after.unmask, after.refit, after.cured};
@@ -205,9 +221,7 @@ PosedSeason::PosedSeason(const SeasonQuestion& question,
       const auto& posed = posed_[j][c];
       const bool can = posed && posed->why_not().empty();
       const bool same = can && posed == before && !busy_[c] && !busy_[c - 1];
-      job.by_crew.push_back(!can   ? nullptr
-                            : same ? job.by_crew.back()
-                                   : candidate(c, *posed, posed->posed()));
+      job.by_crew.push_back(!can ? nullptr : same ? job.by_crew.back() : candidate(c, *posed));
       before = posed;
     }
     problem_.jobs.push_back(std::move(job));
@@ -258,15 +272,27 @@ bool PosedSeason::make_good(std::size_t j) {
     made_good_[j] = 1;
     posed_[j][c] =
         std::make_shared<const PosedJob>(q_, rates_, now_, j, c, SeasonChange{.make_good = true});
-    problem_.jobs[j].by_crew[c] = candidate(c, *posed_[j][c], posed_[j][c]->posed());
+    problem_.jobs[j].by_crew[c] = candidate(c, *posed_[j][c]);
   }
   return made_good_[j] != 0;
 }
 
 // Work that is going on, and the time until now, are no longer to be had.
+std::shared_ptr<const season::Candidate> PosedSeason::candidate(std::size_t crew,
+                                                                const PosedJob& posed) const {
+  if (!busy_[crew]) return posed.candidate();
+  return from_when_free(crew, posed.candidate(), posed.posed());
+}
+
 std::shared_ptr<const season::Candidate> PosedSeason::candidate(
     std::size_t crew, const PosedJob& posed, const sequence::Posed& under) const {
-  auto made = posed.candidate(under);
+  return from_when_free(crew, posed.candidate(under), under);
+}
+
+std::shared_ptr<const season::Candidate> PosedSeason::from_when_free(
+    std::size_t crew,
+    std::shared_ptr<const season::Candidate> made,
+    const sequence::Posed& under) const {
   if (!busy_[crew]) return made;
   auto cut = std::make_shared<season::Candidate>(*made);
   close_before(*cut, slot_of(under, *busy_[crew]), std::nullopt);

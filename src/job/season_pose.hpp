@@ -32,7 +32,10 @@ class PosedJob {
 
   /// Why there is nothing to book: "stopped", "no-dates", "filled"; else empty.
   [[nodiscard]] const std::string& why_not() const { return why_not_; }
-  [[nodiscard]] const sequence::Posed& posed() const { return *posed_; }
+  /// Posed anew, since many jobs posed at once take much memory.
+  [[nodiscard]] sequence::Posed posed() const;
+  /// The job under the season's weather.
+  [[nodiscard]] const std::shared_ptr<const season::Candidate>& candidate() const { return made_; }
   /// The job under a weather; the crew is there from a moment on at the earliest.
   [[nodiscard]] std::shared_ptr<const season::Candidate> candidate(
       const sequence::Posed& posed) const;
@@ -40,7 +43,7 @@ class PosedJob {
   [[nodiscard]] sequence::Posed under(const weather::Record& record) const;
   [[nodiscard]] const dates::WorkCalendar& calendar() const { return job_.calendar; }
   /// Until when work that is going on keeps the crew.
-  [[nodiscard]] std::optional<dates::Moment> busy_until() const;
+  [[nodiscard]] std::optional<dates::Moment> busy_until() const { return busy_until_; }
   [[nodiscard]] const Plan& plan() const { return plan_; }
 
  private:
@@ -48,7 +51,9 @@ class PosedJob {
   Job job_;
   Plan plan_;
   std::optional<sequence::ProgrammeQuestion> question_;
-  std::optional<sequence::Posed> posed_;
+  const weather::Record* weather_;
+  std::shared_ptr<const season::Candidate> made_;
+  std::optional<dates::Moment> busy_until_;
   std::string why_not_;
   sequence::Lost lost_;
   SeasonChange change_;
@@ -72,12 +77,19 @@ class PosedSeason {
   bool make_good(std::size_t job);
   [[nodiscard]] bool makes_good(std::size_t job) const { return made_good_[job] != 0; }
   /// The candidate of a job on a crew posed in another way.
+  [[nodiscard]] std::shared_ptr<const season::Candidate> candidate(std::size_t crew,
+                                                                   const PosedJob& posed) const;
+  /// Likewise, under a weather.
   [[nodiscard]] std::shared_ptr<const season::Candidate> candidate(
       std::size_t crew, const PosedJob& posed, const sequence::Posed& under) const;
 
  private:
   void pose_all();
   void add_travel();
+  [[nodiscard]] std::shared_ptr<const season::Candidate> from_when_free(
+      std::size_t crew,
+      std::shared_ptr<const season::Candidate> made,
+      const sequence::Posed& under) const;
 
   const SeasonQuestion& q_;
   const RateBook& rates_;

@@ -4,32 +4,12 @@
 #include <string_view>
 #include <vector>
 
+#include "notes.hpp"
+
 namespace basinwright::job {
 namespace {
 
 constexpr sources::Source given_pool{sources::Kind::given, "", "/pool"};
-
-template <class Q>
-struct Term {
-  std::string name;
-  Q value;
-  std::string from;
-};
-
-template <class Q>
-void note_terms(trace::Trace& trace,
-                const std::string& key,
-                Q sum,
-                const std::vector<Term<Q>>& terms) {
-  std::string formula;
-  std::vector<trace::Operand> operands;
-  operands.reserve(terms.size());
-  for (const Term<Q>& term : terms) {
-    formula += (formula.empty() ? "" : " + ") + term.name;
-    operands.emplace_back(term.name, term.value, trace::From{term.from});
-  }
-  trace.note_all(key, sum, formula, operands);
-}
 
 // One figure of every body, added up.
 template <class Get>

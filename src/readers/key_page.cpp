@@ -14,15 +14,17 @@
 namespace basinwright::readers {
 
 std::string limits_of(const Field& field) {
-  const bool low = std::isfinite(field.low);
+  const double least = least_of(field);
+  const bool low = std::isfinite(least);
   const bool high = std::isfinite(field.high);
+  const bool over = field.above_low && least == field.low;
   Field measured = field;
   if (field.type == Type::list) measured.type = field.element;
-  if (low && high && !field.above_low) {
-    return limit_words(measured, field.low) + " to " + limit_words(measured, field.high);
+  if (low && high && !over) {
+    return limit_words(measured, least) + " to " + limit_words(measured, field.high);
   }
   std::string words;
-  if (low) words = (field.above_low ? "over " : "from ") + limit_words(measured, field.low);
+  if (low) words = (over ? "over " : "from ") + limit_words(measured, least);
   if (high) words += (words.empty() ? "up to " : ", up to ") + limit_words(measured, field.high);
   return words;
 }

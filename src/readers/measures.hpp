@@ -15,6 +15,10 @@ namespace basinwright::readers {
 /// Both limits of a row, as a page says them; empty when it has none.
 [[nodiscard]] std::string limits_of(const Field& field);
 
+/// The least value that a row takes, in SI. Of what must be over nought it is the least that a
+/// tape, a scale or a tap could give: quotients of it stay finite.
+[[nodiscard]] double least_of(const Field& field);
+
 /// Code and message for a value outside its row's limits.
 [[nodiscard]] std::pair<Code, std::string> outside(const Field& field, double si);
 

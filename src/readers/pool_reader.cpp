@@ -213,11 +213,24 @@ void check_adjustments(const job::Body& body, const shell::TakeOff& taken, View&
                         "Nothing is left to paint once all of this is taken off");
 }
 
+// Ten times the largest outdoor pools that are painted: beyond it a unit slipped.
+void check_size(const shell::TakeOff& taken, View& pool) {
+  constexpr auto most = units::square_metres(1e5);
+  if (taken.painted_area <= most) return;
+  pool.context().report(codes::too_large,
+                        *pool.node("outline"),
+                        pool.pointer("outline"),
+                        fmt::format("The shell comes to {:.0f} m2, more than anyone paints",
+                                    taken.painted_area.in(units::square_metres)),
+                        "Look at the units of its measures.");
+}
+
 void check_geometry(const job::Body& body, View& pool) {
   trace::Trace silent;
   const auto result = shell::take_off(body.pool, silent);
   if (const auto* measured = std::get_if<shell::Measured>(&result)) {
     tell_faults(measured->warnings, pool);
+    check_size(measured->take_off, pool);
     check_adjustments(body, measured->take_off, pool);
   } else {
     tell_faults(std::get<std::vector<shell::Fault>>(result), pool);

@@ -30,9 +30,8 @@ inline constexpr Field area(std::string_view key, std::string_view doc, std::str
   return {.key = key,
           .type = Type::area,
           .doc = doc,
-          .low = 0,
+          .low = 0.1,
           .high = largest_area,
-          .above_low = true,
           .fallback = fallback};
 }
 inline constexpr Field heat(std::string_view key, std::string_view doc) {

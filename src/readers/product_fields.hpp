@@ -7,19 +7,19 @@
 
 namespace basinwright::readers::tables {
 
+// No kit is so small; and a pool would take kits without number.
+inline constexpr double least_cover = 1.0;
 inline constexpr std::array cover_range{Field{.key = "least",
                                               .type = Type::area,
                                               .doc = "Of a kit, one coat",
-                                              .low = 0,
+                                              .low = least_cover,
                                               .high = 1e4,
-                                              .above_low = true,
                                               .required = true},
                                         Field{.key = "most",
                                               .type = Type::area,
                                               .doc = "Of a kit, one coat",
-                                              .low = 0,
+                                              .low = least_cover,
                                               .high = 1e4,
-                                              .above_low = true,
                                               .required = true}};
 inline constexpr std::array time_range{Field{.key = "least",
                                              .type = Type::duration,
@@ -90,8 +90,13 @@ inline constexpr std::array limits{
 inline constexpr std::array primer{volume("kit", "Of both parts", usual),
                                    area("cover", "Of a kit", usual),
                                    between("window", "[least, most] from primer to first coat")};
-inline constexpr std::array cure{time("warm", "Before filling at 20 C or more", usual),
-                                 time("cold", "Before filling at 10 C or less", usual)};
+inline constexpr Field cure_time(std::string_view key, std::string_view doc) {
+  Field field = time(key, doc, usual);
+  field.above_low = true;
+  return field;
+}
+inline constexpr std::array cure{cure_time("warm", "Before filling at 20 C or more"),
+                                 cure_time("cold", "Before filling at 10 C or less")};
 inline constexpr std::array system_keys{
     words("source", "Title and revision of the data sheet"),
     volume("kit", "Of both parts", usual),

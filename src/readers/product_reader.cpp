@@ -201,6 +201,14 @@ void read_bleach(View& bleach, job::Chemicals& c) {
   refuse_unfit(job::chlorine_stock_of(c), bleach, "strength");
   bleach.set_whole("rinses", c.rinses_of_chlorine);
   bleach.set("wash_strength", c.chlorine_wash.strength);
+  const auto stock = job::chlorine_stock_of(c);
+  const auto* fit = std::get_if<chemistry::ChlorineStock>(&stock);
+  if (fit != nullptr && fit->liquid && *fit->liquid < c.chlorine_wash.strength.value) {
+    bleach.clash("wash_strength",
+                 bleach.has("trade_percent") ? "trade_percent" : "strength",
+                 "The wash is stronger than the liquid it is mixed from",
+                 "Water makes it weaker only.");
+  }
   bleach.set("rate", c.chlorine_wash.rate);
 }
 

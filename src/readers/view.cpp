@@ -87,7 +87,7 @@ std::optional<bool> View::boolean(std::string_view key) {
 
 bool View::within(const Field& field, double si, const Node& at, std::string where) {
   const bool low = field.above_low ? si > field.low : si >= field.low;
-  if (low && si <= field.high) return true;
+  if (low && si >= least_of(field) && si <= field.high) return true;
   auto [code, message] = outside(field, si);
   context_->report(code, at, std::move(where), std::move(message));
   return false;

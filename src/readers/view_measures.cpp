@@ -137,10 +137,44 @@ bool names_no_number(std::string_view text) {
 
 }  // namespace
 
+double least_of(const Field& field) {
+  if (!field.above_low || field.low != 0.0) return field.low;
+  switch (field.type == Type::list ? field.element : field.type) {
+    case Type::length:
+      return 1e-5;
+    case Type::area:
+      return 1e-4;
+    case Type::volume:
+      return 1e-6;
+    case Type::duration:
+      return 36.0;
+    case Type::flow:
+      return litres_per_minute(0.1).si();
+    case Type::fraction:
+      return 1e-4;
+    case Type::work_rate:
+      return square_metres_per_hour(0.01).si();
+    case Type::edge_rate:
+      return metres_per_hour(0.01).si();
+    case Type::speed:
+      return 0.1;
+    case Type::spreading_rate:
+      return square_metres_per_litre(0.1).si();
+    case Type::application_rate:
+      return litres_per_square_metre(0.001).si();
+    case Type::concentration:
+      return grams_per_litre(0.01).si();
+    case Type::number:
+      return 1e-3;
+    default:
+      return 0.0;
+  }
+}
+
 std::string limit_words(const Field& field, double si) {
   switch (field.type) {
     case Type::length:
-      return fmt::format("{:g} m", si);
+      return si > 0.0 && si < 1e-3 ? fmt::format("{:g} mm", si * 1e3) : fmt::format("{:g} m", si);
     case Type::area:
       return fmt::format("{:g} m2", si);
     case Type::volume:
@@ -181,9 +215,9 @@ std::pair<Code, std::string> outside(const Field& field, double si) {
   if (field.low == 0.0 && si < 0.0) {
     return {codes::negative, fmt::format("\"{}\" must not be negative", field.key)};
   }
-  if (si <= field.low) {
+  if (si <= field.low || si < least_of(field)) {
     return {codes::out_of_range,
-            fmt::format("\"{}\" is at least {}", field.key, limit_words(field, field.low))};
+            fmt::format("\"{}\" is at least {}", field.key, limit_words(field, least_of(field)))};
   }
   return {codes::out_of_range,
           fmt::format("\"{}\" is at most {}", field.key, limit_words(field, field.high))};

@@ -3,12 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 
 #include "basinwright/render/svg.hpp"
 #include "html_style.hpp"
 #include "html_table.hpp"
 #include "html_words.hpp"
 #include "markup_text.hpp"
+#include "table_rows.hpp"
 
 namespace basinwright::render {
 namespace {
@@ -39,7 +41,20 @@ std::string_view sheet_class(const Drawing& drawing, Paper paper) {
 /// Writes the blocks of sections, counting the drawings for their identifiers.
 class Body {
  public:
-  Body(const Document& document, Paper paper) : document_(document), paper_(paper) {}
+  using Folded = std::map<std::string, const Section*>;
+
+  Body(const Document& document, Paper paper) : paper_(paper) {
+    for (const Section& section : document.sections) {
+      if (section.folded && !section.key.empty()) folded_.emplace(section.key, &section);
+    }
+    if (folded_.empty()) return;
+    openable_.beside = [this](const std::string& key) { return beside(key); };
+    openable_.place = [this](const std::string& key) {
+      return folded_.contains(key) ? place(key) : std::string();
+    };
+  }
+  Body(const Body&) = delete;
+  Body& operator=(const Body&) = delete;
 
   std::string blocks(const Section& section) {
     name_ = section.title;
@@ -57,17 +72,36 @@ class Body {
     return fmt::format("<p{}>{}</p>\n", with_class(html_class(paragraph.role)), text);
   }
 
-  /// The folded section that belongs beside a number; nothing when there is none.
+  /// What a number opens to: the folded sections at its key and, for a list, below it.
+  std::string beside(const std::string& key) {
+    std::string out;
+    const auto add = [&](const std::string& name, const Section& section) {
+      std::string blocks;
+      for (const document::Block& block : section.blocks) {
+        const auto* table = std::get_if<document::Table>(&block);
+        blocks += table != nullptr
+                      ? html_table(*table, name, {}, {{}, openable_.place})
+                      : std::visit([this](const auto& b) { return this->of(b); }, block);
+      }
+      out += fmt::format("<div id=\"{}\">\n{}</div>", place(name), blocks);
+    };
+    if (const auto it = folded_.find(key); it != folded_.end()) add(key, *it->second);
+    const std::string below = key + ".";
+    for (auto it = folded_.lower_bound(below); it != folded_.end(); ++it) {
+      if (!it->first.starts_with(below)) break;
+      add(it->first, *it->second);
+    }
+    return out;
+  }
+  [[nodiscard]] static std::string place(const std::string& key) { return "how-" + key; }
+
   std::string beside(const document::Fact& fact) {
     if (fact.key.empty()) return "";
-    const std::string key = key_ + "." + fact.key;
-    const auto it = std::ranges::find_if(
-        document_.sections, [&](const Section& s) { return s.folded && s.key == key; });
-    if (it == document_.sections.end()) return "";
-    Body inner(document_, paper_);
+    const std::string inner = beside(key_path(key_, fact.key));
+    if (inner.empty()) return "";
     return fmt::format("<dd class=\"beside\"><details>\n<summary>{}</summary>\n{}</details></dd>",
                        words::how,
-                       inner.blocks(*it));
+                       inner);
   }
 
   std::string of(const document::Facts& facts) {
@@ -94,7 +128,9 @@ class Body {
     return fmt::format("<dl class=\"{}\">\n{}</dl>\n", amounts ? "facts sums" : "facts", rows);
   }
 
-  std::string of(const document::Table& table) const { return html_table(table, name_); }
+  std::string of(const document::Table& table) const {
+    return html_table(table, name_, key_path(key_, table.key), openable_);
+  }
 
   static std::string of(const document::List& list) {
     std::string items;
@@ -120,8 +156,9 @@ class Body {
                        html_text(drawing.title));
   }
 
-  const Document& document_;
   Paper paper_;
+  Folded folded_;
+  Openable openable_;
   std::string name_;
   std::string key_;
   int drawings_ = 0;

@@ -83,6 +83,11 @@ summary{cursor:pointer;padding:.5rem 0}
 details h2{display:inline}
 .beside,.beside details{margin:0}
 .beside summary{padding:0;font-size:.875rem;color:var(--soft)}
+.how,.how>summary{margin:0;padding:0}
+.how>summary{list-style:none;text-decoration:underline dotted var(--soft);text-underline-offset:.2em}
+.how>summary::-webkit-details-marker{display:none}
+table:has(.how){position:relative}
+.how>div{position:absolute;z-index:1;left:0;right:0;min-width:min(30rem,86vw);padding:.75rem 1rem 0;border:1px solid var(--soft);background:#fff;text-align:left;font-size:.875rem;font-weight:400;white-space:normal}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .site{font-size:1.15rem;line-height:1.5}
 .site h2{font-size:1.7rem;border-bottom:3px solid var(--strong);padding-bottom:.4rem}
@@ -106,13 +111,15 @@ table.wide tr{border-bottom:1px solid var(--rule);padding:.6rem 0}
 table.wide tbody th{font-weight:700}
 table.wide td[data-title]:not(.empty)::before{content:attr(data-title) ": ";color:var(--soft);font-weight:400}
 table.wide td.empty{display:none}
+.how>div{position:static;min-width:0;padding:.5rem 0 0;border:0}
 td.blank .line{width:60%}
 }
 @media print{
 :root{--soft:#333;--rule:#999;--accent:#000;--ink:#000;--strong:#000}
 body{font-size:9.5pt;line-height:1.42}
 .page{max-width:none;padding:0}
-nav,.skip,details:not([open]){display:none}
+nav,.skip,details:not([open]):not(.how),.how>div{display:none}
+.how>summary{text-decoration:none}
 h1{font-size:21pt}
 h2{font-size:13pt}
 h3{font-size:10.5pt}

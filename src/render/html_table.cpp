@@ -64,7 +64,36 @@ std::string head(const std::vector<Column>& columns) {
   return "<thead><tr>" + cells + "</tr></thead>\n";
 }
 
-std::string body_cell(const Row& row, const Column& column, const Table& table, bool names) {
+/// A table with the keys of its numbers.
+struct Keyed {
+  const Table& table;
+  const std::string& key;
+  const Openable& openable;
+};
+
+/// The number that opens to how it came about, or the way to where that stands.
+std::string opened(const Keyed& keyed,
+                   const Cell& cell,
+                   const Column& column,
+                   std::size_t number,
+                   const std::string& text) {
+  const std::string& name = keyed.table.columns[column.index].key;
+  if (keyed.openable.beside && !name.empty() && !text.empty()) {
+    const std::string inner =
+        keyed.openable.beside(fmt::format("{}.{}.{}", keyed.key, number, name));
+    if (!inner.empty())
+      return fmt::format(
+          "<details class=\"how\"><summary>{}</summary><div>{}</div></details>", text, inner);
+  }
+  const auto* other = std::get_if<std::string>(&cell.value.data());
+  if (!keyed.openable.place || other == nullptr || !name.empty()) return text;
+  const std::string place = keyed.openable.place(*other);
+  return place.empty() ? text : fmt::format("<a href=\"#{}\">{}</a>", place, text);
+}
+
+std::string body_cell(
+    const Row& row, const Column& column, const Keyed& keyed, std::size_t number, bool names) {
+  const Table& table = keyed.table;
   const Cell& cell = row.cells[column.index];
   const Role role = shown_role(row, cell);
   std::string classes;
@@ -73,7 +102,8 @@ std::string body_cell(const Row& row, const Column& column, const Table& table, 
   if (role != row.role) add_class(classes, html_class(role));
   const bool bare = cell.text.empty();
   if (cell.role == Role::blank && bare) add_class(classes, "bare");
-  const std::string text = html_marked(cell.text, role);
+  const std::string marked = html_marked(cell.text, role);
+  const std::string text = row.machine ? opened(keyed, cell, column, number, marked) : marked;
   if (names) return fmt::format("<th scope=\"row\"{}>{}</th>", class_of(classes), text);
   if (text.empty()) add_class(classes, "empty");
   const std::string title =
@@ -87,11 +117,14 @@ bool names_row(const Row& row, const Column& column) {
   return !cell.text.empty() && cell.role != Role::tick && cell.role != Role::blank;
 }
 
-std::string body_row(const Row& row, const std::vector<Column>& columns, const Table& table) {
+std::string body_row(const Row& row,
+                     const std::vector<Column>& columns,
+                     const Keyed& keyed,
+                     std::size_t number) {
   std::string cells;
   for (const Column& column : columns) {
     const bool first = column.index == columns.front().index;
-    cells += body_cell(row, column, table, first && names_row(row, column));
+    cells += body_cell(row, column, keyed, number, first && names_row(row, column));
   }
   const std::string_view name = html_class(row.role);
   return fmt::format("<tr{}>{}</tr>\n", class_of(std::string(name)), cells);
@@ -103,15 +136,17 @@ std::string group_row(const Row& row, const std::vector<Column>& columns) {
                      html_text(row.cells[columns.front().index].text));
 }
 
-std::string bodies(const Table& table,
+std::string bodies(const Keyed& keyed,
                    const std::vector<Column>& columns,
                    const std::vector<std::size_t>& shown) {
   std::string out = "<tbody>\n";
   bool any = false;
-  for (const Row& row : table.rows) {
+  std::size_t number = 0;
+  for (const Row& row : keyed.table.rows) {
     const bool group = is_group_heading(row, shown);
     if (group && any) out += "</tbody>\n<tbody>\n";
-    out += group ? group_row(row, columns) : body_row(row, columns, table);
+    out += group ? group_row(row, columns) : body_row(row, columns, keyed, number);
+    if (row.machine) ++number;
     any = true;
   }
   return out + "</tbody>\n";
@@ -192,7 +227,10 @@ std::string_view html_class(Role role) {
   return "";
 }
 
-std::string html_table(const Table& table, std::string_view name) {
+std::string html_table(const Table& table,
+                       std::string_view name,
+                       const std::string& key,
+                       const Openable& openable) {
   if (!table.shown) return "";
   require_full_rows(table);
   const std::vector<std::size_t> shown = shown_columns(table);
@@ -217,7 +255,7 @@ std::string html_table(const Table& table, std::string_view name) {
                      class_of(classes),
                      caption,
                      head(columns),
-                     bodies(table, columns, shown));
+                     bodies({table, key, openable}, columns, shown));
 }
 
 }  // namespace basinwright::render

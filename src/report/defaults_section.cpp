@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 #include <cmath>
 
+#include "basinwright/dates/minute.hpp"
 #include "basinwright/units/unit.hpp"
 #include "sections.hpp"
 #include "wording/common.hpp"
@@ -18,6 +19,16 @@ bool is(const trace::Amount& a, int l, int m, int t) {
                                     0};
 }
 
+// "Mon 3 May 2027 13:45"; a midnight is the day.
+std::string moment_text(double seconds) {
+  constexpr double seconds_in_minute = 60.0;
+  const dates::Minute at(std::llround(seconds / seconds_in_minute));
+  const dates::Date day = at.date();
+  const std::string date = fmt::format("{} {}", dates::short_day(day), dates::year(day));
+  return at == dates::Minute(dates::Moment(day, 0)) ? date
+                                                    : fmt::format("{} {}", date, dates::clock(at));
+}
+
 std::string plain_number(double v) {
   return fmt::format("{:.10g}", v);
 }
@@ -28,6 +39,7 @@ std::string plain_number(double v) {
 std::string shown(const trace::Amount& a, std::string_view name, units::System system) {
   using namespace units;
   if (a.is_share) return show(fraction(a.si), 2);
+  if (a.is_point && is(a, 0, 0, 1)) return moment_text(a.si);
   if (a.is_point) return show(Temperature::from_si(a.si), system, 1);
   if (is(a, 1, 0, 0)) {
     // A volume on an area has the dimension of a length; its name tells the two apart.

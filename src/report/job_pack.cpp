@@ -2,6 +2,7 @@
 
 #include "basinwright/report/pages.hpp"
 #include "drawing.hpp"
+#include "explain_tree.hpp"
 #include "programme_chart.hpp"
 #include "wording/jobsheet.hpp"
 
@@ -17,40 +18,24 @@ Section drawings_section(const Subject& s) {
   return section;
 }
 
-/// How one number came about; its machine values stay with the page of its own.
-Section explanation(const Subject& s,
-                    const std::string& key,
-                    const std::vector<GivenPlace>& places) {
-  Section section{key, "", {}, true};
-  section.folded = true;
-  const auto page = explain(s, key, places);
-  for (const Section& part : page->sections) {
-    for (const document::Block& block : part.blocks) {
-      const auto* table = std::get_if<document::Table>(&block);
-      if (table == nullptr) continue;
-      section.blocks.emplace_back(*table);
-      if (section.blocks.size() == 1)
-        std::get<document::Table>(section.blocks.front()).caption = page->title;
-    }
-  }
-  return section;
-}
-
-/// The explanations of all numbers that are shown and were recorded, each to be opened beside it.
+/// How each number that is shown and was recorded came about, to be opened beside it; a number of
+/// the page that another goes into is told at its own place.
 std::vector<Section> explanations(const document::Document& d,
                                   const Subject& s,
                                   const std::vector<GivenPlace>& places) {
+  Keys shown;
+  for (const Called& one : numbers_of(d)) {
+    if (one.shown && s.plan.trace.find(one.key) != nullptr) shown.insert(one.key);
+  }
   std::vector<Section> out;
-  for (const Section& section : d.sections) {
-    for (const document::Block& block : section.blocks) {
-      const auto* facts = std::get_if<document::Facts>(&block);
-      if (facts == nullptr || section.key.empty()) continue;
-      for (const document::Fact& fact : facts->facts) {
-        const std::string key = section.key + "." + fact.key;
-        if (fact.shown && s.plan.trace.find(key) != nullptr)
-          out.push_back(explanation(s, key, places));
-      }
-    }
+  for (const std::string& key : shown) {
+    const trace::Step& step = *s.plan.trace.find(key);
+    Section section{key, "", {}, true};
+    section.folded = true;
+    document::Table table = explained(s, step, places, shown).table;
+    table.caption = say::how_key + key + say::key_came_about;
+    section.blocks.emplace_back(std::move(table));
+    out.push_back(std::move(section));
   }
   return out;
 }

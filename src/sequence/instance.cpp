@@ -15,12 +15,17 @@ using schedule::Slot;
 // The problem's calendars, in this order; without weather only the first two.
 enum CalendarIndex : std::size_t { on_work, on_paint, on_dry_work, on_etch, on_dryness_test };
 
+// What is longer than any horizon is not reckoned further: no programme holds it either way.
+std::int32_t task_quarters(units::Duration time) {
+  return std::clamp(quarters_up(time), 1, schedule::endless);
+}
+
 std::int32_t crew_quarters(const Work& work) {
-  return std::max(1, quarters_up(work.person_hours / std::max(1, work.people)));
+  return task_quarters(work.person_hours / std::max(1, work.people));
 }
 
 std::int32_t etch_quarters(const Work& work, int groups) {
-  return std::max(1, quarters_up(work.person_hours / std::max(1, work.people) / groups));
+  return task_quarters(work.person_hours / std::max(1, work.people) / groups);
 }
 
 }  // namespace
@@ -141,7 +146,7 @@ void Instance::build_chain() {
       continue;
     }
     if (work.task == "drain") {
-      const Slot slots = std::max(1, quarters_up(q_.water / q_.drain_pump));
+      const Slot slots = task_quarters(q_.water / q_.drain_pump);
       add_task(work, {.kind = Kind::unattended, .slots = slots});
       chain_.back().people = 0;
       problem_.emptied_by = problem_.chain.size() - 1;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <vector>
@@ -10,13 +11,18 @@ namespace basinwright::sequence {
 
 inline constexpr double quarters_in_hour = 4.0;
 
+/// Twenty thousand years and more: a day so far off still is one, and sums of a few of them fit.
+inline constexpr double most_quarters = 7e8;
+
 /// Whole quarters that hold a time: rounded up, a hair (1e-6 of a quarter) forgiven.
 [[nodiscard]] inline std::int32_t quarters_up(units::Duration time) {
-  return static_cast<std::int32_t>(std::ceil(time.in(units::hours)*quarters_in_hour - 1e-6));
+  const double quarters = std::ceil(time.in(units::hours)*quarters_in_hour - 1e-6);
+  return static_cast<std::int32_t>(std::clamp(quarters, -most_quarters, most_quarters));
 }
 /// Whole quarters inside a time.
 [[nodiscard]] inline std::int32_t quarters_down(units::Duration time) {
-  return static_cast<std::int32_t>(std::floor(time.in(units::hours)*quarters_in_hour + 1e-6));
+  const double quarters = std::floor(time.in(units::hours)*quarters_in_hour + 1e-6);
+  return static_cast<std::int32_t>(std::clamp(quarters, -most_quarters, most_quarters));
 }
 
 /// Open slots by rank: where a resumable task of p slots ends that may start at a slot.

@@ -29,7 +29,7 @@ inline constexpr PlainConstants plain_constants[] = {
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon long_look most "
      "most_groups "
      "most_hours most_jobs most_kits most_listed most_painters most_people most_parts most_proven "
-     "most_tried most_tries most_weeks most_years "
+     "most_quarters most_tried most_tries most_weeks most_years "
      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word", "digit_bits leading"},

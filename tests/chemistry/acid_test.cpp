@@ -44,6 +44,9 @@ TEST_CASE("a label that no can bears is refused with its reason") {
   CHECK(refusal(chem::Baume{145.0}) == strong);
   CHECK(refusal(chem::Baume{400.0}) == strong);
   CHECK(refusal(chem::moles_per_litre(0.0)) == weak);
+  // By hand, a litre of so thin an acid being 998 g: 0.03 x 36.46 / 998.
+  const auto thin = std::get<chem::Acid>(chem::acid_from_label(chem::moles_per_litre(0.03), can));
+  CHECK(thin.strength.in_percent() == Approx(0.1096).epsilon(0.01));
   CHECK(refusal(chem::moles_per_litre(-2.0)) == weak);
   CHECK(refusal(chem::moles_per_litre(nan)) == weak);
   CHECK(refusal(chem::moles_per_litre(13.2)) == strong);

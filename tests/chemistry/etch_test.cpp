@@ -188,6 +188,9 @@ TEST_CASE("mix cards hold exactly the solution, bucket by bucket") {
   CHECK(litres(card.last_acid) == Approx(2.2));
   CHECK(litres(card.last_water) == Approx(4.4));
   // A tenth that does not add up exactly in binary must not ask for a sliver of a bucket.
+  const auto whole = chem::mix_card({1.0, 2.0}, units::litres(9.0), units::litres(90.0));
+  CHECK(whole.full == 10);
+  CHECK(litres(whole.last_acid) == 0.0);
   const auto exact = chem::mix_card({1.0, 3.0}, units::litres(0.1), units::litres(0.7));
   CHECK(exact.count() == 7);
   CHECK(chem::mix_card({1.0, 3.0}, units::litres(9.0), units::litres(0.0)).count() == 0);

@@ -54,7 +54,7 @@ throw() { # target
   seeds "$1"
   mkdir -p "$corpus/$1"
   # One input may be long in coming on a starved machine: only hours count as hung.
-  BASINWRIGHT_FUZZ=$1 "$program" "$corpus/$1" "$work/$1" -dict="$work/words" -timeout=3600 -rss_limit_mb=4096 \
+  BASINWRIGHT_FUZZ=$1 "$program" "$corpus/$1" "$work/$1" -dict="$work/words" -timeout=3600 -report_slow_units=3600 -rss_limit_mb=4096 \
     -max_len=65536 -artifact_prefix="findings/$1-" -print_final_stats=1 >"$work/$1.log" 2>&1 &
   local fuzzer=$! now=0 got runs
   while now=$(spent $fuzzer) && [ "$now" -lt "$seconds" ]; do sleep 1; done

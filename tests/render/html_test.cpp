@@ -209,6 +209,36 @@ TEST_CASE("a folded section with the key of a number opens beside it and nowhere
   CHECK(html.find("<details>") == html.rfind("<details>"));
 }
 
+TEST_CASE(
+    "a number in a table opens to how it came about, and leads on to the numbers it rests on") {
+  Document page;
+  page.title = "Sheet";
+  document::Table table;
+  table.columns = {{"item", "Item"}, {"packs", "Packs"}, {"total", "Price"}};
+  table.rows = {
+      {{{"acid", "acid"}, {"2 cans", Value(document::Array{Value(2)})}, {"9", Value(9)}}}};
+  Section goods{"purchases", "Goods", {table}, true};
+  const auto how = [](const std::string& key, Cell origin) {
+    document::Table tree;
+    tree.columns = {{"", "Number"}, {"", "Where from"}};
+    tree.rows = {{{{"count"}, std::move(origin)}}};
+    Section section{key, "", {tree}, true};
+    section.folded = true;
+    return section;
+  };
+  page.sections = {goods,
+                   how("purchases.0.packs.0.count", {"given: job.json:3:4"}),
+                   how("purchases.0.total", {"computed", Value("purchases.0.packs.0.count")})};
+  const std::string html = render::html(page);
+  CHECK(contains(
+      html, "<details class=\"how\"><summary>9</summary><div><div id=\"how-purchases.0.total\">"));
+  CHECK(contains(html, "<details class=\"how\"><summary>2 cans</summary>"));
+  CHECK(contains(html, "<a href=\"#how-purchases.0.packs.0.count\">computed</a>"));
+  CHECK(contains(html, ">acid</th>"));
+  const auto found = seen(html);
+  if (found) CHECK(found->wrong.empty());
+}
+
 TEST_CASE("a section may be folded, under another, or begin a page") {
   Document page = page_with({sample::said("above")});
   Section folded{"", "How", {sample::said("in detail")}, true};

@@ -186,6 +186,54 @@ TEST_CASE("an hour of travel makes one of two pools late") {
   CHECK(answer.value == Value{0, 2, 10, 0});
 }
 
+// The second of them is painted from day 3 on. Its shell must be dry for 12 h before, so washed and
+// etched on day 2 at the latest, and there it fits: the crew leaves the first at 10:00.
+TEST_CASE("a job is begun no earlier than its dates ask for") {
+  const Answer answer = checked(two_by_hand(1));
+  REQUIRE((answer.jobs[0] && answer.jobs[1]));
+  const auto begun = std::minmax(answer.jobs[0]->at.front().date, answer.jobs[1]->at.front().date);
+  CHECK(begun.first == 0);
+  CHECK(begun.second == 2);
+}
+
+// By hand: only one is painted on a morning, and the second coat follows on the next, so three take
+// the mornings 1 and 2, 3 and 4, 5 and 6 and are filled on days 4, 6 and 8; promised for day 4. The
+// bound knows it without any search.
+TEST_CASE("pools that take turns at mornings in a row are proven by counting") {
+  Problem problem = two_by_hand(1);
+  problem.jobs.push_back(problem.jobs.front());
+  problem.travel.assign(3, std::vector<std::int32_t>(3, 1));
+  CHECK(solve(problem, {1, 0}).bound == Value{0, 6, 18, 0});
+  const Answer answer = checked(problem);
+  CHECK(answer.optimal);
+  CHECK(answer.value == Value{0, 6, 18, 0});
+}
+
+// Random seasons in which coats are laid in the first half of a date and follow one another on the
+// next, against trying everything: the count of mornings is never too high.
+TEST_CASE("a bound by mornings in a row is one") {
+  int tight = 0;
+  const std::uint32_t seeds = some_of(40);
+  for (std::uint32_t seed = 3000; seed < 3000 + seeds; ++seed) {
+    CAPTURE(seed);
+    Problem problem = random::season(seed, {.jobs = 3, .crews = 1, .dates = 4, .tasks = 1});
+    for (Job& job : problem.jobs) {
+      Candidate candidate = *job.by_crew.front();
+      schedule::Problem& p = candidate.problem;
+      auto& mornings = p.calendars[p.units.calendar];
+      for (std::size_t s = 0; s < mornings.size(); ++s) mornings[s] = s % 4 < 2 ? 1 : 0;
+      for (schedule::Recoat& window : p.units.recoat) window = {3, 5};
+      job.by_crew.front() = std::make_shared<const Candidate>(std::move(candidate));
+    }
+    const Value best = brute::Everything(problem).best();
+    const Answer quick = solve(problem, {1, 0});
+    CAPTURE(in_words(best), in_words(quick.bound));
+    CHECK(quick.bound <= best);
+    tight += quick.bound == best && sum_of_each_alone(problem) < best ? 1 : 0;
+  }
+  CHECK(tight > 0);
+}
+
 TEST_CASE("the promise that counts more is kept") {
   Problem problem = two_by_hand(1);
   problem.jobs[1].weight = 3;
