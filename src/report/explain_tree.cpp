@@ -71,8 +71,7 @@ class Tree {
       if (key != fmt::format("programme.tasks.{}.start", i)) continue;
       for (const sequence::Held& h : bookings[i].held_by) {
         const std::string one = held(h, s_.units);
-        if (!one.empty())
-          words += (words.empty() ? say::a_date_is_not_earlier_because_of : "; ") + one;
+        if (!one.empty()) words += (words.empty() ? say::held_because_of : "; ") + one;
       }
     }
     return words;

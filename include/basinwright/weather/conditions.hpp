@@ -42,9 +42,7 @@ class Conditions {
   /// An hour that knows nothing where the record has none.
   [[nodiscard]] const State& at(HourNumber hour) const;
   /// The first hour after the record's last.
-  [[nodiscard]] HourNumber until() const {
-    return from_ + static_cast<HourNumber>(states_.size());
-  }
+  [[nodiscard]] HourNumber until() const { return from_ + static_cast<HourNumber>(states_.size()); }
   /// The mean air of a day of which at least 20 hours are known, as well known as the worst.
   [[nodiscard]] std::optional<Reading<units::Temperature>> day_mean(dates::Date day) const;
   /// Rain of the hours [from, until) as far as it is known.

@@ -88,5 +88,7 @@ inline constexpr char hazard[] = "Hazard";
 inline constexpr char what_to_do[] = "What to do";
 inline constexpr char waste[] = "Waste";
 inline constexpr char goes_to[] = "Goes to";
+inline constexpr char key_came_about[] = " came about";
+inline constexpr char how_key[] = "How ";
 
 }  // namespace basinwright::report::say
