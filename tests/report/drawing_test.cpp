@@ -25,9 +25,12 @@ double real_area(const Drawing& drawing, const std::string& name) {
   return area_of(all<Shape>(drawing, name).at(0).trails.at(0)) * metres * metres;
 }
 
+// Thousands are set apart, as on every page that people read.
 std::string with_decimals(double value, int decimals, const std::string& unit) {
-  char text[64];
-  std::snprintf(text, sizeof text, "%.*f", decimals, value);
+  char digits[64];
+  std::snprintf(digits, sizeof digits, "%.*f", decimals, value);
+  std::string text = digits;
+  for (auto at = text.find('.'); at > 3; at -= 3) text.insert(at - 3, ",");
   return text + unit;
 }
 
