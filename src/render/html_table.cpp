@@ -104,7 +104,9 @@ std::string body_cell(
   if (cell.role == Role::blank && bare) add_class(classes, "bare");
   const std::string marked = html_marked(cell.text, role);
   const std::string text = row.machine ? opened(keyed, cell, column, number, marked) : marked;
-  if (names) return fmt::format("<th scope=\"row\"{}>{}</th>", class_of(classes), text);
+  // What opens is content of the table, not the name of a row.
+  const bool opens = text != marked && text.starts_with("<details");
+  if (names && !opens) return fmt::format("<th scope=\"row\"{}>{}</th>", class_of(classes), text);
   if (text.empty()) add_class(classes, "empty");
   const std::string title =
       column.title.empty() ? "" : fmt::format(" data-title=\"{}\"", markup_text(column.title));

@@ -119,7 +119,9 @@ class SeasonPage {
     add("late_days", say::late_days_times_priority, Cells::count(v.late));
     add("unbooked", say::jobs_without_dates, Cells::count(v.unbooked), v.unbooked > 0);
     add("refill_days", say::refill_dates_days_after_the_first_day, Cells::count(v.refill));
-    add("crew_cost", say::crews_hours, cells_.money(money::Money::of_minor(v.cost)));
+    add("crew_cost",
+        say::crews_hours_before + std::string(s_.first.rates.currency.name()),
+        cells_.money(money::Money::of_minor(v.cost)));
     add("optimal",
         say::proven_the_best,
         {s_.season.optimal ? "yes" : "no", Value(s_.season.optimal)});

@@ -237,6 +237,12 @@ TEST_CASE(
   CHECK(contains(html, ">acid</th>"));
   const auto found = seen(html);
   if (found) CHECK(found->wrong.empty());
+  // A row named by such a number has no heading cell: nothing opens in one.
+  page.sections.front() = Section{
+      "purchases", "Goods", {Table{"", "", {{"total", "Price"}}, {{{{"9", Value(9)}}}}}}, true};
+  const std::string first = render::html(page);
+  CHECK(contains(first, "><details class=\"how\"><summary>9</summary>"));
+  CHECK(!contains(first, "<th scope=\"row\"><details"));
 }
 
 TEST_CASE("a section may be folded, under another, or begin a page") {

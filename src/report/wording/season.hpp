@@ -36,7 +36,7 @@ inline constexpr char late_days_times_priority[] = "Late, days times priority";
 inline constexpr char jobs_without_dates[] = "Jobs without dates";
 inline constexpr char refill_dates_days_after_the_first_day[] =
     "Refill dates, days after the first day, summed";
-inline constexpr char crews_hours[] = "Crews' hours";
+inline constexpr char crews_hours_before[] = "Crews' hours, ";
 inline constexpr char proven_the_best[] = "Proven the best";
 inline constexpr char how_good_it_is[] = "How good it is";
 inline constexpr char late[] = " late";
