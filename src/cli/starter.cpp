@@ -123,14 +123,17 @@ class Interview {
                (needed(q) ? "" : " (Enter: " + without(q) + ")") + ": ");
       const auto line = read_line();
       if (!line) return false;
-      if (line->empty() && needed(q)) continue;
-      const std::string fault = line->empty() ? "" : fault_of(q, *line);
+      const std::string fault = line->empty() ? without_answer(q) : fault_of(q, *line);
       if (fault.empty()) {
         answers_[q.key] = *line;
         return true;
       }
       complain("  " + fault + "\n");
     }
+  }
+
+  [[nodiscard]] static std::string without_answer(const StarterQuestion& q) {
+    return needed(q) ? "Nothing can be reckoned without it; an estimate will do for now." : "";
   }
 
   [[nodiscard]] std::string fault_of(const StarterQuestion& q, const std::string& answer) const {

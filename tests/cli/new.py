@@ -126,8 +126,8 @@ def on_a_terminal():
     leader, follower = pty.openpty()
     done = subprocess.Popen([program, "new", "--units", "metric"], stdin=follower, stdout=follower, stderr=follower)
     os.close(follower)
-    # Outline (a slip, then right), length (a slip, then right), width, shallow, deep, then Enter to the end.
-    lines = ["rectangel", "rectangle", "9,2 m", "9.2 m", "4.5 m", "0.9 m", "1.8 m"] + [""] * 10 + ["", "asked.json"]
+    # Outline (a slip, then right), length (a slip, then right), width (nothing, then right), shallow, deep, then Enter to the end.
+    lines = ["rectangel", "rectangle", "9,2 m", "9.2 m", "", "4.5 m", "0.9 m", "1.8 m"] + [""] * 10 + ["", "asked.json"]
     os.write(leader, ("\n".join(lines) + "\n").encode())
     said = b""
     try:
@@ -137,6 +137,7 @@ def on_a_terminal():
         pass  # The other side has closed.
     check(done.wait(60) == 0, f"on a terminal: {said.decode()}")
     check(b'Did you mean "rectangle"?' in said and b"comma" in said, f"slips are not told: {said.decode()}")
+    check(b"an estimate will do" in said, f"no answer is not told: {said.decode()}")
     check(os.path.exists("asked.json"), f"no file: {os.listdir('.')} {said.decode()}")
     check(json.load(open("asked.json"))["pool"]["floor"]["points"] == [["0 m", "0.9 m"], ["9.2 m", "1.8 m"]], "floor")
     run("check", "asked.json")
