@@ -100,6 +100,7 @@ table:has(.how){position:relative}
 .site tr:has(td.blank)>*{vertical-align:bottom}
 @media screen and (max-width:40rem){
 .page{padding:1.25rem 1rem 3rem}
+tbody th{overflow-wrap:anywhere}
 h1{font-size:1.75rem}
 .facts>div{grid-template-columns:1fr}
 dd{grid-column:1}
