@@ -132,6 +132,8 @@ section{margin-top:6.5mm}
 section.under{margin-top:5mm}
 section.page-start{break-before:page;margin-top:0}
 tr,.facts>div{break-inside:avoid}
+tr.total{break-before:avoid}
+tr:has(+tr.total){break-after:avoid}
 table.short,dl:not(:has(>:nth-child(15))){break-inside:avoid}
 section:last-of-type:not(.page-start):has(dd.blank){break-before:avoid}
 section:has(+section:last-of-type:not(.page-start) dd.blank){break-inside:avoid}

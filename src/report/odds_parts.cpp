@@ -11,6 +11,11 @@
 namespace basinwright::report {
 namespace {
 
+// A year is no count: nothing sets its thousands apart.
+document::Cell a_year(int year) {
+  return {std::to_string(year), document::Value(year), document::Role::quantity};
+}
+
 using document::Align;
 using document::Facts;
 using document::Section;
@@ -220,7 +225,7 @@ Section years_section(const Odds& odds) {
     return at ? Cells::moment(*at) : Cells::nothing(say::not_finished);
   };
   for (const job::YearLine& line : odds.years) {
-    table.rows.push_back({{Cells::count(line.year),
+    table.rows.push_back({{a_year(line.year),
                            moment(line.foreman.start),
                            moment(line.foreman.first_coat),
                            moment(line.foreman.refill_done),
@@ -240,7 +245,7 @@ Table left_out_table(const std::vector<odds::LeftOut>& years) {
   table.columns = {{"year", say::year, Align::right}, {"missing", say::missing, Align::right}};
   for (const odds::LeftOut& year : years) {
     table.rows.push_back(
-        {{Cells::count(year.year), {percent(year.missing), Value(year.missing), Role::quantity}}});
+        {{a_year(year.year), {percent(year.missing), Value(year.missing), Role::quantity}}});
   }
   table.shown = !table.rows.empty();
   return table;

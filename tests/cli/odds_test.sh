@@ -24,6 +24,8 @@ expect() { # status, words that must be printed, arguments...
 }
 days=tests/odds/seattle.days.csv
 job=examples/plain-pool.json
+# A year is no count of thousands.
+expect 0 "  2015  " odds $job --years $days --today 2027-01-04
 expect 0 "P90 is withheld" odds $job --years $days --today 2027-01-04
 expect 0 "Allow for (met in 8 of 10 of 4 past years)" jobsheet $job --years $days --today 2027-01-04
 expect 0 "Full again, aim for" quote $job --years $days --today 2027-01-04
