@@ -57,7 +57,7 @@ std::vector<Figure> figures_of(const Subject& a, const Subject& b) {
 }
 
 std::string signed_text(double value, int decimals) {
-  const std::string text = units::fixed(value, decimals);
+  const std::string text = grouped(units::fixed(value, decimals));
   const bool nothing = text.find_first_not_of("-0.") == std::string::npos;
   return nothing ? "0" : (value > 0 ? "+" + text : text);
 }
@@ -72,7 +72,7 @@ Table figures_table(const std::vector<Figure>& figures) {
   for (const Figure& f : figures) {
     const std::string unit = f.unit.empty() ? "" : " " + f.unit;
     const auto cell = [&](double v) {
-      return Cell{units::fixed(v, f.decimals) + unit, Value(v), Role::quantity};
+      return Cell{grouped(units::fixed(v, f.decimals)) + unit, Value(v), Role::quantity};
     };
     table.rows.push_back({{Cells::coded(f.what, f.key),
                            cell(f.one),
