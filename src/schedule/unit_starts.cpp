@@ -51,8 +51,8 @@ bool UnitStarts::rain_free(Slot start) const {
   const std::vector<char>& wet = setting_.problem.wet;
   const Slot from = std::max<Slot>(0, start - capped(setting_.problem.anchor.rain_free));
   const Slot until = std::min(start, static_cast<Slot>(wet.size()));
-  return std::none_of(
-      wet.begin() + from, wet.begin() + std::max(from, until), [](char slot) { return slot != 0; });
+  return from >= until ||
+         std::none_of(wet.begin() + from, wet.begin() + until, [](char slot) { return slot != 0; });
 }
 
 // By the section before, which has its coat first.
