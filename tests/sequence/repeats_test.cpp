@@ -6,6 +6,7 @@
 #include "basinwright/sequence/posed.hpp"
 #include "small_job.hpp"
 #include "support/catch.hpp"
+#include "support/places.hpp"
 
 using namespace basinwright;
 using namespace small_job;
@@ -74,7 +75,8 @@ sequence::ProgrammeQuestion tight(SmallJob& job, Dice& dice) {
 TEST_CASE("a look that ends early finds what a look at all days finds") {
   int without = 0;
   int with = 0;
-  for (unsigned seed = 1; seed <= 150; ++seed) {
+  const auto seeds = static_cast<unsigned>(places::some_of(150));
+  for (unsigned seed = 1; seed <= seeds; ++seed) {
     INFO("seed " << seed);
     Dice dice(seed);
     SmallJob job;
@@ -92,6 +94,6 @@ TEST_CASE("a look that ends early finds what a look at all days finds") {
             prevented->rule_conflict);
     }
   }
-  CHECK(without >= 30);
-  CHECK(with >= 30);
+  CHECK(without >= 5);
+  CHECK(with >= 5);
 }
