@@ -94,6 +94,6 @@ TEST_CASE("a look that ends early finds what a look at all days finds") {
             prevented->rule_conflict);
     }
   }
-  CHECK(without >= 3);
-  CHECK(with >= 3);
+  CHECK(without > 0);
+  CHECK(with > 0);
 }
