@@ -1,10 +1,14 @@
 #include "stages.hpp"
 
+#include <algorithm>
+
 namespace basinwright::schedule {
 
 std::size_t Stages::number(const Coats& done) {
-  const auto [place, is_new] = numbers_.emplace(done, coats_.size());
-  if (is_new) {
+  // There are few, and `without` asks once for each: no index is worth its while.
+  const auto known = std::find(coats_.begin(), coats_.end(), done);
+  const auto number = static_cast<std::size_t>(known - coats_.begin());
+  if (known == coats_.end()) {
     coats_.push_back(done);
     Slot left = 0;
     for (std::size_t section = 0; section < done.size(); ++section) {
@@ -15,7 +19,7 @@ std::size_t Stages::number(const Coats& done) {
     left_.push_back(left);
     without_.resize(coats_.size() * done.size(), 0);
   }
-  return place->second;
+  return number;
 }
 
 std::size_t Stages::without(std::size_t stage, std::size_t section) {

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <vector>
 
 #include "setting.hpp"
@@ -28,7 +27,6 @@ class Stages {
 
  private:
   const Setting& setting_;
-  std::map<Coats, std::size_t> numbers_;
   std::vector<Coats> coats_;
   std::vector<Slot> left_;
   std::vector<std::size_t> without_;  // by stage and section; 0 is unknown, else one more

@@ -7,6 +7,54 @@
 #include "window_best.hpp"
 
 namespace basinwright::schedule {
+namespace {
+
+// Whether a window holds any start of a set, asked for windows that only move forward: by runs of
+// starts, of which there are few a day.
+class RunsAhead {
+ public:
+  explicit RunsAhead(const StartSet& set) : set_(set) { go_on(0); }
+
+  [[nodiscard]] bool any(Reach window) {
+    while (until_ <= window.from && from_ != never) {
+      go_on(until_);
+    }
+    return from_ <= window.until;
+  }
+
+ private:
+  void go_on(Slot slot) {
+    from_ = set_.next(slot);
+    until_ = from_ == never ? never : set_.gap(from_);
+  }
+
+  const StartSet& set_;
+  Slot from_ = 0;   // of the first run that does not end before the window
+  Slot until_ = 0;  // the first slot after it
+};
+
+// Whether no slot in the time before a start is wet, asked of ever later starts.
+class DryBefore {
+ public:
+  DryBefore(const std::vector<char>& wet, Slot time) : wet_(wet), time_(time) {}
+
+  [[nodiscard]] bool holds(Slot start) {
+    for (; seen_ < std::min(at(start), wet_.size()); ++seen_) {
+      if (wet_[seen_] != 0) {
+        last_ = static_cast<Slot>(seen_);
+      }
+    }
+    return last_ == no_slot || last_ < start - time_;
+  }
+
+ private:
+  const std::vector<char>& wet_;
+  Slot time_;
+  Slot last_ = no_slot;  // the last wet slot seen
+  std::size_t seen_ = 0;
+};
+
+}  // namespace
 
 UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
     : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
@@ -36,23 +84,21 @@ StartSet UnitStarts::possible(std::size_t coat,
   const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
   const std::vector<Slot>& open = setting_.painting().slots();
   const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
+  const bool after_any = coat > first_coat(section) && !setting_.problem.units.rework;
+  const Reach apart = after_any ? before_coat(setting_, coat, section, 0) : Reach{};
+  DryBefore dry(setting_.problem.wet, capped(setting_.problem.anchor.rain_free));
+  RunsAhead below(after_any ? reached_[index(coat - 1, section)] : result);
   // The slots from an open one are in a row where the last of so many lies so far from it.
   for (auto start = first; open.end() - start >= slots; ++start) {
     const Slot last = *start + slots - 1;
     if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
-        reached(reach, coat, section, *start) && (!very_first || rain_free(*start))) {
+        (after_any ? below.any({*start + apart.from, *start + apart.until})
+                   : reached(reach, coat, section, *start)) &&
+        (!very_first || dry.holds(*start))) {
       result.add(*start);
     }
   }
   return result;
-}
-
-bool UnitStarts::rain_free(Slot start) const {
-  const std::vector<char>& wet = setting_.problem.wet;
-  const Slot from = std::max<Slot>(0, start - capped(setting_.problem.anchor.rain_free));
-  const Slot until = std::min(start, static_cast<Slot>(wet.size()));
-  return from >= until ||
-         std::none_of(wet.begin() + from, wet.begin() + until, [](char slot) { return slot != 0; });
 }
 
 // By the section before, which has its coat first.
@@ -149,17 +195,18 @@ UnitStarts::Leads UnitStarts::leads(std::size_t coat, std::size_t section) const
   const StartSet& following = reached_[index(coat + 1, section)];
   const Leads& next = leads_[index(coat + 1, section)];
   const Slot slots = setting_.slots(coat, section);
+  // The same for every start.
+  const Reach apart = after_coat(setting_, coat + 1, section, {coat + 1, 0, slots, no_slot});
   WindowBest<Slot, std::less<>> window;
   Slot entered = following.next(0);
   for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
-    const SectionStanding placed{coat + 1, start, start + slots, no_slot};
-    const Reach reach = after_coat(setting_, coat + 1, section, placed);
-    for (; entered <= reach.until && entered != never; entered = following.next(entered + 1)) {
+    const Slot until = start + apart.until;
+    for (; entered <= until && entered != never; entered = following.next(entered + 1)) {
       window.enter(entered, next[at(entered)]);
     }
-    window.leave_before(std::max(reach.from, placed.end));
+    window.leave_before(start + std::max(apart.from, slots));
     result[at(start)] = window.empty() ? never : window.best();
-    const Slot from = placed.end + capped(setting_.problem.units.recoat[coat].min);
+    const Slot from = start + slots + capped(setting_.problem.units.recoat[coat].min);
     if (!rework.empty() && from < setting_.length) {
       result[at(start)] = std::min(result[at(start)], rework[at(from)]);
     }

@@ -22,6 +22,8 @@ class StartSet {
   }
   /// The first start at or after `from`; never when there is none.
   [[nodiscard]] Slot next(Slot from) const;
+  /// The first slot at or after `from` that is none.
+  [[nodiscard]] Slot gap(Slot from) const;
   /// The last start at or before `until`; no_slot when there is none.
   [[nodiscard]] Slot previous(Slot until) const;
   [[nodiscard]] bool any(Reach reach) const { return next(reach.from) <= reach.until; }
@@ -58,7 +60,6 @@ class UnitStarts {
   [[nodiscard]] StartSet possible(std::size_t coat,
                                   std::size_t section,
                                   const ChainReach& reach) const;
-  [[nodiscard]] bool rain_free(Slot start) const;
   [[nodiscard]] bool reached(const ChainReach& reach,
                              std::size_t coat,
                              std::size_t section,

@@ -47,7 +47,7 @@ int etch_groups(const ProgrammeQuestion& q) {
 
 Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
-      tail_work_{find("unmask"), find("refit"), done("unmask"), done("refit"), done("fill")},
+      tail_work_(tail_work()),
       setting_(setting),
       timeline_(question.start, setting.days, question.calendar.clock_changes),
       work_slots_(dates::work_slots(timeline_, question.calendar, quarters_up(question.clean_up))),
@@ -72,6 +72,18 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
   offer_rework();
   build_past();
   build_finish();
+}
+
+Instance::TailWork Instance::tail_work() const {
+  const Work* unmask = find("unmask");
+  const Work* refit = find("refit");
+  return {unmask,
+          refit,
+          done("unmask"),
+          done("refit"),
+          done("fill"),
+          unmask == nullptr ? 0 : crew_quarters(*unmask),
+          refit == nullptr ? 0 : crew_quarters(*refit)};
 }
 
 void Instance::build_calendars() {
@@ -239,7 +251,7 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
   const Work* refit = tail_work_.refit;
   const std::int32_t from = std::max(end, now_);
   t.unmask_start = unmask == nullptr ? end : open_work_.next(from);
-  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, crew_quarters(*unmask));
+  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, tail_work_.unmask_quarters);
   if (const Done* d = tail_work_.unmask_done) {
     t.unmask_start = timeline_.slot(d->start);
     t.unmask_end = expected_end(*d, t.unmask_start);
@@ -248,7 +260,8 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
   if (t.unmask_start < 0 || t.unmask_end < 0 || t.cure_end < 0) return {};
   const std::int32_t cured = std::max(t.cure_end, now_);
   t.refit_start = open_work_.next(cured);
-  t.refit_end = refit == nullptr ? t.refit_start : open_work_.end_of(cured, crew_quarters(*refit));
+  t.refit_end =
+      refit == nullptr ? t.refit_start : open_work_.end_of(cured, tail_work_.refit_quarters);
   if (const Done* d = tail_work_.refit_done) {
     t.refit_start = timeline_.slot(d->start);
     t.refit_end = expected_end(*d, t.refit_start);

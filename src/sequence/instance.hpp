@@ -91,7 +91,10 @@ class Instance {
     const Done* unmask_done = nullptr;
     const Done* refit_done = nullptr;
     const Done* fill_done = nullptr;
+    std::int32_t unmask_quarters = 0;
+    std::int32_t refit_quarters = 0;
   };
+  [[nodiscard]] TailWork tail_work() const;
 
   const ProgrammeQuestion& q_;
   TailWork tail_work_;
