@@ -134,6 +134,10 @@ void ZoneSuffixes::clean(Labels& labels) {
 
 // Ends of the last unit in a row that finish alike.
 void ZoneSuffixes::roots(Day day) {
+  const auto of_last_coat = pieces_.end() - static_cast<std::ptrdiff_t>(setting_.sections());
+  if (std::all_of(of_last_coat, pieces_.end(), [](const auto& pieces) { return pieces.empty(); })) {
+    return;
+  }
   const auto& finish = setting_.problem.finish;
   Reach ends{0, no_slot};
   for (Slot end = day.from + 1; end <= day.to; ++end) {

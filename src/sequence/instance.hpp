@@ -49,6 +49,8 @@ class Instance {
   [[nodiscard]] const schedule::Calendar& painting_calendar() const { return painting_; }
   /// The tail after a last coat that ends at a slot; nothing when it leaves the horizon.
   [[nodiscard]] std::optional<Tail> tail(std::int32_t end) const;
+  /// The same where it is known when the coat has cured.
+  [[nodiscard]] std::optional<Tail> tail(std::int32_t end, std::int32_t cure_end) const;
   /// Quarters to vacuum a section before each coat.
   [[nodiscard]] std::int32_t vacuum_quarters(std::size_t section) const;
   /// People on site who do not paint.
