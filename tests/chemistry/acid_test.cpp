@@ -131,6 +131,24 @@ TEST_CASE("diluting always warms and neat acid does not") {
   CHECK(last < 9.977 * 12.907 + 0.1);
 }
 
+// The table itself (CRC, heat of dilution of hydrochloric acid, 25 C): from 1 mol/kg to 0.1 mol/kg
+// 1.695 - 0.556 kJ/mol are set free, to 0.2 mol/kg 1.695 - 0.761, to 0.5 mol/kg 1.695 - 1.172.
+TEST_CASE("diluting from row to row of the table frees their difference") {
+  constexpr double grams_per_mole = 36.461;
+  const auto one = acid(100.0 * grams_per_mole / (1000.0 + grams_per_mole));
+  const double moles = one.hydrogen_chloride.in(units::grams_per_litre) / grams_per_mole;
+  const auto freed = [&](double to) {
+    // A mole stands in 1 kg of water and is to stand in 1/to; water is 0.998 kg/L.
+    const double water = moles * (1.0 / to - 1.0) / 0.998;
+    return chem::dilution_heat(one, units::litres(1.0), units::litres(water))
+               .heat.in(chem::kilojoules) /
+           moles;
+  };
+  CHECK(freed(0.1) == Approx(1.695 - 0.556).epsilon(0.01));
+  CHECK(freed(0.2) == Approx(1.695 - 0.761).epsilon(0.01));
+  CHECK(freed(0.5) == Approx(1.695 - 1.172).epsilon(0.01));
+}
+
 TEST_CASE("no acid or water that is not a volume breaks the contract") {
   const auto stock = acid(31.45);
   CHECK_THROWS_AS(chem::dilute(stock, units::litres(0.0), units::litres(1.0)),

@@ -151,24 +151,24 @@ static void note(long n, int status) {
   ssize_t said = whole(within("errors"), bytes);
   bytes[said < 0 ? 0 : said] = '\0';
   const char *memory = strstr(bytes, "memory") ? "memory" : said > 0 ? "words" : "silent";
-  static char words[101];
+  static char words[101], line[400];
 
   strncpy(words, bytes, sizeof words - 1);
   for (char *c = words; *c; ++c) *c = *c == '\n' ? ' ' : *c;
   file_state = "none";
   left = 0;
   each_of(within("child"), look_at);
-  dprintf(report, "%ld %d %s %s %d %s\n", n, status, memory, file_state, left, words);
+  int length = snprintf(line, sizeof line, "%ld %d %s %s %d %s\n", n, status, memory, file_state, left, words);
+  if (write(report, line, (size_t)length) != length) lost("report");
 }
 
 static int fails(void) {
   int saved = 0, status = 0;
   pid_t child;
   if (!ready) begin();
-  ++count;
   if (failing) return 1;
-  if (!forks || (count - 1) % step != 0) return 0;
-  forks = 0; /* Whatever fork and the notes may allocate is not the program's. */
+  if (!forks || count++ % step != 0) return 0;
+  forks = 0; /* What fork and the notes may allocate is not the program's. */
   saved = errno;
   child = fork();
   if (child < 0) lost("fork");

@@ -148,6 +148,65 @@ TEST_CASE("a window is lost when no open start is left in it, a minute before it
   CHECK(lost("17T09:15", etched()).etch);
 }
 
+// A start of 08:20 counts as 08:30: a quarter is taken off its window, no more, so that the 24
+// hours end at 08:20 at the latest and 08:15 is still a start.
+TEST_CASE("a start that was rounded up loses a quarter of its window and no more") {
+  SmallJob job;
+  job.calendar.working.fill(true);
+  job.waits.recoat_reserve.value = units::hours(0);
+  const auto second_coat = [&](bool rounded, const std::string& now) {
+    auto q = asked(job, now, coated("14T08:30", "14T10:30"));
+    q.past->rounded = rounded;
+    const auto p = sequence::programme(q);
+    REQUIRE(p.feasible);
+    return dates::iso(booking(p, "coat-2").start).substr(8);
+  };
+  CHECK(second_coat(false, "15T08:30") == "15T08:30");
+  CHECK(second_coat(true, "15T08:15") == "15T08:15");
+  // Too late without abrading first.
+  CHECK(second_coat(true, "15T08:30") > "15T08:45");
+}
+
+TEST_CASE("what comes after the coats is what is neither missing nor done") {
+  SmallJob job;
+  job.work.push_back({"unmask", "", units::hours(2), 2, 1});
+  const auto without = job.question();
+  const auto after = sequence::Posed(without, {}, 30).after_coats();
+  CHECK(after.unmask == 4);  // 2 h by two people: four quarters
+  CHECK(after.refit == 0);   // there is none
+  CHECK_FALSE(after.filled);
+  const auto begun = sequence::frozen(asked(job,
+                                            "16T12:00",
+                                            {done("coat-1", "14T08:00", "14T10:00"),
+                                             done("coat-2", "15T08:00", "15T10:00"),
+                                             done("unmask", "16T08:00", "16T09:00")}));
+  CHECK(sequence::Posed(begun, {}, 30).after_coats().unmask == 0);
+}
+
+// By hand: two people vacuum 3/4 person-hours in two quarters, so one of them alone in four; the
+// other rolls the first section meanwhile.
+TEST_CASE("spare hands vacuum the second section in as many person-quarters") {
+  SmallJob job;
+  job.work = {{"etch-walls", "", units::hours(1), 1, 1},
+              {"dryness-test", "", units::hours(1), 1, 1},
+              {"vacuum", "1", units::hours(0.75), 2, 2},
+              {"vacuum", "2", units::hours(0.75), 2, 2},
+              {"coat-1", "1", units::hours(1), 1, 2},
+              {"coat-1", "2", units::hours(1), 1, 2}};
+  auto question = job.question();
+  question.weather.record = nullptr;
+  question.sections = {"1", "2"};
+  const auto p = sequence::programme(question);
+  REQUIRE(p.feasible);
+  std::vector<std::string> told;
+  for (const auto& b : p.bookings) {
+    if (b.task != "vacuum") continue;
+    told.push_back(b.section + " by " + std::to_string(b.people) + " " + dates::clock(b.start) +
+                   "-" + dates::clock(b.end));
+  }
+  CHECK(told == Lines{"1 by 2 07:30-08:00", "2 by 1 08:00-09:00"});
+}
+
 TEST_CASE("a shell cleaned again dries for two days before its first coat") {
   SmallJob job;
   job.calendar.working.fill(true);
