@@ -54,6 +54,7 @@ TEST_CASE("a point is in an ellipse by its equation") {
 TEST_CASE("what lies beyond the end of a piece is nearest to the end") {
   const Piece line = straight({0.0, 0.0}, {4.0, 0.0});
   CHECK_NEAR(line.distance({4.5, 0.0}), 0.5);
+  CHECK(line.nearest({4.5, 0.0}) == 1.0);
   CHECK_NEAR(line.distance({7.0, 4.0}), 5.0);
   CHECK_NEAR(line.distance({-3.0, 4.0}), 5.0);
   CHECK_NEAR(line.distance({2.0, 1.5}), 1.5);
