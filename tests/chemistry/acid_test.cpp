@@ -149,6 +149,23 @@ TEST_CASE("diluting from row to row of the table frees their difference") {
   CHECK(freed(0.5) == Approx(1.695 - 1.172).epsilon(0.01));
 }
 
+// Heat over mass and rise is the specific heat: the printed table, J/(g K) at its mass percents.
+TEST_CASE("a mix warms by its specific heat") {
+  const std::vector<std::pair<double, double>> table{
+      {10, 3.47}, {20, 2.99}, {30, 2.60}, {32, 2.55}, {34, 2.50}, {36, 2.46}};
+  for (const auto& [percent, specific] : table) {
+    const auto stock = acid(38.0);
+    const auto parts = std::get<chem::Parts>(chem::parts_for(stock, units::percent(percent)));
+    const auto water = units::litres(1.0) * (parts.water / parts.acid);
+    const auto warmed = chem::dilution_heat(stock, units::litres(1.0), water);
+    const auto mass = chem::dilute(stock, units::litres(1.0), water).mass;
+    INFO(percent << " %");
+    CHECK(warmed.heat.in(chem::kilojoules) / mass.in(units::kilograms) /
+              warmed.rise.in(units::kelvins) ==
+          Approx(specific).epsilon(1e-6));
+  }
+}
+
 TEST_CASE("no acid or water that is not a volume breaks the contract") {
   const auto stock = acid(31.45);
   CHECK_THROWS_AS(chem::dilute(stock, units::litres(0.0), units::litres(1.0)),
