@@ -135,7 +135,7 @@ tr,.facts>div{break-inside:avoid}
 tr.total{break-before:avoid}
 tr:has(+tr.total){break-after:avoid}
 table.short,dl:not(:has(>:nth-child(15))){break-inside:avoid}
-section:last-of-type:not(.page-start):has(dd.blank){break-before:avoid}
+section:last-of-type:not(.page-start):has(dd.blank){break-before:avoid;break-inside:avoid}
 section:has(+section:last-of-type:not(.page-start) dd.blank){break-inside:avoid}
 .room{height:32mm;margin-bottom:-32mm;break-inside:avoid;break-after:avoid}
 .sheets>h2,.sheets>h3{display:none}

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include "wording/coating_record.hpp"
 #include "wording/common.hpp"
+#include "wording/materials.hpp"
 
 namespace basinwright::report {
 
@@ -59,13 +60,21 @@ void CoatingRecord::gather() {
       CoatingUnit unit{step.task, sections.empty() ? "" : sections[s]};
       unit.done = sitelog::find(done_, unit.task, unit.section);
       if (s < cut.sections.size()) unit.area = cut.sections[s];
-      if (s < cut.kits.size()) unit.planned_kits = cut.kits[s];
-      if (step.task == "prime") unit.planned_kits = 0;
+      unit.planned_kits = planned_kits(unit.task, s);
       unit.planned_hours = planned_hours(unit.task, s);
       use(unit);
       units_.push_back(std::move(unit));
     }
   }
+}
+
+std::optional<std::int64_t> CoatingRecord::planned_kits(const std::string& task,
+                                                        std::size_t section) const {
+  const auto& quantities = site_.subject.plan.quantities;
+  const auto& kits = quantities.cut.kits;
+  if (task != "prime") return section < kits.size() ? kits[section] : 0;
+  if (kits.size() > 1 || !quantities.primer) return {};
+  return quantities.primer->kits;
 }
 
 double CoatingRecord::planned_hours(const std::string& task, std::size_t section) const {
@@ -134,7 +143,7 @@ Section CoatingRecord::coats() {
                        u.done && u.done->end ? minute_cell(*u.done->end) : missing(),
                        cells_.area(u.area),
                        u.kits > 0 ? Cells::count(u.kits) : missing(),
-                       Cells::count(u.planned_kits),
+                       u.planned_kits ? Cells::count(*u.planned_kits) : Cells::nothing("-"),
                        check(u.conditions),
                        check(u.wet_film)}});
   }
@@ -172,6 +181,26 @@ Section CoatingRecord::holds() {
   return section;
 }
 
+// A kit of the primer is another kit than one of the coating.
+void CoatingRecord::add_kits(document::Table& t, bool of_primer) const {
+  const auto& plan = site_.subject.plan;
+  std::int64_t kits = 0;
+  std::int64_t planned = of_primer ? plan.quantities.primer->kits : 0;
+  for (const CoatingUnit& u : units_) {
+    if ((u.task == "prime") != of_primer) continue;
+    kits += u.kits;
+    if (!of_primer) planned += u.planned_kits.value_or(0);
+  }
+  const units::Volume kit = of_primer ? plan.system.primer.kit.value : plan.system.kit.value;
+  const auto litres = [&](std::int64_t n) { return cells_.litres(kit * static_cast<double>(n)); };
+  t.rows.push_back({{Cells::words(of_primer ? say::kits_of_primer : say::kits),
+                     Cells::count(kits),
+                     Cells::count(planned)}});
+  t.rows.push_back({{Cells::words(of_primer ? say::litres_of_primer : say::litres_of_paint),
+                     litres(kits),
+                     litres(planned)}});
+}
+
 Section CoatingRecord::used() {
   Section section{"", say::used_against_planned, {}, true};
   Table t;
@@ -179,18 +208,8 @@ Section CoatingRecord::used() {
   t.columns = {{"what", say::what},
                {"used", say::used, Align::right},
                {"planned", say::planned, Align::right}};
-  std::int64_t kits = 0;
-  std::int64_t planned_kits = 0;
-  for (const CoatingUnit& u : units_) {
-    kits += u.kits;
-    planned_kits += u.planned_kits;
-  }
-  const units::Volume kit = site_.subject.plan.system.kit.value;
-  const auto count = [](double n) { return static_cast<double>(n); };
-  t.rows.push_back({{Cells::words(say::kits), Cells::count(kits), Cells::count(planned_kits)}});
-  t.rows.push_back({{Cells::words(say::litres_of_paint),
-                     cells_.litres(kit * count(static_cast<double>(kits))),
-                     cells_.litres(kit * count(static_cast<double>(planned_kits)))}});
+  if (site_.subject.plan.quantities.primer) add_kits(t, true);
+  add_kits(t, false);
   for (const auto& [name, hours, planned] : hours_by_task()) {
     t.rows.push_back({{Cells::coded(task(name) + say::person_hours_after, name),
                        Cells::number(hours, 1),

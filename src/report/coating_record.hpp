@@ -1,6 +1,7 @@
 // The coating record in the making: what the log proves, and what is missing from it.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -20,7 +21,9 @@ struct CoatingUnit {
   std::string task, section;
   const sitelog::Progress* done = nullptr;
   units::Area area;
-  std::int64_t planned_kits = 0, kits = 0;
+  /// None of a primer coat by sections: its kits are reckoned for the whole shell.
+  std::optional<std::int64_t> planned_kits;
+  std::int64_t kits = 0;
   double planned_hours = 0.0, hours = 0.0;
   bool conditions = false, wet_film = false;
 };
@@ -32,11 +35,14 @@ class CoatingRecord {
 
  private:
   using Section = document::Section;
+  void add_kits(document::Table& t, bool of_primer) const;
   struct Hours {
     std::string task;
     double used = 0.0, planned = 0.0;
   };
   void gather();
+  [[nodiscard]] std::optional<std::int64_t> planned_kits(const std::string& task,
+                                                         std::size_t section) const;
   [[nodiscard]] double planned_hours(const std::string& task, std::size_t section) const;
   void use(CoatingUnit& unit) const;
   Section coats();

@@ -150,6 +150,8 @@ document::Document comparison(const Subject& a, const Subject& b, const Names& n
   const Cells c(a.units, a.rates.currency);
   document::Document d;
   d.title = say::comparison;
+  // Two jobs have two names; they stand at the top of the figures.
+  if (subtitle_of(a.job) == subtitle_of(b.job)) d.subtitle = subtitle_of(a.job);
   d.notices = notices(a);
   for (const std::string& notice : notices(b)) {
     const bool known = std::ranges::find(d.notices, notice) != d.notices.end();
@@ -165,6 +167,7 @@ document::Document comparison(const Subject& a, const Subject& b, const Names& n
   Section price{"comparison", say::from_one_price_to_the_other, {}, true};
   if (a.plan.price && b.plan.price) price.blocks.emplace_back(bridge_table(a, b, c));
   price.shown = !price.blocks.empty();
+  price.own_page = true;  // Torn, a sum would stand without what it sums.
   add_totals(a, b, c, price);
   d.sections.push_back(std::move(price));
   d.bottom_line = {change_line(a, b, c), {}, Role::total};

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 #include <algorithm>
+#include <iterator>
 
 #include "basinwright/report/pages.hpp"
 #include "basinwright/shell/handbook.hpp"
@@ -21,10 +22,52 @@ const trace::Step* by_alias(const Subject& s, std::string_view quantity) {
   return nullptr;
 }
 
+// A row of the list.
+document::Row row_of(const Subject& s, const trace::Step& step, const Called& called) {
+  return {{Cells::words(called.alias.empty() ? step.key : called.alias),
+           Cells::words(called.words),
+           Cells::words(shown(step.value, step.key, s.units)),
+           Cells::words(step.formula)}};
+}
+
+// "takeoff" of "takeoff.kits".
+std::string_view group_of(const document::Row& row) {
+  const std::string_view name = row.cells.front().text;
+  return name.substr(0, name.find('.'));
+}
+
+std::string_view title_of(const document::Document& page, std::string_view group) {
+  const auto it =
+      std::find_if(page.sections.begin(), page.sections.end(), [&](const document::Section& one) {
+        return one.key == group && !one.title.empty();
+      });
+  return it == page.sections.end() ? group : std::string_view(it->title);
+}
+
+// What belongs to a section of the page stands together, under its title.
+void add_in_groups(document::Table& table,
+                   std::vector<document::Row> rows,
+                   const document::Document& page) {
+  while (!rows.empty()) {
+    const std::string group(group_of(rows.front()));
+    document::Row heading{
+        {Cells::words(std::string(title_of(page, group))), {}, {}, {}}, Role::heading, false};
+    table.rows.push_back(std::move(heading));
+    const auto others =
+        std::stable_partition(rows.begin(), rows.end(), [&group](const document::Row& row) {
+          return group_of(row) == group;
+        });
+    std::move(rows.begin(), others, std::back_inserter(table.rows));
+    rows.erase(rows.begin(), others);
+  }
+}
+
 // The numbers of the page by what it calls them, then the steps between.
 document::Document list_of(const Subject& s) {
+  const document::Document page = jobsheet(s);
   document::Document d;
   d.title = say::what_can_be_explained;
+  d.subtitle = subtitle_of(s.job);
   d.sections = {version_section()};
   document::Table table;
   table.key = "quantities";
@@ -33,21 +76,15 @@ document::Document list_of(const Subject& s) {
                    {"shown", say::value, document::Align::right},
                    {"formula", "", document::Align::left, false}};
   Keys on_page;
-  const auto add = [&](const trace::Step& step, const std::string& what) {
-    table.rows.push_back({{Cells::words(step.key),
-                           Cells::words(what),
-                           Cells::words(shown(step.value, step.key, s.units)),
-                           Cells::words(step.formula)}});
-  };
-  for (const Called& one : numbers_of(jobsheet(s))) {
+  std::vector<document::Row> rows;
+  for (const Called& one : numbers_of(page)) {
     const trace::Step* step = s.plan.trace.find(one.key);
-    if (step == nullptr || !on_page.insert(one.key).second) continue;
-    add(*step, one.words);
-    if (!one.alias.empty()) table.rows.back().cells.front().text = one.alias;
+    if (step != nullptr && on_page.insert(one.key).second) rows.push_back(row_of(s, *step, one));
   }
   for (const trace::Step& step : s.plan.trace.steps()) {
-    if (!on_page.contains(step.key)) add(step, "");
+    if (!on_page.contains(step.key)) rows.push_back(row_of(s, step, {}));
   }
+  add_in_groups(table, std::move(rows), page);
   document::Section section;
   section.key = "explain";
   section.blocks.emplace_back(std::move(table));
@@ -112,6 +149,7 @@ std::optional<document::Document> explain(const Subject& s,
   auto [value, table] = explained(s, *step, places);
   document::Document d;
   d.title = say::how_before + std::string(quantity) + say::came_about;
+  d.subtitle = subtitle_of(s.job);
   document::Section section;
   section.blocks.emplace_back(
       document::Paragraph{"explain", "", std::move(value), Role::plain, false});

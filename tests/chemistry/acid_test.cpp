@@ -131,6 +131,41 @@ TEST_CASE("diluting always warms and neat acid does not") {
   CHECK(last < 9.977 * 12.907 + 0.1);
 }
 
+// The table itself (CRC, heat of dilution of hydrochloric acid, 25 C): from 1 mol/kg to 0.1 mol/kg
+// 1.695 - 0.556 kJ/mol are set free, to 0.2 mol/kg 1.695 - 0.761, to 0.5 mol/kg 1.695 - 1.172.
+TEST_CASE("diluting from row to row of the table frees their difference") {
+  constexpr double grams_per_mole = 36.461;
+  const auto one = acid(100.0 * grams_per_mole / (1000.0 + grams_per_mole));
+  const double moles = one.hydrogen_chloride.in(units::grams_per_litre) / grams_per_mole;
+  const auto freed = [&](double to) {
+    // A mole stands in 1 kg of water and is to stand in 1/to; water is 0.998 kg/L.
+    const double water = moles * (1.0 / to - 1.0) / 0.998;
+    return chem::dilution_heat(one, units::litres(1.0), units::litres(water))
+               .heat.in(chem::kilojoules) /
+           moles;
+  };
+  CHECK(freed(0.1) == Approx(1.695 - 0.556).epsilon(0.01));
+  CHECK(freed(0.2) == Approx(1.695 - 0.761).epsilon(0.01));
+  CHECK(freed(0.5) == Approx(1.695 - 1.172).epsilon(0.01));
+}
+
+// Heat over mass and rise is the specific heat: the printed table, J/(g K) at its mass percents.
+TEST_CASE("a mix warms by its specific heat") {
+  const std::vector<std::pair<double, double>> table{
+      {10, 3.47}, {20, 2.99}, {30, 2.60}, {32, 2.55}, {34, 2.50}, {36, 2.46}};
+  for (const auto& [percent, specific] : table) {
+    const auto stock = acid(38.0);
+    const auto parts = std::get<chem::Parts>(chem::parts_for(stock, units::percent(percent)));
+    const auto water = units::litres(1.0) * (parts.water / parts.acid);
+    const auto warmed = chem::dilution_heat(stock, units::litres(1.0), water);
+    const auto mass = chem::dilute(stock, units::litres(1.0), water).mass;
+    INFO(percent << " %");
+    CHECK(warmed.heat.in(chem::kilojoules) / mass.in(units::kilograms) /
+              warmed.rise.in(units::kelvins) ==
+          Approx(specific).epsilon(1e-6));
+  }
+}
+
 TEST_CASE("no acid or water that is not a volume breaks the contract") {
   const auto stock = acid(31.45);
   CHECK_THROWS_AS(chem::dilute(stock, units::litres(0.0), units::litres(1.0)),

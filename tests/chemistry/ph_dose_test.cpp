@@ -61,6 +61,9 @@ TEST_CASE("acid for a pH is what a closed vessel needs") {
 // mol/m3, 4.526 mol in 50 m3, 0.4536 L.
 TEST_CASE("acid from pH 8.2 to 7.6 by hand") {
   CHECK(litres(8.2, 7.6) == Approx(0.4536).epsilon(0.01));
+  // Charge and carbonate go with the alkalinity, so the dose does, down to none.
+  CHECK(litres(8.2, 7.6, 10.0) == Approx(0.04536).epsilon(0.01));
+  CHECK(litres(8.2, 7.6, 0.0) == 0.0);
   CHECK(litres(7.6, 7.6) == 0.0);
   CHECK(litres(7.2, 7.6) == 0.0);
 }

@@ -59,36 +59,9 @@ done
 
 # No memory from some allocation on: an end that is said, with a status of its own and no half output.
 # The sanitizers bring an allocator of their own.
-if [ "${BASINWRIGHT_SLOW_BUILD:-0}" = 1 ] || ! command -v cc >/dev/null; then
-  echo "skipped: no allocator to replace, or no cc"
+if [ "${BASINWRIGHT_SLOW_BUILD:-0}" = 1 ] || ! command -v cc >/dev/null || ! command -v python3 >/dev/null; then
+  echo "skipped: no allocator to replace, no cc or no python3"
   exit $failed
 fi
-cc -shared -fPIC -O1 -o nth.so "$source/tests/cli/nth_allocation.c" -ldl || { fail "cc"; exit 1; }
-LD_PRELOAD="$work/nth.so" COUNT_ALLOCATIONS="$work/count" "$program" jobsheet "$job" --today 2027-01-04 >/dev/null 2>&1
-all=$(cat count)
-[ "$all" -gt 1000 ] || fail "only $all allocations counted"
-tries=${ALLOCATION_TRIES:-60}  # ALLOCATION_TRIES=all tries each one (a deep run).
-step=$((all / tries + 1))
-[ "$tries" = all ] && step=1
-printf 'old' >old
-tried=0
-for n in $(seq 1 $step "$all"); do
-  printf 'old' >sheet.txt
-  LD_PRELOAD="$work/nth.so" NTH_ALLOCATION=$n timeout 60 "$program" jobsheet "$job" --today 2027-01-04 \
-    --output sheet.txt >seen 2>err
-  got=$?
-  tried=$((tried + 1))
-  case $got in
-    0) cmp -s sheet.txt same || fail "status 0 without memory and another sheet (allocation $n)" ;;
-    70 | 4)
-      cmp -s sheet.txt old || fail "a failed run changed the file (allocation $n)"
-      # The loader itself may fail before the program begins.
-      [ -s err ] || fail "an end without a word (allocation $n)"
-      ;;
-    # The language's own start, which keeps a reserve for exceptions, comes before the program.
-    134 | 127) [ $n -lt 50 ] || fail "status $got at allocation $n: $(head -c 200 err)" ;;
-    *) fail "status $got at allocation $n of $all: $(head -c 200 err)" ;;
-  esac
-done
-echo "$tried of $all allocations failed in turn"
+python3 "$source/tests/cli/failing_allocations.py" "$program" "$source" "$work/allocations" 151 || fail "without memory"
 exit $failed

@@ -47,6 +47,28 @@ grep -q 'warning: .*batch A8, after batch A7' err || fail "two batches are not t
 status 1 record "$job" --log site.log $now --strict mix task=coat-1 batch_a=A9 at=2027-05-20T08:40
 [ "$(wc -l <site.log)" -eq 4 ] || fail "--strict kept a warned entry"
 
+# Bare aggregate is primed; a kit of the primer is no kit of the coating (3.5 L each where no sheet says otherwise).
+primed="$source/examples/freeform-southern-summer.json"
+for kit in 1 2; do
+  status 0 record "$primed" --log primed.log --now 2027-12-30T18:00 mix task=prime batch_a=P1 at=2027-12-06T07:0$kit
+done
+status 0 record "$primed" --log primed.log --now 2027-12-30T18:00 mix task=coat-1 batch_a=C1 at=2027-12-07T07:00
+status 0 jobsheet "$primed" --today 2027-01-04 --format json
+cp out sheet.json
+status 0 coating-record "$primed" --log primed.log --now 2027-12-30T18:00 --today 2027-01-04 --format json
+/usr/bin/python3 - <<'P' || fail "kits of primer and coating in the record"
+import json
+quantities = json.load(open("sheet.json"))["quantities"]
+record = json.load(open("out"))
+planned = {row["task"]: row["kits_planned"] for row in record["coats"]}
+primer = quantities["primer"]["kits"]
+assert primer > 0 and planned["prime"] == primer, planned
+used = {row["what"]: (row["used"], row["planned"]) for row in record["used"]}
+coats = sum(coat["kits"] for coat in quantities["coats"])
+assert used["Primer: kits"] == (2, primer) and used["Kits"] == (1, coats), used
+assert used["Litres of primer"] == (7.0, 3.5 * primer) and used["Litres of paint"] == (3.5, 3.5 * coats), used
+P
+
 # A torn last line is told and mended, at every length.
 cp site.log whole.log
 for cut in 1 20 60; do

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <functional>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "basinwright/dates/minute.hpp"
 #include "basinwright/render/json.hpp"
@@ -186,4 +187,34 @@ TEST_CASE("what a stopped job prints can be explained") {
     "condition": {"cracks": [{"width": 0.002, "length": 3, "moving": true}]}})",
                            test::demonstration());
   CHECK(walk.numbers > 20);
+}
+
+// What can be asked for stands under the titles of the page that has the numbers.
+TEST_CASE("the list of what can be explained has the titles of the job sheet") {
+  const auto rates = test::demonstration();
+  const std::string text = test::file_text("examples/plain-pool.json");
+  const auto job = test::job_of(text);
+  const auto plan = test::plan_of(text, rates, true);
+  const report::Subject subject{job, rates, plan};
+  std::set<std::string> titles;
+  for (const auto& section : report::jobsheet(subject).sections) titles.insert(section.title);
+  const auto list = report::explain(subject, "", {});
+  REQUIRE(list);
+  const auto& table = std::get<document::Table>(list->sections.back().blocks.back());
+  std::string group;
+  std::set<std::string> groups;
+  for (const document::Row& row : table.rows) {
+    const std::string& name = row.cells.front().text;
+    if (row.role == document::Role::heading) {
+      INFO(name);
+      CHECK(titles.contains(name));
+      group.clear();
+      continue;
+    }
+    const std::string first = name.substr(0, name.find('.'));
+    if (group.empty()) CHECK(groups.insert(first).second);
+    group = group.empty() ? first : group;
+    CHECK(group == first);
+  }
+  CHECK(groups.size() > 10);
 }

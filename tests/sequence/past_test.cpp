@@ -2,6 +2,7 @@
 // the old programme the rest stays. Every time follows by hand from the sheet's usual window (20 to
 // 24 h), seven days after the etch, 2 to 24 h after abrading, and painting from 08:00 to 11:00.
 #include "basinwright/sequence/posed.hpp"
+#include "schedule/hand_problem.hpp"
 #include "sequence/closest.hpp"
 #include "sequence/instance.hpp"
 #include "sequence/lost.hpp"
@@ -146,6 +147,112 @@ TEST_CASE("a window is lost when no open start is left in it, a minute before it
   // The etch ended on the 10th at 09:00 and holds until the 17th.
   CHECK_FALSE(lost("17T09:00", etched()).etch);
   CHECK(lost("17T09:15", etched()).etch);
+}
+
+// A start of 08:20 counts as 08:30: a quarter is taken off its window, no more, so that the 24
+// hours end at 08:20 at the latest and 08:15 is still a start.
+TEST_CASE("a start that was rounded up loses a quarter of its window and no more") {
+  SmallJob job;
+  job.calendar.working.fill(true);
+  job.waits.recoat_reserve.value = units::hours(0);
+  const auto second_coat = [&](bool rounded, const std::string& now) {
+    auto q = asked(job, now, coated("14T08:30", "14T10:30"));
+    q.past->rounded = rounded;
+    const auto p = sequence::programme(q);
+    REQUIRE(p.feasible);
+    return dates::iso(booking(p, "coat-2").start).substr(8);
+  };
+  CHECK(second_coat(false, "15T08:30") == "15T08:30");
+  CHECK(second_coat(true, "15T08:15") == "15T08:15");
+  // Too late without abrading first.
+  CHECK(second_coat(true, "15T08:30") > "15T08:45");
+}
+
+TEST_CASE("what comes after the coats is what is neither missing nor done") {
+  SmallJob job;
+  job.work.push_back({"unmask", "", units::hours(2), 2, 1});
+  const auto without = job.question();
+  const auto after = sequence::Posed(without, {}, 30).after_coats();
+  CHECK(after.unmask == 4);  // 2 h by two people: four quarters
+  CHECK(after.refit == 0);   // there is none
+  CHECK_FALSE(after.filled);
+  const auto begun = sequence::frozen(asked(job,
+                                            "16T12:00",
+                                            {done("coat-1", "14T08:00", "14T10:00"),
+                                             done("coat-2", "15T08:00", "15T10:00"),
+                                             done("unmask", "16T08:00", "16T09:00")}));
+  CHECK(sequence::Posed(begun, {}, 30).after_coats().unmask == 0);
+}
+
+// Work ends at 10:00, when the second coat is on; the crew is back on the next working day.
+TEST_CASE("the masking comes off when the crew is there again") {
+  SmallJob job;
+  job.work.push_back({"unmask", "", units::hours(2), 2, 1});
+  job.calendar.hours.to = 40;
+  auto question = job.question();
+  question.weather.record = nullptr;
+  const auto p = sequence::programme(question);
+  REQUIRE(p.feasible);
+  const auto& coat = booking(p, "coat-2");
+  const auto& unmask = booking(p, "unmask");
+  CHECK(dates::clock(coat.end) == "10:00");
+  CHECK(unmask.start.date() > coat.end.date());
+  CHECK(dates::clock(unmask.start) == "07:00");
+  CHECK(dates::clock(unmask.end) == "08:00");
+}
+
+TEST_CASE("the next coat follows the coats of its own section") {
+  schedule::Problem problem = schedule::hand::plain();
+  problem.units.sections = {"deep", "shallow"};
+  problem.units.slots = {{2, 2}, {2, 2}};
+  // The deep part has its first coat at 08 to 10 of the second day: 20 to 24 h later its next.
+  problem.facts = schedule::Facts{40, {{0, 7, 9}, {1, 9, 11}}, {{0, 0, 32, 34}}};
+  const auto deep = sequence::next_starts(problem, 0);
+  REQUIRE(deep.has_value());
+  CHECK(deep->coat == 1);
+  CHECK(deep->from == 52);
+  CHECK(deep->until == 56);
+  CHECK_FALSE(sequence::next_starts(problem, 1).has_value());
+}
+
+// By hand. Two people vacuum 3/4 person-hours in two quarters, so one of them alone in four, while
+// the other rolls the first section. With nobody to spare both sections are vacuumed first.
+TEST_CASE("spare hands vacuum the second section, without them all is vacuumed first") {
+  SmallJob job;
+  const auto vacuumed = [&](units::Duration each, int painters) {
+    job.work = {{"etch-walls", "", units::hours(1), 1, 1},
+                {"dryness-test", "", units::hours(1), 1, 1},
+                {"vacuum", "1", each, 2, 2},
+                {"vacuum", "2", each, 2, 2},
+                {"coat-1", "1", units::hours(1), painters, 2},
+                {"coat-1", "2", units::hours(1), painters, 2}};
+    auto question = job.question();
+    question.weather.record = nullptr;
+    question.sections = {"1", "2"};
+    const auto p = sequence::programme(question);
+    REQUIRE(p.feasible);
+    Lines told;
+    for (const auto& b : p.bookings) {
+      if (b.task != "vacuum") continue;
+      told.push_back(b.section + " by " + std::to_string(b.people) + " " + dates::clock(b.start) +
+                     "-" + dates::clock(b.end));
+    }
+    return told;
+  };
+  CHECK(vacuumed(units::hours(0.75), 1) == Lines{"1 by 2 07:30-08:00", "2 by 1 08:00-09:00"});
+  CHECK(vacuumed(units::hours(2), 2) == Lines{"1 by 2 07:00-09:00"});
+}
+
+TEST_CASE("abrading that is recorded after the last coat changes no programme") {
+  const SmallJob job;
+  auto all = coated("14T08:00", "14T10:00");
+  all.push_back(done("coat-2", "15T08:00", "15T10:00"));
+  const auto before = sequence::programme(asked(job, "17T12:00", all));
+  all.push_back(done("rework", "17T08:00", "17T09:00"));
+  const auto after = sequence::programme(asked(job, "17T12:00", all));
+  REQUIRE(before.feasible);
+  REQUIRE(after.feasible);
+  CHECK(after.refill_done == before.refill_done);
 }
 
 TEST_CASE("a shell cleaned again dries for two days before its first coat") {

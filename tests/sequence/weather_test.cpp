@@ -198,6 +198,9 @@ TEST_CASE("the kind of hardener follows the air of painting and first cure") {
   CHECK(p.hardener->kind == sequence::Hardener::Kind::straddles);
   CHECK(p.hardener->low.in(units::celsius) == Approx(15));
   CHECK(p.hardener->high.in(units::celsius) == Approx(20));
+  // The sheet's own bound is warm enough for the standard kind.
+  job.system.cool_hardener_to.value = units::celsius(15);
+  CHECK(job.programme().hardener->kind == sequence::Hardener::Kind::standard);
 }
 
 TEST_CASE("heavy rain before the drain is said and moves nothing") {

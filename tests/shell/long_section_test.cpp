@@ -125,6 +125,14 @@ TEST_CASE("positions are those of the axis wherever the pool stands") {
   CHECK_NEAR(cut.to_y.si(), 17.0);
   CHECK_NEAR(cut.from.si(), 0.0);
   CHECK_NEAR(cut.to.si(), 12.0);
+  // A path that begins in the middle of its near end, positions from the axis's own origin.
+  const auto six = make::pool(
+      shell::Path{{point(2, 0), point(6, 0), point(8, 2), point(6, 4), point(2, 4), point(0, 2)}},
+      breaks({{3, 1.1}, {5, 2.3}}));
+  const auto hexagon = shell::long_section(six);
+  check_profile(hexagon, {{0, 1.1}, {3, 1.1}, {5, 2.3}, {8, 2.3}});
+  CHECK_NEAR(hexagon.from.si(), 0.0);
+  CHECK_NEAR(hexagon.to.si(), 8.0);
 }
 
 TEST_CASE("a pool that is refused has no long section") {

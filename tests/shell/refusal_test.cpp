@@ -365,9 +365,21 @@ TEST_CASE("warned, a pool unlike a pool") {
   auto astride = rectangle(8, 4, flat(1.5));
   astride.outline.place = shell::Place{0.0, m(-4), m(-2)};
   CHECK(faults(astride).empty());
+  CHECK(faults(outlined(shell::Ellipse{m(8), m(4)})).empty());
+  // Wherever on the rim its first point is.
+  CHECK(faults(outlined(walls({point(4, 0), point(7, 0), point(8, 4), point(0, 4), point(1, 0)})))
+            .empty());
   auto p = with(shell::Bench{0, m(1), m(3), m(0.5), m(0.2)});
   p.rim_to_water = m(0.25);
   warns(p, "top-above-water", "/features/0/depth");
+}
+
+TEST_CASE("warned, a triangle whose first point was measured again") {
+  warns(outlined(walls({point(0, 0), point(8, 0), point(4, 6), point(0.02, 0.04)})),
+        "closing-error",
+        "/outline/points/3");
+  // A triangle that nobody measured again has three walls of its own.
+  CHECK(faults(outlined(walls({point(0, 0), point(8, 0), point(4, 6)}))).empty());
 }
 
 TEST_CASE("warned, a clockwise path with walls that are referred to by number") {

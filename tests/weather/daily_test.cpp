@@ -42,6 +42,8 @@ TEST_CASE("the lowest comes at six, the highest at three, half way between half 
   // From 22 C at 15:00 to 11 C at 06:00: 15 hours, half a cosine.
   CHECK(air(hours[24]) ==
         Approx(22.0 - 11.0 * (1.0 - std::cos(std::acos(-1.0) * 9.0 / 15.0)) / 2.0));
+  CHECK(air(hours[24 + 3]) ==
+        Approx(22.0 - 11.0 * (1.0 - std::cos(std::acos(-1.0) * 12.0 / 15.0)) / 2.0));
   for (std::size_t h = 24; h < 48; ++h) {
     CHECK(air(hours[h]) >= 11.0 - 1e-9);
     CHECK(air(hours[h]) <= 23.0 + 1e-9);

@@ -58,6 +58,7 @@ inline constexpr char used_against_planned[] = "Used against planned";
 inline constexpr char used[] = "Used";
 inline constexpr char planned[] = "Planned";
 inline constexpr char litres_of_paint[] = "Litres of paint";
+inline constexpr char litres_of_primer[] = "Litres of primer";
 inline constexpr char person_hours_after[] = ", person-hours";
 inline constexpr char batch_of_it[] = ": batch";
 inline constexpr char inside[] = "inside";
