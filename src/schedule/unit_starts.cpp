@@ -56,14 +56,14 @@ class DryBefore {
 
 }  // namespace
 
-UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
+UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach, const UnitStarts* wider)
     : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (coat < first_coat(section)) {
         continue;
       }
-      reached_[index(coat, section)] = possible(coat, section, reach);
+      reached_[index(coat, section)] = possible(coat, section, reach, wider);
     }
   }
   for (std::size_t section = 0; section < setting.sections(); ++section) {
@@ -75,25 +75,38 @@ UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
   limited_ = reached_;
 }
 
-// In open slots on one date; the very first unit after its rain-free wait.
+// Of the starts that the calendar leaves, those after the chain or the coat below.
 StartSet UnitStarts::possible(std::size_t coat,
                               std::size_t section,
-                              const ChainReach& reach) const {
+                              const ChainReach& reach,
+                              const UnitStarts* wider) const {
+  StartSet result(setting_.length);
+  const StartSet all = wider == nullptr ? by_calendar(coat, section) : wider->of(coat, section);
+  const bool after_any = coat > first_coat(section) && !setting_.problem.units.rework;
+  const Reach apart = after_any ? before_coat(setting_, coat, section, 0) : Reach{};
+  RunsAhead below(after_any ? reached_[index(coat - 1, section)] : result);
+  Slot start = all.next(earliest(coat, section));
+  for (; start != never; start = all.next(start + 1)) {
+    if (after_any ? below.any({start + apart.from, start + apart.until})
+                  : reached(reach, coat, section, start)) {
+      result.add(start);
+    }
+  }
+  return result;
+}
+
+// In open slots on one date; the very first unit after its rain-free wait.
+StartSet UnitStarts::by_calendar(std::size_t coat, std::size_t section) const {
   StartSet result(setting_.length);
   const Slot slots = setting_.slots(coat, section);
   const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
   const std::vector<Slot>& open = setting_.painting().slots();
-  const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
-  const bool after_any = coat > first_coat(section) && !setting_.problem.units.rework;
-  const Reach apart = after_any ? before_coat(setting_, coat, section, 0) : Reach{};
   DryBefore dry(setting_.problem.wet, capped(setting_.problem.anchor.rain_free));
-  RunsAhead below(after_any ? reached_[index(coat - 1, section)] : result);
   // The slots from an open one are in a row where the last of so many lies so far from it.
+  const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
   for (auto start = first; open.end() - start >= slots; ++start) {
     const Slot last = *start + slots - 1;
     if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
-        (after_any ? below.any({*start + apart.from, *start + apart.until})
-                   : reached(reach, coat, section, *start)) &&
         (!very_first || dry.holds(*start))) {
       result.add(*start);
     }
@@ -219,7 +232,12 @@ Slot UnitStarts::least_finish() const {
   for (std::size_t section = 0; section < setting_.sections(); ++section) {
     if (first_coat(section) < setting_.coats()) {
       const Leads& all = leads_[index(first_coat(section), section)];
-      result = std::max(result, *std::min_element(all.begin(), all.end()));
+      const StartSet& set = reached_[index(first_coat(section), section)];
+      Slot least = never;
+      for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
+        least = std::min(least, all[at(start)]);
+      }
+      result = std::max(result, least);
     }
   }
   return result;

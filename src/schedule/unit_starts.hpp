@@ -37,7 +37,9 @@ class StartSet {
 /// from which it could lead to a finish. No programme uses another start.
 class UnitStarts {
  public:
-  UnitStarts(const Setting& setting, const ChainReach& reach);
+  /// @param wider of the same problem with windows that end later: its starts, as limited, are all
+  ///              that may be left; nothing: all that the calendar leaves
+  UnitStarts(const Setting& setting, const ChainReach& reach, const UnitStarts* wider = nullptr);
 
   /// No programme finishes earlier; never when there is none.
   [[nodiscard]] Slot least_finish() const;
@@ -59,7 +61,9 @@ class UnitStarts {
   }
   [[nodiscard]] StartSet possible(std::size_t coat,
                                   std::size_t section,
-                                  const ChainReach& reach) const;
+                                  const ChainReach& reach,
+                                  const UnitStarts* wider) const;
+  [[nodiscard]] StartSet by_calendar(std::size_t coat, std::size_t section) const;
   [[nodiscard]] bool reached(const ChainReach& reach,
                              std::size_t coat,
                              std::size_t section,

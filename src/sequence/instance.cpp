@@ -32,13 +32,18 @@ std::int32_t etch_quarters(const Work& work, int groups) {
 class WorkCost {
  public:
   WorkCost(const OpenSlots& open, const schedule::Problem& problem)
-      : open_(open), problem_(problem), costs_(1) {
-    for (Slot s = open.next(0); s >= 0; s = open.next(s + 1)) {
-      const auto slot = static_cast<std::size_t>(s);
-      costs_.push_back(costs_.back() + problem.cost_of[slot]);
-      dates_.push_back(problem.date_of[slot]);
-      begun_.push_back(begun_.empty() ? 1 : begun_.back());
-      if (dates_.size() > 1 && dates_.back() != dates_[dates_.size() - 2]) ++begun_.back();
+      : open_(open),
+        problem_(problem),
+        costs_(open.all().size() + 1),
+        dates_(open.all().size()),
+        begun_(open.all().size()) {
+    std::int32_t begun = 0;
+    for (std::size_t rank = 0; rank < dates_.size(); ++rank) {
+      const auto slot = static_cast<std::size_t>(open.all()[rank]);
+      costs_[rank + 1] = costs_[rank] + problem.cost_of[slot];
+      dates_[rank] = problem.date_of[slot];
+      begun += rank > 0 && dates_[rank] == dates_[rank - 1] ? 0 : 1;
+      begun_[rank] = begun;
     }
   }
 
