@@ -206,7 +206,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     Node node;
     node.kind = kind;
     node.begin = span.begin;
-    constexpr std::size_t usual = 8;
+    constexpr std::size_t usual = 4;
     if (kind == Node::Kind::object) node.members.reserve(usual);
     // Only the innermost open node grows, so the addresses of the outer ones stay.
     open_.push_back(&place(std::move(node)));

@@ -94,7 +94,7 @@ class FinishSearch {
       return low_ + (high_ - low_) / 2;
     }
     const std::size_t place = std::min(finishes_.size() - 1, low_ + step_ - 1);
-    step_ *= 4;
+    step_ *= 16;
     return place;
   }
 

@@ -13,9 +13,14 @@ class Stages {
  public:
   using Coats = std::vector<std::size_t>;
 
-  explicit Stages(const Setting& setting) : setting_(setting) {}
+  explicit Stages(const Setting& setting) : setting_(setting) {
+    const std::size_t usual = setting.coats() * setting.sections() + 1;
+    coats_.reserve(usual);
+    left_.reserve(usual);
+    without_.reserve(usual * setting.sections());
+  }
 
-  [[nodiscard]] std::size_t number(const Coats& done);
+  [[nodiscard]] std::size_t number(Coats done);
   [[nodiscard]] std::size_t count() const { return coats_.size(); }
   [[nodiscard]] const Coats& done(std::size_t stage) const { return coats_[stage]; }
   /// The stage with one coat less on a section.

@@ -57,7 +57,10 @@ class DryBefore {
 }  // namespace
 
 UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach, const UnitStarts* wider)
-    : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
+    : setting_(setting),
+      reached_(setting.coats() * setting.sections()),
+      leads_(reached_.size()),
+      limited_(reached_.size()) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (coat < first_coat(section)) {
@@ -72,7 +75,6 @@ UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach, const Un
           coat + 1 == setting.coats() ? last_leads(section) : leads(coat, section);
     }
   }
-  limited_ = reached_;
 }
 
 // Of the starts that the calendar leaves, those after the chain or the coat below.
@@ -81,7 +83,8 @@ StartSet UnitStarts::possible(std::size_t coat,
                               const ChainReach& reach,
                               const UnitStarts* wider) const {
   StartSet result(setting_.length);
-  const StartSet all = wider == nullptr ? by_calendar(coat, section) : wider->of(coat, section);
+  const StartSet own = wider == nullptr ? by_calendar(coat, section) : StartSet();
+  const StartSet& all = wider == nullptr ? own : wider->of(coat, section);
   const bool after_any = coat > first_coat(section) && !setting_.problem.units.rework;
   const Reach apart = after_any ? before_coat(setting_, coat, section, 0) : Reach{};
   RunsAhead below(after_any ? reached_[index(coat - 1, section)] : result);

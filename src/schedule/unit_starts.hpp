@@ -47,7 +47,7 @@ class UnitStarts {
   void limit(Slot finish);
 
   [[nodiscard]] const StartSet& of(std::size_t coat, std::size_t section) const {
-    return limited_[index(coat, section)];
+    return (limit_ == no_slot ? reached_ : limited_)[index(coat, section)];
   }
 
  private:
