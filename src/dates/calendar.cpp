@@ -14,16 +14,25 @@ std::vector<char> slots_within(const Timeline& timeline, HoursOf hours_of) {
   const auto of_day = [&](std::int32_t from, std::int32_t to) {
     const Date day = timeline.date(from);
     const Hours hours = hours_of(day);
-    const std::int64_t midnight = Moment(day, 0).quarters();
+    const auto first = timeline.moment(from).quarters() - Moment(day, 0).quarters();
+    const auto last = timeline.moment(to - 1).quarters() - Moment(day, 0).quarters();
+    if (last - first == to - 1 - from) {  // the clock does not jump
+      const std::int64_t open = std::clamp<std::int64_t>(hours.from - first, 0, to - from);
+      const std::int64_t close = std::clamp<std::int64_t>(hours.to - first, open, to - from);
+      std::fill(result.begin() + from + open, result.begin() + from + close, char{1});
+      return;
+    }
     for (std::int32_t s = from; s < to; ++s) {
-      const std::int64_t quarter = timeline.moment(s).quarters() - midnight;
+      const std::int64_t quarter = timeline.moment(s).quarters() - Moment(day, 0).quarters();
       result[static_cast<std::size_t>(s)] = quarter >= hours.from && quarter < hours.to ? 1 : 0;
     }
   };
-  for (std::int32_t s = 0; s < timeline.size();) {
-    const std::int32_t from = s;
-    while (s < timeline.size() && timeline.day(s) == timeline.day(from)) ++s;
-    of_day(from, s);
+  const std::vector<std::int32_t>& days = timeline.days();
+  for (auto from = days.begin(); from != days.end();) {
+    const auto to = std::upper_bound(from, days.end(), *from);
+    of_day(static_cast<std::int32_t>(from - days.begin()),
+           static_cast<std::int32_t>(to - days.begin()));
+    from = to;
   }
   return result;
 }
@@ -65,10 +74,11 @@ Timeline::Timeline(Date start, int days, std::span<const ClockChange> changes) {
     const std::int32_t day = day_of(clock);
     std::int64_t until = std::min(first + (day + 1) * quarters_per_day, stop.quarters());
     if (next != ahead.end()) until = std::min(until, next->at.quarters());
-    for (std::int64_t q = clock.quarters(); q < until; ++q) {
-      moments_.push_back(Moment::of_quarters(q));
-      days_.push_back(day);
-    }
+    const std::size_t before = days_.size();
+    days_.resize(before + static_cast<std::size_t>(until - clock.quarters()), day);
+    moments_.resize(days_.size());
+    for (std::size_t s = before; s < moments_.size(); ++s)
+      moments_[s] = Moment::of_quarters(clock.quarters() + static_cast<std::int64_t>(s - before));
     clock = Moment::of_quarters(until);
   }
   end_ = clock;

@@ -39,8 +39,8 @@ struct Leaving {
 
 class Discharger {
  public:
-  Discharger(const Job& job, const RateBook& rates, Plan& plan)
-      : job_(job), c_(rates.chemicals), plan_(plan), q_(plan.quantities) {}
+  Discharger(const Job& job, const RateBook& rates, Plan& plan, bool sump)
+      : job_(job), c_(rates.chemicals), plan_(plan), q_(plan.quantities), sump_(sump) {}
 
   Discharge tell() {
     limits();
@@ -140,6 +140,7 @@ class Discharger {
                                      "chemicals.acid.rinses"},
                                     q_.etch->acid * q_.acid->hydrogen_chloride);
     gas();
+    if (!sump_) return;
     const Volume collected = job_.site.sump_volume.value_or(water.water.volume);
     for (const double reading : readings.value) {
       const Ph measured = chemistry::ph(reading);
@@ -271,6 +272,7 @@ class Discharger {
   const Chemicals& c_;
   Plan& plan_;
   const Quantities& q_;
+  bool sump_;  // whether its doses are wanted
   Discharge out_;
 };
 
@@ -284,8 +286,8 @@ std::string sump_key(Ph measured) {
   return "quantities.sump.ph_" + reading + ".";
 }
 
-Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan) {
-  return Discharger(job, rates, plan).tell();
+Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan, bool sump) {
+  return Discharger(job, rates, plan, sump).tell();
 }
 
 }  // namespace basinwright::job

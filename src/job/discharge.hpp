@@ -11,6 +11,7 @@ namespace basinwright::job {
 
 /// The water of each wash with its pH and verdict, and the sump's doses by what is read.
 /// Records quantities.wash_water.* and quantities.sump.*.
-[[nodiscard]] Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan);
+/// @param sump whether the doses are wanted; nothing else follows from them
+[[nodiscard]] Discharge discharge_of(const Job& job, const RateBook& rates, Plan& plan, bool sump);
 
 }  // namespace basinwright::job

@@ -171,7 +171,7 @@ class Planner {
     if (take_off_only_) return;
     order_kits(rates_, plan_);
     plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
-    plan_.discharge = discharge_of(job_, rates_, plan_);
+    plan_.discharge = discharge_of(job_, rates_, plan_, !line_only());
     estimate(parts);
     const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
     plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);

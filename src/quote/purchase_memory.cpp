@@ -8,7 +8,7 @@ namespace {
 class Key {
  public:
   Key& add(std::int64_t number) {
-    bytes_ += std::to_string(number) + ' ';
+    bytes_.append(reinterpret_cast<const char*>(&number), sizeof number);
     return *this;
   }
   Key& add(const std::string& text) {

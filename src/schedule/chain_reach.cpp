@@ -29,28 +29,56 @@ void add(std::vector<Stretch>& ways, const Stretch& stretch) {
 
 // The ways to do a link's task after every way of the link before. Waiting is free, so every start
 // in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
-Reached step(const Setting& setting, const Link& link, const Reached& before) {
-  const std::vector<Slot>& open =
-      setting.calendars[setting.problem.chain[link.task].calendar].slots();
-  const auto first = std::lower_bound(open.begin(), open.end(), link.from);
+// `way` makes one of an open slot and its rank.
+template <class Way>
+Reached follow(const Link& link, const Openings& openings, const Reached& before, Way way) {
+  const std::vector<Slot>& open = openings.slots();
+  // Nothing starts before the lag of the earliest way is over.
+  std::size_t rank =
+      openings.rank_from(std::max(link.from, before.ways.front().end + link.lag_min));
   Reached after{{}, {}, before.only_anchor};
-  after.ways.reserve(static_cast<std::size_t>(open.end() - first));
+  after.ways.reserve(open.size() - rank);
   const bool anchored = !before.anchors.empty();
+  if (anchored) after.anchors.reserve(open.size() - rank);
+  const std::size_t count = before.ways.size();
   std::size_t over = 0;  // ends whose lag is over
-  for (auto start = first; start != open.end() && *start <= link.until; ++start) {
-    while (over < before.ways.size() && before.ways[over].end + link.lag_min <= *start) {
+  for (; rank < open.size() && open[rank] <= link.until; ++rank) {
+    const Slot start = open[rank];
+    while (over < count && before.ways[over].end + link.lag_min <= start) {
       ++over;
     }
-    if (over == 0 || before.ways[over - 1].end + link.lag_max < *start) {
+    if (before.ways[over - 1].end + link.lag_max < start) {
       continue;
     }
-    const Stretch stretch = setting.stretch(link, *start);
+    const Stretch stretch = way(rank, start);
     if (stretch.possible()) {
       add(after.ways, stretch);
       if (anchored) after.anchors.push_back(before.anchors[over - 1]);
     }
   }
   return after;
+}
+
+Reached step(const Setting& setting, const Link& link, const Reached& before) {
+  const Task& task = setting.problem.chain[link.task];
+  const Openings& openings = setting.calendars[task.calendar];
+  const Slot slots = task.slots;
+  const Slot length = setting.length;
+  switch (task.kind) {
+    case Kind::attended:
+      return follow(link, openings, before, [&openings, slots](std::size_t rank, Slot) {
+        return openings.resumed_at(rank, slots);
+      });
+    case Kind::one_shift:
+      return follow(link, openings, before, [&openings, slots](std::size_t rank, Slot start) {
+        return openings.unbroken_at(rank, start, slots);
+      });
+    case Kind::unattended:
+      break;
+  }
+  return follow(link, openings, before, [slots, length](std::size_t, Slot start) {
+    return start + slots <= length ? Stretch{start, start + slots, 0, 0} : Stretch{};
+  });
 }
 
 // The first link whose ways are all wanted: of links before it, each waited for without end, the
@@ -137,9 +165,18 @@ ChainReach chain_reach(const Setting& setting) {
   const Slot first = standing.links.empty() ? std::max<Slot>(standing.wet, 0) : standing.clock;
   Reached last{{{first, first, 0, 0}}, {}, reach.earliest_anchor};
   const std::size_t whole = first_whole(standing);
+  // The ways of the link before are needed once more, and then kept, not copied.
+  const auto keep = [&reach, whole](std::vector<Stretch>& ways) {
+    if (reach.reached > whole) {
+      reach.ways.back() = std::move(ways);
+    }
+  };
   for (const Link& link : standing.links) {
     const bool left_out = reach.reached < whole;
-    last = left_out ? first_step(setting, link, last.ways.front()) : step(setting, link, last);
+    Reached next =
+        left_out ? first_step(setting, link, last.ways.front()) : step(setting, link, last);
+    keep(last.ways);
+    last = std::move(next);
     if (last.ways.empty()) {
       return reach;
     }
@@ -150,12 +187,13 @@ ChainReach chain_reach(const Setting& setting) {
       }
     }
     reach.earliest.push_back(last.ways.front());
-    reach.ways.push_back(left_out ? std::vector<Stretch>() : last.ways);
+    reach.ways.emplace_back();
   }
   reach.earliest_end = std::max(standing.clock, last.ways.front().end);
   for (std::size_t way = 0; way < last.ways.size(); ++way) {
     reach.latest_anchor[at(last.ways[way].end)] = last.anchor(way);
   }
+  keep(last.ways);
   if (setting.may_reclean()) {
     add_recleans(setting, reach);
   }

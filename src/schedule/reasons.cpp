@@ -132,6 +132,24 @@ bool can_be_done(const Setting& setting, std::size_t coat, std::size_t section) 
   return earliest_finish(problem, standing, best_finishes(problem)).has_value();
 }
 
+// The first coat of which some section cannot be done. Whoever does a coat's last section has done
+// the others and the coats below, so that halving finds it; with facts that need not hold.
+std::size_t first_coat_in_question(const Setting& setting) {
+  if (setting.problem.facts) {
+    return 0;
+  }
+  std::size_t coat = 0;
+  for (std::size_t until = setting.coats(); coat < until;) {
+    const std::size_t middle = coat + (until - coat) / 2;
+    if (can_be_done(setting, middle, setting.sections() - 1)) {
+      coat = middle + 1;
+    } else {
+      until = middle;
+    }
+  }
+  return coat;
+}
+
 }  // namespace
 
 Infeasible first_unreachable(const Look& whole) {
@@ -139,9 +157,10 @@ Infeasible first_unreachable(const Look& whole) {
   if (whole.reach.reached < setting.standing.links.size()) {
     return chain_reason(setting, setting.standing.links[whole.reach.reached]);
   }
-  for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
+  for (std::size_t coat = first_coat_in_question(setting); coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
-      if (!can_be_done(setting, coat, section)) {
+      const bool known = !setting.problem.facts && section + 1 == setting.sections();
+      if (known || !can_be_done(setting, coat, section)) {
         Infeasible result = unit_reason(setting, coat, section);
         result.earliest_anchor = whole.reach.earliest_anchor;
         return result;

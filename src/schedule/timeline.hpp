@@ -60,11 +60,14 @@ class Openings {
   [[nodiscard]] Slot count() const { return rank_.back(); }
   /// The next `slots` open slots from an open `start`, pausing over closed ones.
   [[nodiscard]] Stretch resumed(Slot start, Slot slots) const {
+    return slots == 0 ? Stretch{start, start, 0, 0} : resumed_at(at(rank_[at(start)]), slots);
+  }
+  /// The same from the open slot of a rank.
+  [[nodiscard]] Stretch resumed_at(std::size_t rank, Slot slots) const {
     if (slots == 0) {
-      return {start, start, 0, 0};
+      return {slot_of_[rank], slot_of_[rank], 0, 0};
     }
-    const std::size_t first = at(rank_[at(start)]);
-    return first + at(slots) <= slot_of_.size() ? ranks(first, at(slots)) : Stretch{};
+    return rank + at(slots) <= slot_of_.size() ? ranks(rank, at(slots)) : Stretch{};
   }
   /// The `slots` open slots before `end`, the last of them at `end - 1`, which is open.
   [[nodiscard]] Stretch resumed_until(Slot end, Slot slots) const {
@@ -73,7 +76,11 @@ class Openings {
   }
   /// `slots` consecutive slots from `start`, whatever their dates.
   [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const {
-    const Stretch stretch = resumed(start, slots);
+    return unbroken_at(at(rank_[at(start)]), start, slots);
+  }
+  /// The same from an open slot and its rank.
+  [[nodiscard]] Stretch unbroken_at(std::size_t rank, Slot start, Slot slots) const {
+    const Stretch stretch = slots == 0 ? Stretch{start, start, 0, 0} : resumed_at(rank, slots);
     return stretch.start == start && stretch.end == start + slots ? stretch : Stretch{};
   }
 

@@ -15,12 +15,8 @@ Cure::Cure(const ProgrammeQuestion& q,
   const units::Temperature low = q.waits.cure_cold_at.value;
   const double span = (q.waits.cure_warm_at.value - low).in(units::kelvins);
   double sum = 0.0;
-  std::int32_t unknown = 0;
-  std::int32_t by_weather = 0;
   const auto slots = static_cast<std::size_t>(timeline.size()) + 1;
   progress_.resize(slots);
-  unknown_.resize(slots);
-  weather_.resize(slots);
   // The last place stands for the end of the last slot.
   for (std::int32_t s = 0; s <= timeline.size();) {
     const std::int32_t day = timeline.day(s);
@@ -30,13 +26,9 @@ Cure::Cure(const ProgrammeQuestion& q,
         measured ? std::optional(measured->value) : q.temperatures[dates::month(today) - 1];
     const double degrees = mean ? (*mean - low).in(units::kelvins) : 0.0;
     const double step = cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
+    days_.push_back({s, mean.has_value(), measured.has_value()});
     for (; s <= timeline.size() && timeline.day(s) == day; ++s) {
-      const auto slot = static_cast<std::size_t>(s);
-      progress_[slot] = sum;
-      unknown_[slot] = unknown;
-      weather_[slot] = by_weather;
-      unknown += mean ? 0 : 1;
-      by_weather += measured ? 1 : 0;
+      progress_[static_cast<std::size_t>(s)] = sum;
       sum += step;
     }
   }
@@ -51,11 +43,18 @@ std::int32_t Cure::done(std::int32_t end) const {
 }
 
 bool Cure::known(std::int32_t end, std::int32_t done) const {
-  return unknown_[static_cast<std::size_t>(end)] == unknown_[static_cast<std::size_t>(done)];
+  return std::ranges::all_of(between(end, done), &Day::known);
 }
 
 bool Cure::by_weather(std::int32_t end, std::int32_t done) const {
-  return weather_[static_cast<std::size_t>(end)] != weather_[static_cast<std::size_t>(done)];
+  return std::ranges::any_of(between(end, done), &Day::by_weather);
+}
+
+std::span<const Cure::Day> Cure::between(std::int32_t end, std::int32_t done) const {
+  const auto first = std::ranges::upper_bound(days_, end, {}, &Day::from);
+  const auto last = std::ranges::lower_bound(days_, done, {}, &Day::from);
+  // That which holds the end is the one before the first that begins after it.
+  return end < done ? std::span(first - 1, last) : std::span<const Day>();
 }
 
 }  // namespace basinwright::sequence

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 #include "basinwright/sequence/programme.hpp"
@@ -26,9 +27,16 @@ class Cure {
   [[nodiscard]] bool by_weather(std::int32_t end, std::int32_t done) const;
 
  private:
-  std::vector<double> progress_;       ///< Sum before each slot.
-  std::vector<std::int32_t> unknown_;  ///< Quarters without a temperature before each slot.
-  std::vector<std::int32_t> weather_;  ///< Quarters with the weather's mean before each slot.
+  struct Day {
+    std::int32_t from = 0;    ///< Its first slot.
+    bool known = false;       ///< Whether it has a temperature.
+    bool by_weather = false;  ///< Whether that is the weather's mean.
+  };
+  /// The days from one slot to before another.
+  [[nodiscard]] std::span<const Day> between(std::int32_t end, std::int32_t done) const;
+
+  std::vector<double> progress_;  ///< Sum before each slot.
+  std::vector<Day> days_;
 };
 
 }  // namespace basinwright::sequence

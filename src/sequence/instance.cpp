@@ -79,7 +79,9 @@ void Instance::build_calendars() {
                   ? schedule::Calendar(static_cast<std::size_t>(problem_.horizon), 1)
                   : dates::painting_slots(
                         timeline_, q_.calendar, ready_, painting_hours(q_, setting_.days));
-  problem_.calendars = {work_slots_, painting_};
+  problem_.calendars.reserve(on_dryness_test + 1);
+  problem_.calendars.push_back(work_slots_);
+  problem_.calendars.push_back(painting_);
   if (!outdoors_.known()) return;
   problem_.calendars[on_paint] = outdoors_.under(painting_, &outdoors_.coat());
   for (const char* task : {"mask", "etch-walls", "dryness-test"}) {
@@ -218,17 +220,15 @@ void Instance::build_units() {
 
 void Instance::weigh() {
   const unsigned first = dates::weekday(q_.start);
-  problem_.cost_of.reserve(static_cast<std::size_t>(problem_.horizon));
-  std::int32_t day = -1;
-  std::int64_t cost = 0;
-  for (const std::int32_t today : problem_.date_of) {
-    if (today != day) {
-      day = today;
-      const std::size_t weekday =
-          (first + static_cast<std::size_t>(day)) % q_.weight_of_quarter.size();
-      cost = q_.weight_of_quarter[weekday];
-    }
-    problem_.cost_of.push_back(cost);
+  problem_.cost_of.resize(static_cast<std::size_t>(problem_.horizon));
+  for (std::size_t s = 0; s < problem_.cost_of.size();) {
+    const std::int32_t day = problem_.date_of[s];
+    // A clock set back over the first midnight shows the day before: -1.
+    const std::size_t week = q_.weight_of_quarter.size();
+    const std::size_t weekday = (first + week + static_cast<std::size_t>(day)) % week;
+    const std::int64_t cost = q_.weight_of_quarter[weekday];
+    for (; s < problem_.cost_of.size() && problem_.date_of[s] == day; ++s)
+      problem_.cost_of[s] = cost;
   }
   problem_.attendance = q_.weight_of_attendance;
 }
@@ -263,19 +263,20 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
 void Instance::build_finish() {
   problem_.finish.resize(static_cast<std::size_t>(problem_.horizon) + 1);
   const auto& paint = problem_.calendars[on_paint];
+  const std::vector<std::int32_t>& days = timeline_.days();
   for (Slot e = 1; e <= problem_.horizon; ++e) {
     if (paint[static_cast<std::size_t>(e) - 1] == 0 && e != painted_until_) continue;
     const auto after = tail(e);
     if (!after) continue;
     std::int64_t cost = 0;
-    std::int32_t day = timeline_.day(e - 1);
+    std::int32_t day = days[static_cast<std::size_t>(e) - 1];
     for (const auto& [from, to] : {std::pair(after->unmask_start, after->unmask_end),
                                    std::pair(after->refit_start, after->refit_end)}) {
-      for (Slot s = from; s < to; ++s) {
-        if (work_slots_[static_cast<std::size_t>(s)] == 0) continue;
-        cost += problem_.cost_of[static_cast<std::size_t>(s)];
-        if (timeline_.day(s) != day) cost += problem_.attendance;
-        day = timeline_.day(s);
+      for (auto s = static_cast<std::size_t>(from); s < static_cast<std::size_t>(to); ++s) {
+        if (work_slots_[s] == 0) continue;
+        cost += problem_.cost_of[s];
+        if (days[s] != day) cost += problem_.attendance;
+        day = days[s];
       }
     }
     problem_.finish[static_cast<std::size_t>(e)] = schedule::Finish{after->fill_start, cost};

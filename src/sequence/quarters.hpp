@@ -28,13 +28,16 @@ inline constexpr double most_quarters = 7e8;
 /// Open slots by rank: where a resumable task of p slots ends that may start at a slot.
 class OpenSlots {
  public:
-  explicit OpenSlots(const std::vector<char>& open) {
-    rank_.reserve(open.size() + 1);
+  explicit OpenSlots(const std::vector<char>& open)
+      : rank_(open.size() + 1),
+        position_(open.size() -
+                  static_cast<std::size_t>(std::count(open.begin(), open.end(), char{0}))) {
+    std::size_t rank = 0;
     for (std::size_t s = 0; s < open.size(); ++s) {
-      rank_.push_back(static_cast<std::int32_t>(position_.size()));
-      if (open[s] != 0) position_.push_back(static_cast<std::int32_t>(s));
+      rank_[s] = static_cast<std::int32_t>(rank);
+      if (open[s] != 0) position_[rank++] = static_cast<std::int32_t>(s);
     }
-    rank_.push_back(static_cast<std::int32_t>(position_.size()));
+    rank_.back() = static_cast<std::int32_t>(rank);
   }
   /// First open slot at or after s; -1 when there is none.
   [[nodiscard]] std::int32_t next(std::int32_t s) const { return at(rank(s)); }
