@@ -43,7 +43,7 @@ std::vector<report::GivenPlace> places_of(const job::Plan& plan, const Inputs& i
 Status explain(const Request& r, const report::Subject& subject, const Inputs& inputs) {
   const auto page = report::explain(subject, r.quantity, places_of(subject.plan, inputs));
   if (page) return put(r, *page);
-  const std::vector<std::string> keys = report::explainable(subject.plan);
+  const std::vector<std::string> keys = report::explainable(subject);
   const std::vector<std::string_view> known(keys.begin(), keys.end());
   const std::string_view near = diagnostics::nearest(r.quantity, known);
   complain("basinwright: nothing called \"" + r.quantity + "\" was computed" +

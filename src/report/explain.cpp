@@ -132,10 +132,15 @@ document::Section handbook_section(const Subject& s, std::string_view quantity) 
 
 }  // namespace
 
-std::vector<std::string> explainable(const job::Plan& plan) {
+std::vector<std::string> explainable(const Subject& s) {
   std::vector<std::string> keys;
-  keys.reserve(plan.trace.steps().size());
-  for (const trace::Step& step : plan.trace.steps()) keys.push_back(step.key);
+  keys.reserve(s.plan.trace.steps().size());
+  for (const trace::Step& step : s.plan.trace.steps()) keys.push_back(step.key);
+  if (s.plan.take_off.bodies.empty()) return keys;
+  for (Called& one : numbers_of(jobsheet(s))) {
+    const bool known = !one.alias.empty() && s.plan.trace.find(one.key) != nullptr;
+    if (known) keys.push_back(std::move(one.alias));
+  }
   return keys;
 }
 

@@ -27,6 +27,8 @@ meant 2 'Did you mean "markdown"?' jobsheet pool.json --format markdwon
 meant 2 'Did you mean "letter"?' jobsheet pool.json --paper=leter
 meant 2 'not "svg"' quote pool.json --format svg
 meant 2 'quantities.etch.acid_l' explain pool.json quantities.etch.acid_kg
+meant 2 'purchases.coating.left_over' explain pool.json purchases.coatng.left_over
+meant 2 'labour.degrease.total' explain pool.json labour.degrese.total
 changed '"tap_flow"' '"tapflow"'
 meant 1 'Did you mean "tap_flow"?' check changed.json
 changed '"untouched"' '"untuched"'

@@ -91,7 +91,7 @@ struct Names {
                                                         std::string_view quantity,
                                                         const std::vector<GivenPlace>& places);
 
-/// The quantities that can be explained, for suggestions.
-[[nodiscard]] std::vector<std::string> explainable(const job::Plan& plan);
+/// The names by which a quantity can be asked for, for suggestions.
+[[nodiscard]] std::vector<std::string> explainable(const Subject& subject);
 
 }  // namespace basinwright::report
