@@ -44,9 +44,10 @@ class Freezer {
     });
   }
 
+  // Of work on the whole shell.
   [[nodiscard]] const Done* find(const Work& work) const {
     for (const Done& d : q_.past->done) {
-      if (d.task == work.task && (d.section == work.section || !is_paint(d.task))) return &d;
+      if (d.task == work.task) return &d;
     }
     return nullptr;
   }

@@ -89,4 +89,8 @@ TEST_CASE("water inside its range gets chlorine alone") {
   REQUIRE(made.doses.size() == 1);
   CHECK(made.doses.front().action == chem::StartUpAction::raise_chlorine);
   CHECK(made.too_much.empty());
+  // ARM 37.115, table 6: 150 to 1000 and 0 to 100 mg/L, the last ones among them.
+  good.hardness = mg(1000.0);
+  good.stabiliser = mg(100.0);
+  CHECK(chem::start_up(units::cubic_metres(50.0), good, plan(), off).too_much.empty());
 }

@@ -146,6 +146,17 @@ TEST_CASE("what is no amount breaks the contract") {
                   std::invalid_argument);
 }
 
+TEST_CASE("the dose of a sump gives its formula") {
+  for (const chem::Air air : {chem::Air::still, chem::Air::fizzing, chem::Air::aerated}) {
+    Trace trace = Trace::recording();
+    const auto made = chem::sump_dose(sump(2.0, 5.0, air), "dose", trace);
+    REQUIRE(std::holds_alternative<chem::SumpDose>(made));
+    const auto* step = trace.find("dose");
+    REQUIRE(step != nullptr);
+    CHECK(chemistry_rows::Formula(*step).value() == Approx(step->value.si).epsilon(1e-12));
+  }
+}
+
 // 838.1 g of pure bicarbonate for a litre of 31.45 % acid; at 80 % purity a quarter more.
 TEST_CASE("bicarbonate of less than full purity takes more of it") {
   basinwright::trace::Trace off;

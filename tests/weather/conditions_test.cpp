@@ -40,6 +40,36 @@ TEST_CASE("climatology inside the covered span is not known") {
   CHECK_FALSE(c.at(hour("2028-01-01T00:00")).air.has_value());
 }
 
+// What is unknown within the covered span closes, so whatever a record says of an hour covers it.
+TEST_CASE("one known quantity covers an hour, whichever it is") {
+  const auto covered = [](const weather::Hour& known) {
+    Record record;
+    record.put(hour("2027-05-10T08:00"), known);
+    CHECK(record.until() - record.from() == 1);
+    return record.covered_until() - record.covered_from();
+  };
+  CHECK(covered({}) == 0);
+  CHECK(covered(fine(Quality::climatology)) == 0);
+  weather::Hour one;
+  one.air = {units::celsius(20), Quality::forecast};
+  CHECK(covered(one) == 1);
+  one = {};
+  one.dew_point = {units::celsius(9), Quality::forecast};
+  CHECK(covered(one) == 1);
+  one = {};
+  one.shell = {units::celsius(18), Quality::observed};
+  CHECK(covered(one) == 1);
+  one = {};
+  one.humidity = {0.5, Quality::forecast};
+  CHECK(covered(one) == 1);
+  one = {};
+  one.rain = {units::millimetres(1), Quality::forecast};
+  CHECK(covered(one) == 1);
+  one = {};
+  one.wind = {units::metres_per_second(2), Quality::forecast};
+  CHECK(covered(one) == 1);
+}
+
 TEST_CASE("the shell follows a step of the air by the exponential law") {
   // A day at 10 C, then 20 C: after n hours 20 - 10 exp(-n / 15), any text on first-order lags.
   Record record;
