@@ -51,12 +51,18 @@ std::vector<trace::Trace::Renamed> renames_for(const Job& job,
   return rules;
 }
 
-// What one body comes to, recorded under its own keys.
-BodyResult body_of(const Job& job, const Body& body, trace::Trace& own) {
+// Where nothing is recorded, what the check of its geometry came to will do.
+TakeOff taken_off(const Body& body, trace::Trace& own) {
+  if (body.taken_off && !own.on()) return *body.taken_off;
   auto measured = shell::take_off(body.pool, own);
   const auto* ok = std::get_if<shell::Measured>(&measured);
   if (ok == nullptr) throw std::logic_error("a pool whose geometry was not checked");
-  BodyResult one{body.pool.name, ok->take_off, named_areas(body).sum(), {}};
+  return ok->take_off;
+}
+
+// What one body comes to, recorded under its own keys.
+BodyResult body_of(const Job& job, const Body& body, trace::Trace& own) {
+  BodyResult one{body.pool.name, taken_off(body, own), named_areas(body).sum(), {}};
   if (job.site.groundwater) {
     one.flotation = shell::flotation(body.pool, job.site.groundwater->below_rim, own);
   }

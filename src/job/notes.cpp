@@ -14,20 +14,6 @@ std::string formula_name(std::string_view words) {
   return out;
 }
 
-std::string pointer_name(std::string_view name) {
-  std::string out;
-  for (const char c : name) {
-    if (c == '~') {
-      out += "~0";
-    } else if (c == '/') {
-      out += "~1";
-    } else {
-      out += c;
-    }
-  }
-  return out;
-}
-
 sources::Source hours_source(const Job& job) {
   if (job.crew.hours_given) return given_at("/crew/hours");
   return {sources::Kind::assumed, "crew", "07:00 to 16:00"};

@@ -26,9 +26,6 @@ struct Term {
 /// A name as formulas can spell it: letters, digits and underscores, no digit first.
 [[nodiscard]] std::string formula_name(std::string_view words);
 
-/// A name as a part of a JSON Pointer (RFC 6901).
-[[nodiscard]] std::string pointer_name(std::string_view name);
-
 /// Records a sum of terms; names that come twice are told apart.
 template <class Q>
 void note_terms(trace::Trace& trace, const std::string& key, Q sum, std::vector<Term<Q>> terms) {

@@ -1,6 +1,7 @@
 // Purchases: what is needed, the packs it takes, what is left over and when to order.
 #include <fmt/format.h>
 
+#include "basinwright/sources/pointer.hpp"
 #include "basinwright/units/unit.hpp"
 #include "notes.hpp"
 #include "ordering.hpp"
@@ -165,9 +166,9 @@ class Recorder {
         return one.size == b.size && one.price == b.unit_price && one.supplier == b.supplier;
       });
       if (pack != packs.end())
-        return fmt::format("/packs/{}/{}", pointer_name(name), pack - packs.begin());
+        return fmt::format("/packs/{}/{}", sources::pointer_part(name), pack - packs.begin());
     }
-    return "/packs/" + pointer_name(p.item);
+    return "/packs/" + sources::pointer_part(p.item);
   }
 
   void pack(const std::string& here, const Purchase& p, std::size_t k) {
@@ -253,7 +254,7 @@ class Recorder {
                 fmt::format("round(total * left / bought * {0}) / {0}", decimals),
                 {{"total", in_units(p.total, rates_.currency), trace::From{here + "total"}},
                  {"left", left, trace::From{here + "left_over"}},
-                 {"bought", all, given_at("/packs/" + pointer_name(p.item))}},
+                 {"bought", all, given_at("/packs/" + sources::pointer_part(p.item))}},
                 "its share of the price paid, to the smallest coin");
       });
     });
@@ -296,7 +297,9 @@ class Recorder {
             "/ 86400 - 0.000000001) * 86400 - closed",
             {{"use", at(use->start), trace::From{booking_key(plan_.programme, *use, "start")}},
              {"reserve", reserve},
-             {"lead", *last->lead, given_at("/suppliers/" + pointer_name(last->name) + "/lead")},
+             {"lead",
+              *last->lead,
+              given_at("/suppliers/" + sources::pointer_part(last->name) + "/lead")},
              {"closed", closed, days_source(job_)}},
             "before its first use, each step back to a working day");
   }

@@ -1,6 +1,7 @@
 // Orders: kits by what area and cover may be, and the days of each supplier.
 #include <fmt/format.h>
 
+#include "basinwright/sources/pointer.hpp"
 #include "basinwright/units/unit.hpp"
 #include "notes.hpp"
 #include "ordering.hpp"
@@ -134,7 +135,7 @@ class Recorder {
   void supplier(std::size_t k) {
     const Order& order = plan_.orders[k];
     const std::string here = fmt::format("orders.suppliers.{}.", k);
-    const std::string book = "/suppliers/" + pointer_name(order.supplier) + "/lead";
+    const std::string book = "/suppliers/" + sources::pointer_part(order.supplier) + "/lead";
     if (order.lead) note_taken(t_, here + "lead_days", *order.lead, given_at(book));
     if (order.needed) needed(here, order);
     if (order.by && order.needed && order.lead) {

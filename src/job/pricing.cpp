@@ -45,14 +45,15 @@ const Item* item_for(const RateBook& rates, const Plan& plan, const std::string&
 
 void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
   std::map<const Item*, std::vector<purchase::Pack>> left;  // One stock for all uses of an item.
+  const std::vector<purchase::Pack> none;
   for (const quote::Need& need : needs_of(plan)) {
     const Item* item = item_for(rates, plan, need.item);
-    if (item != nullptr) left.try_emplace(item, item->packs);
-    const std::vector<purchase::Pack> packs =
-        item == nullptr ? std::vector<purchase::Pack>() : left[item];
+    std::vector<purchase::Pack>* const stock =
+        item == nullptr ? nullptr : &left.try_emplace(item, item->packs).first->second;
+    const std::vector<purchase::Pack>& packs = stock == nullptr ? none : *stock;
     quote::Purchase bought = memory == nullptr ? quote::buy(need, packs, rates.rounding)
                                                : memory->buy(need, packs, rates.rounding);
-    if (item != nullptr) left[item] = quote::left_of(std::move(left[item]), bought);
+    if (stock != nullptr) *stock = quote::left_of(std::move(*stock), bought);
     const bool told = std::ranges::count(plan.unpriced, need.item) > 0;
     if (bought.unpriced && !told) plan.unpriced.push_back(need.item);
     plan.purchases.push_back(std::move(bought));

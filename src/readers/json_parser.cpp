@@ -206,6 +206,8 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     Node node;
     node.kind = kind;
     node.begin = span.begin;
+    constexpr std::size_t usual = 4;
+    if (kind == Node::Kind::object) node.members.reserve(usual);
     // Only the innermost open node grows, so the addresses of the outer ones stay.
     open_.push_back(&place(std::move(node)));
     return true;
@@ -219,8 +221,13 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
 
   void find_repeated_keys(const Node& object) {
     std::vector<const Member*> members;
+    members.reserve(object.members.size());
     for (const Member& m : object.members) members.push_back(&m);
-    std::ranges::stable_sort(members, {}, &Member::key);
+    // In the file's order where keys are the same.
+    std::ranges::sort(members, [](const Member* a, const Member* b) {
+      const int order = a->key.compare(b->key);
+      return order == 0 ? a->key_begin < b->key_begin : order < 0;
+    });
     for (std::size_t i = 1; i < members.size(); ++i) {
       if (members[i]->key != members[i - 1]->key) continue;
       tell(source_,

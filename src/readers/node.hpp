@@ -102,9 +102,6 @@ struct JsonLimits {
 /// "a text", "a number", "a list" ... for messages.
 [[nodiscard]] std::string_view words(Node::Kind kind);
 
-/// A key as a part of a JSON Pointer (RFC 6901): ~ and / are escaped.
-[[nodiscard]] std::string pointer_part(std::string_view key);
-
 /// The node at a JSON Pointer; nothing when there is none.
 [[nodiscard]] const Node* node_at(const Node& root, std::string_view pointer);
 

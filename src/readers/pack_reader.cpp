@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "basinwright/quote/purchases.hpp"
+#include "basinwright/sources/pointer.hpp"
 #include "basinwright/units/unit.hpp"
 #include "product_reader.hpp"
 
@@ -185,7 +186,7 @@ void doubt_name(const Member& item, const std::vector<std::string>& known, View&
   if (near.empty()) return;
   top.context().tell({.code = codes::unknown_key,
                       .at = item.key_span(),
-                      .pointer = top.pointer("packs") + "/" + pointer_part(item.key),
+                      .pointer = top.pointer("packs") + "/" + sources::pointer_part(item.key),
                       .message = "Nothing is bought under the name \"" + item.key + "\"",
                       .hint = "Did you mean \"" + std::string(near) + "\"?",
                       .severity = diagnostics::Severity::warning});

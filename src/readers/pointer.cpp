@@ -3,6 +3,7 @@
 #include <charconv>
 #include <system_error>
 
+#include "basinwright/sources/pointer.hpp"
 #include "node.hpp"
 
 namespace basinwright::readers {
@@ -20,7 +21,7 @@ const Node* item_of(const Node& list, std::string_view part) {
 
 const Node* member_of(const Node& object, std::string_view part) {
   const auto it = std::ranges::find_if(
-      object.members, [&](const Member& m) { return pointer_part(m.key) == part; });
+      object.members, [&](const Member& m) { return sources::pointer_part(m.key) == part; });
   return it == object.members.end() ? nullptr : &it->value;
 }
 
@@ -38,20 +39,6 @@ const Node& descend(const Node& root, std::string_view& rest) {
 }
 
 }  // namespace
-
-std::string pointer_part(std::string_view key) {
-  std::string out;
-  for (const char c : key) {
-    if (c == '~') {
-      out += "~0";
-    } else if (c == '/') {
-      out += "~1";
-    } else {
-      out += c;
-    }
-  }
-  return out;
-}
 
 const Node* node_at(const Node& root, std::string_view pointer) {
   const Node& at = descend(root, pointer);

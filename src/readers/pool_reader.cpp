@@ -225,13 +225,14 @@ void check_size(const shell::TakeOff& taken, View& pool) {
                         "Look at the units of its measures.");
 }
 
-void check_geometry(const job::Body& body, View& pool) {
+void check_geometry(job::Body& body, View& pool) {
   trace::Trace silent;
   const auto result = shell::take_off(body.pool, silent);
   if (const auto* measured = std::get_if<shell::Measured>(&result)) {
     tell_faults(measured->warnings, pool);
     check_size(measured->take_off, pool);
     check_adjustments(body, measured->take_off, pool);
+    body.taken_off = measured->take_off;
   } else {
     tell_faults(std::get<std::vector<shell::Fault>>(result), pool);
   }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "basinwright/sources/pointer.hpp"
 #include "measures.hpp"
 
 namespace basinwright::readers {
@@ -44,7 +45,7 @@ View::View(const Node& node, std::span<const Field> fields, std::string pointer,
     : node_(&node), fields_(fields), pointer_(std::move(pointer)), context_(&context) {}
 
 std::string View::pointer(std::string_view key) const {
-  if (!by_position_) return pointer_ + "/" + pointer_part(key);
+  if (!by_position_) return pointer_ + "/" + sources::pointer_part(key);
   return pointer_ + "/" + std::to_string(&row(key) - fields_.data());
 }
 
@@ -251,7 +252,7 @@ void View::finish() {
     const std::string_view near = diagnostics::nearest(member.key, known);
     context_->tell({.code = codes::unknown_key,
                     .at = member.key_span(),
-                    .pointer = pointer_ + "/" + pointer_part(member.key),
+                    .pointer = pointer_ + "/" + sources::pointer_part(member.key),
                     .message = "There is no key \"" + member.key + "\" here",
                     .hint = near.empty() ? "Known here: " + joined(known) + "."
                                          : "Did you mean \"" + std::string(near) + "\"?"});

@@ -89,6 +89,9 @@ Onward ChainCost::with_work(std::size_t link, const Stretch& stretch, const Onwa
     }
     result.same_date = result.any;
   }
+  if (link != setting_.standing.emptied_link) {
+    return result;
+  }
   for (Tally* tally : {&result.any, &result.same_date}) {
     tally->empty += *tally < no_tally ? empty(link, stretch) : 0;
   }
@@ -122,9 +125,12 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
     return layer;
   }
   const Link& after = setting_.standing.links[link + 1];
+  if (after.lag_max == never) {
+    return layer_before_endless(link, next, span);
+  }
   const std::vector<Stretch>& ways = this->ways(link);
   const std::vector<Stretch>& onwards = this->ways(link + 1);
-  ChainWindow window(setting_, {&onwards[next.from], next.prices}, after.lag_max < never);
+  ChainWindow window(setting_, {&onwards[next.from], next.prices});
   const Slot last = onwards[next.until() - 1].start;
   layer.prices.reserve(span.until - span.from);
   for (std::size_t way = span.from; way < span.until; ++way) {
@@ -135,6 +141,40 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
     const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
     const Reach starts{stretch.end + after.lag_min, stretch.end + after.lag_max};
     layer.prices.push_back(with_work(link, stretch, window.best(starts, date)));
+  }
+  layer.trim();
+  return layer;
+}
+
+// Where the next link waits without end: from the back, with what is best of its ways from one on.
+ChainCost::Layer ChainCost::layer_before_endless(std::size_t link,
+                                                 const Layer& next,
+                                                 Span span) const {
+  const Slot lag = setting_.standing.links[link + 1].lag_min;
+  const std::vector<Stretch>& ways = this->ways(link);
+  const std::vector<Stretch>& onwards = this->ways(link + 1);
+  const auto date = [&](std::size_t onward) { return setting_.date(onwards[onward].start); };
+  const Slot last = onwards[next.until() - 1].start;
+  const auto first = ways.begin() + static_cast<std::ptrdiff_t>(span.from);
+  const auto end = std::partition_point(first,
+                                        ways.begin() + static_cast<std::ptrdiff_t>(span.until),
+                                        [&](const Stretch& way) { return way.end + lag <= last; });
+  Layer layer{span.from, std::vector<Onward>(static_cast<std::size_t>(end - first))};
+  std::size_t entered = next.until();
+  Onward best;
+  for (std::size_t place = layer.prices.size(); place-- > 0;) {
+    const Stretch& way = ways[span.from + place];
+    while (entered > next.from && onwards[entered - 1].start >= way.end + lag) {
+      const Onward& here = next.prices[--entered - next.from];
+      const bool goes_on = entered + 1 < next.until() && date(entered) == date(entered + 1);
+      best.any = std::min(best.any, here.any);
+      best.same_date = goes_on ? std::min(best.same_date, here.same_date) : here.same_date;
+    }
+    Onward onward = best;
+    if (date(entered) != setting_.date(way.dates > 0 ? way.end - 1 : way.start)) {
+      onward.same_date = no_tally;
+    }
+    layer.prices[place] = with_work(link, way, onward);
   }
   layer.trim();
   return layer;

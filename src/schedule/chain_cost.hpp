@@ -45,6 +45,7 @@ class ChainCost {
   [[nodiscard]] Span span_of(std::size_t link, std::size_t anchor_class) const;
   [[nodiscard]] Layer last_layer(const Onwards& after, Span span) const;
   [[nodiscard]] Layer layer_before(std::size_t link, const Layer& next, Span span) const;
+  [[nodiscard]] Layer layer_before_endless(std::size_t link, const Layer& next, Span span) const;
   [[nodiscard]] Layer merged(std::size_t anchor) const;
   [[nodiscard]] Onward with_work(std::size_t link,
                                  const Stretch& stretch,

@@ -18,66 +18,68 @@ struct Reached {
   }
 };
 
-// Copied whole, a way would wait for its parts to reach memory first.
-void add(std::vector<Stretch>& ways, const Stretch& stretch) {
-  Stretch& way = ways.emplace_back();
-  way.start = stretch.start;
-  way.end = stretch.end;
-  way.labour = stretch.labour;
-  way.dates = stretch.dates;
-}
-
 // The ways to do a link's task after every way of the link before. Waiting is free, so every start
 // in the lags' window counts; only the latest anchor does, for it has a maximum lag and no other.
-// `way` makes one of an open slot and its rank.
-template <class Way>
-Reached follow(const Link& link, const Openings& openings, const Reached& before, Way way) {
+// `make` makes one of the open slot of a rank, or says that there is none.
+template <class Make>
+Reached follow(const Link& link, const Openings& openings, const Reached& before, Make make) {
   const std::vector<Slot>& open = openings.slots();
   // Nothing starts before the lag of the earliest way is over.
-  std::size_t rank =
+  const std::size_t first =
       openings.rank_from(std::max(link.from, before.ways.front().end + link.lag_min));
   Reached after{{}, {}, before.only_anchor};
-  after.ways.reserve(open.size() - rank);
-  const bool anchored = !before.anchors.empty();
-  if (anchored) after.anchors.reserve(open.size() - rank);
-  const std::size_t count = before.ways.size();
+  after.ways.resize(open.size() - first);
+  after.anchors.resize(before.anchors.empty() ? 0 : after.ways.size());
+  std::size_t made = 0;
   std::size_t over = 0;  // ends whose lag is over
-  for (; rank < open.size() && open[rank] <= link.until; ++rank) {
+  for (std::size_t rank = first; rank < open.size() && open[rank] <= link.until; ++rank) {
     const Slot start = open[rank];
-    while (over < count && before.ways[over].end + link.lag_min <= start) {
+    while (over < before.ways.size() && before.ways[over].end + link.lag_min <= start) {
       ++over;
     }
-    if (before.ways[over - 1].end + link.lag_max < start) {
+    if (before.ways[over - 1].end + link.lag_max < start || !make(rank, after.ways[made])) {
       continue;
     }
-    const Stretch stretch = way(rank, start);
-    if (stretch.possible()) {
-      add(after.ways, stretch);
-      if (anchored) after.anchors.push_back(before.anchors[over - 1]);
+    if (!after.anchors.empty()) {
+      after.anchors[made] = before.anchors[over - 1];
     }
+    ++made;
   }
+  after.ways.resize(made);
+  after.anchors.resize(after.anchors.empty() ? 0 : made);
   return after;
 }
 
-Reached step(const Setting& setting, const Link& link, const Reached& before) {
+// Hands `use` what makes a way of a link's task from the open slot of a rank.
+template <class Use>
+auto with_ways(const Setting& setting, const Link& link, Use use) {
   const Task& task = setting.problem.chain[link.task];
   const Openings& openings = setting.calendars[task.calendar];
   const Slot slots = task.slots;
-  const Slot length = setting.length;
   switch (task.kind) {
     case Kind::attended:
-      return follow(link, openings, before, [&openings, slots](std::size_t rank, Slot) {
-        return openings.resumed_at(rank, slots);
+      return use(openings, [&openings, slots](std::size_t rank, Stretch& way) {
+        return openings.resume(rank, slots, way);
       });
     case Kind::one_shift:
-      return follow(link, openings, before, [&openings, slots](std::size_t rank, Slot start) {
-        return openings.unbroken_at(rank, start, slots);
+      return use(openings, [&openings, slots](std::size_t rank, Stretch& way) {
+        return openings.go_through(rank, slots, way);
       });
     case Kind::unattended:
       break;
   }
-  return follow(link, openings, before, [slots, length](std::size_t, Slot start) {
-    return start + slots <= length ? Stretch{start, start + slots, 0, 0} : Stretch{};
+  const Slot latest = setting.length - slots;
+  return use(openings, [&openings, slots, latest](std::size_t rank, Stretch& way) {
+    const Slot start = openings.slots()[rank];
+    way.start = start;
+    way.end = start + slots;
+    return start <= latest;
+  });
+}
+
+Reached step(const Setting& setting, const Link& link, const Reached& before) {
+  return with_ways(setting, link, [&](const Openings& openings, auto make) {
+    return follow(link, openings, before, make);
   });
 }
 
@@ -138,20 +140,20 @@ std::vector<Stretch> ways_until(const Setting& setting,
                                 std::size_t link,
                                 Slot latest) {
   const Link& rule = setting.standing.links[link];
-  const std::vector<Slot>& open =
-      setting.calendars[setting.problem.chain[rule.task].calendar].slots();
   const Slot last = std::min({rule.until, latest, setting.length - 1});
-  const auto first = std::lower_bound(open.begin(), open.end(), reach.earliest[link].start);
-  const auto end = std::upper_bound(first, open.end(), last);
-  std::vector<Stretch> ways;
-  ways.reserve(static_cast<std::size_t>(end - first));
-  for (auto start = first; start != end; ++start) {
-    const Stretch stretch = setting.stretch(rule, *start);
-    if (stretch.possible() && stretch.end <= latest) {
-      add(ways, stretch);
+  return with_ways(setting, rule, [&](const Openings& openings, auto make) {
+    const std::vector<Slot>& open = openings.slots();
+    const std::size_t first = openings.rank_from(reach.earliest[link].start);
+    std::vector<Stretch> ways(std::max(openings.rank_from(last + 1), first) - first);
+    std::size_t made = 0;
+    for (std::size_t rank = first; rank < open.size() && open[rank] <= last; ++rank) {
+      if (make(rank, ways[made]) && ways[made].end <= latest) {
+        ++made;
+      }
     }
-  }
-  return ways;
+    ways.resize(made);
+    return ways;
+  });
 }
 
 ChainReach chain_reach(const Setting& setting) {

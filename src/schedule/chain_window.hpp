@@ -16,49 +16,13 @@ struct Continuations {
   std::span<const Onward> prices;
 };
 
-/// The best of all continuations that start in a window whose ends only move forward. Where windows
-/// never end, what is best from each way on is known beforehand.
+/// The best of all continuations that start in a window whose ends only move forward.
 class ChainWindow {
  public:
-  ChainWindow(const Setting& setting, Continuations after, bool ends)
-      : setting_(setting), after_(after), ends_(ends) {
-    if (ends_) {
-      return;
-    }
-    from_.assign(after_.prices.begin(), after_.prices.end());
-    for (std::size_t way = from_.size() - 1; way-- > 0;) {
-      from_[way].any = std::min(from_[way].any, from_[way + 1].any);
-      if (date(way) == date(way + 1)) {
-        from_[way].same_date = std::min(from_[way].same_date, from_[way + 1].same_date);
-      }
-    }
-  }
+  ChainWindow(const Setting& setting, Continuations after) : setting_(setting), after_(after) {}
 
   /// Those that start in `starts`; on the same date, only those on `last_date`, no start is before.
   [[nodiscard]] Onward best(Reach starts, std::int32_t last_date) {
-    return ends_ ? in_window(starts, last_date) : from_now_on(starts, last_date);
-  }
-
- private:
-  [[nodiscard]] std::int32_t date(std::size_t way) const {
-    return setting_.date(after_.ways[way].start);
-  }
-
-  Onward from_now_on(Reach starts, std::int32_t last_date) {
-    while (entered_ < from_.size() && after_.ways[entered_].start < starts.from) {
-      ++entered_;
-    }
-    if (entered_ == from_.size()) {
-      return {};
-    }
-    Onward result = from_[entered_];
-    if (date(entered_) != last_date) {
-      result.same_date = no_tally;
-    }
-    return result;
-  }
-
-  Onward in_window(Reach starts, std::int32_t last_date) {
     for (; entered_ < after_.prices.size() && after_.ways[entered_].start <= starts.until;
          ++entered_) {
       const Tally& here = after_.prices[entered_].any;
@@ -74,10 +38,13 @@ class ChainWindow {
             same_date_.empty() ? no_tally : same_date_.best()};
   }
 
+ private:
+  [[nodiscard]] std::int32_t date(std::size_t way) const {
+    return setting_.date(after_.ways[way].start);
+  }
+
   const Setting& setting_;
   Continuations after_;
-  bool ends_;
-  std::vector<Onward> from_;
   std::size_t entered_ = 0;
   std::size_t same_entered_ = 0;
   WindowBest<Tally, std::less<>> any_;

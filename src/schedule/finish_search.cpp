@@ -69,7 +69,9 @@ class FinishSearch {
  private:
   // By every section alone; looks at twice as many slots while a later end might still come first.
   Slot least_finish() {
-    constexpr Slot first_look = 1344;
+    constexpr Slot two_weeks = 1344;
+    // Where weather keeps work waiting, two weeks are seldom enough.
+    const Slot first_look = problem_.wet.empty() ? two_weeks : 2 * two_weeks;
     Slot length = std::min(problem_.horizon, standing_.clock + first_look);
     while (true) {
       look_ = std::make_unique<Look>(problem_, standing_, length, best_finish_);
@@ -92,7 +94,7 @@ class FinishSearch {
       return low_ + (high_ - low_) / 2;
     }
     const std::size_t place = std::min(finishes_.size() - 1, low_ + step_ - 1);
-    step_ *= 4;
+    step_ *= 16;
     return place;
   }
 

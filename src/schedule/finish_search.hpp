@@ -20,12 +20,13 @@ struct Look {
         reached_(std::make_shared<const ChainReach>(chain_reach(setting))),
         reach(*reached_),
         starts(setting, reach) {}
-  /// As far as another, with windows that end sooner: the chain reaches the same.
+  /// As far as another, with windows that end sooner: the chain reaches the same, and no start
+  /// is left that the other, as it is limited, has not.
   Look(const Look& other, Slot slack)
       : setting(other.setting, slack),
         reached_(other.reached_),
         reach(*reached_),
-        starts(setting, reach) {}
+        starts(setting, reach, setting.problem.units.rework ? nullptr : &other.starts) {}
   Look(const Look&) = delete;  // the parts refer to each other
   Look& operator=(const Look&) = delete;
 

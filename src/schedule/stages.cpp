@@ -1,11 +1,15 @@
 #include "stages.hpp"
 
+#include <algorithm>
+#include <utility>
+
 namespace basinwright::schedule {
 
-std::size_t Stages::number(const Coats& done) {
-  const auto [place, is_new] = numbers_.emplace(done, coats_.size());
-  if (is_new) {
-    coats_.push_back(done);
+std::size_t Stages::number(Coats done) {
+  // There are few, and `without` asks once for each: no index is worth its while.
+  const auto known = std::find(coats_.begin(), coats_.end(), done);
+  const auto number = static_cast<std::size_t>(known - coats_.begin());
+  if (known == coats_.end()) {
     Slot left = 0;
     for (std::size_t section = 0; section < done.size(); ++section) {
       for (std::size_t coat = done[section]; coat < setting_.coats(); ++coat) {
@@ -13,9 +17,10 @@ std::size_t Stages::number(const Coats& done) {
       }
     }
     left_.push_back(left);
-    without_.resize(coats_.size() * done.size(), 0);
+    without_.resize(left_.size() * done.size(), 0);
+    coats_.push_back(std::move(done));
   }
-  return place->second;
+  return number;
 }
 
 std::size_t Stages::without(std::size_t stage, std::size_t section) {
@@ -23,7 +28,7 @@ std::size_t Stages::without(std::size_t stage, std::size_t section) {
   if (without_[index] == 0) {
     Coats coats = coats_[stage];
     --coats[section];
-    const std::size_t result = number(coats);  // may grow `without_`
+    const std::size_t result = number(std::move(coats));  // may grow `without_`
     without_[index] = result + 1;
   }
   return without_[index] - 1;

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <vector>
 
 #include "setting.hpp"
@@ -14,9 +13,14 @@ class Stages {
  public:
   using Coats = std::vector<std::size_t>;
 
-  explicit Stages(const Setting& setting) : setting_(setting) {}
+  explicit Stages(const Setting& setting) : setting_(setting) {
+    const std::size_t usual = setting.coats() * setting.sections() + 1;
+    coats_.reserve(usual);
+    left_.reserve(usual);
+    without_.reserve(usual * setting.sections());
+  }
 
-  [[nodiscard]] std::size_t number(const Coats& done);
+  [[nodiscard]] std::size_t number(Coats done);
   [[nodiscard]] std::size_t count() const { return coats_.size(); }
   [[nodiscard]] const Coats& done(std::size_t stage) const { return coats_[stage]; }
   /// The stage with one coat less on a section.
@@ -28,7 +32,6 @@ class Stages {
 
  private:
   const Setting& setting_;
-  std::map<Coats, std::size_t> numbers_;
   std::vector<Coats> coats_;
   std::vector<Slot> left_;
   std::vector<std::size_t> without_;  // by stage and section; 0 is unknown, else one more

@@ -20,6 +20,21 @@ Slot StartSet::next(Slot from) const {
   return static_cast<Slot>(word * bits) + std::countr_zero(left);
 }
 
+Slot StartSet::gap(Slot from) const {
+  std::size_t word = at(from) / bits;
+  if (word >= words_.size()) {
+    return from;
+  }
+  std::uint64_t left = ~words_[word] & ~std::uint64_t{0} << at(from) % bits;
+  while (left == 0) {
+    if (++word == words_.size()) {
+      return static_cast<Slot>(word * bits);
+    }
+    left = ~words_[word];
+  }
+  return static_cast<Slot>(word * bits) + std::countr_zero(left);
+}
+
 Slot StartSet::previous(Slot until) const {
   if (until < 0 || words_.empty()) {
     return no_slot;

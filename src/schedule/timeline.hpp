@@ -60,14 +60,24 @@ class Openings {
   [[nodiscard]] Slot count() const { return rank_.back(); }
   /// The next `slots` open slots from an open `start`, pausing over closed ones.
   [[nodiscard]] Stretch resumed(Slot start, Slot slots) const {
-    return slots == 0 ? Stretch{start, start, 0, 0} : resumed_at(at(rank_[at(start)]), slots);
+    Stretch stretch;
+    return resume(at(rank_[at(start)]), slots, stretch) ? stretch : Stretch{};
   }
-  /// The same from the open slot of a rank.
-  [[nodiscard]] Stretch resumed_at(std::size_t rank, Slot slots) const {
-    if (slots == 0) {
-      return {slot_of_[rank], slot_of_[rank], 0, 0};
+  /// The same from the open slot of a rank, into a stretch without labour; false when there are not
+  /// so many.
+  [[nodiscard]] bool resume(std::size_t rank, Slot slots, Stretch& stretch) const {
+    const std::size_t count = at(slots);
+    if (rank + count > slot_of_.size()) {
+      return false;
     }
-    return rank + at(slots) <= slot_of_.size() ? ranks(rank, at(slots)) : Stretch{};
+    stretch.start = stretch.end = slot_of_[rank];
+    if (count > 0) {
+      const std::size_t last = rank + count - 1;
+      stretch.end = slot_of_[last] + 1;
+      stretch.labour = labour_[last + 1] - labour_[rank];
+      stretch.dates = dates_[last] - dates_[rank] + 1;
+    }
+    return true;
   }
   /// The `slots` open slots before `end`, the last of them at `end - 1`, which is open.
   [[nodiscard]] Stretch resumed_until(Slot end, Slot slots) const {
@@ -76,12 +86,15 @@ class Openings {
   }
   /// `slots` consecutive slots from `start`, whatever their dates.
   [[nodiscard]] Stretch unbroken(Slot start, Slot slots) const {
-    return unbroken_at(at(rank_[at(start)]), start, slots);
+    Stretch stretch;
+    return go_through(at(rank_[at(start)]), slots, stretch) ? stretch : Stretch{};
   }
-  /// The same from an open slot and its rank.
-  [[nodiscard]] Stretch unbroken_at(std::size_t rank, Slot start, Slot slots) const {
-    const Stretch stretch = slots == 0 ? Stretch{start, start, 0, 0} : resumed_at(rank, slots);
-    return stretch.start == start && stretch.end == start + slots ? stretch : Stretch{};
+  /// The same from the open slot of a rank, into a stretch without labour.
+  [[nodiscard]] bool go_through(std::size_t rank, Slot slots, Stretch& stretch) const {
+    const std::size_t last = rank + at(std::max<Slot>(slots, 1)) - 1;
+    return last < slot_of_.size() &&
+           slot_of_[last] - slot_of_[rank] == static_cast<Slot>(last - rank) &&
+           resume(rank, slots, stretch);
   }
 
  private:

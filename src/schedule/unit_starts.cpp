@@ -7,15 +7,66 @@
 #include "window_best.hpp"
 
 namespace basinwright::schedule {
+namespace {
 
-UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
-    : setting_(setting), reached_(setting.coats() * setting.sections()), leads_(reached_.size()) {
+// Whether a window holds any start of a set, asked for windows that only move forward: by runs of
+// starts, of which there are few a day.
+class RunsAhead {
+ public:
+  explicit RunsAhead(const StartSet& set) : set_(set) { go_on(0); }
+
+  [[nodiscard]] bool any(Reach window) {
+    while (until_ <= window.from && from_ != never) {
+      go_on(until_);
+    }
+    return from_ <= window.until;
+  }
+
+ private:
+  void go_on(Slot slot) {
+    from_ = set_.next(slot);
+    until_ = from_ == never ? never : set_.gap(from_);
+  }
+
+  const StartSet& set_;
+  Slot from_ = 0;   // of the first run that does not end before the window
+  Slot until_ = 0;  // the first slot after it
+};
+
+// Whether no slot in the time before a start is wet, asked of ever later starts.
+class DryBefore {
+ public:
+  DryBefore(const std::vector<char>& wet, Slot time) : wet_(wet), time_(time) {}
+
+  [[nodiscard]] bool holds(Slot start) {
+    for (; seen_ < std::min(at(start), wet_.size()); ++seen_) {
+      if (wet_[seen_] != 0) {
+        last_ = static_cast<Slot>(seen_);
+      }
+    }
+    return last_ == no_slot || last_ < start - time_;
+  }
+
+ private:
+  const std::vector<char>& wet_;
+  Slot time_;
+  Slot last_ = no_slot;  // the last wet slot seen
+  std::size_t seen_ = 0;
+};
+
+}  // namespace
+
+UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach, const UnitStarts* wider)
+    : setting_(setting),
+      reached_(setting.coats() * setting.sections()),
+      leads_(reached_.size()),
+      limited_(reached_.size()) {
   for (std::size_t coat = 0; coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       if (coat < first_coat(section)) {
         continue;
       }
-      reached_[index(coat, section)] = possible(coat, section, reach);
+      reached_[index(coat, section)] = possible(coat, section, reach, wider);
     }
   }
   for (std::size_t section = 0; section < setting.sections(); ++section) {
@@ -24,35 +75,46 @@ UnitStarts::UnitStarts(const Setting& setting, const ChainReach& reach)
           coat + 1 == setting.coats() ? last_leads(section) : leads(coat, section);
     }
   }
-  limited_ = reached_;
 }
 
-// In open slots on one date; the very first unit after its rain-free wait.
+// Of the starts that the calendar leaves, those after the chain or the coat below.
 StartSet UnitStarts::possible(std::size_t coat,
                               std::size_t section,
-                              const ChainReach& reach) const {
+                              const ChainReach& reach,
+                              const UnitStarts* wider) const {
   StartSet result(setting_.length);
-  const Slot slots = setting_.slots(coat, section);
-  const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
-  const std::vector<Slot>& open = setting_.painting().slots();
-  const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
-  // The slots from an open one are in a row where the last of so many lies so far from it.
-  for (auto start = first; open.end() - start >= slots; ++start) {
-    const Slot last = *start + slots - 1;
-    if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
-        reached(reach, coat, section, *start) && (!very_first || rain_free(*start))) {
-      result.add(*start);
+  const StartSet own = wider == nullptr ? by_calendar(coat, section) : StartSet();
+  const StartSet& all = wider == nullptr ? own : wider->of(coat, section);
+  const bool after_any = coat > first_coat(section) && !setting_.problem.units.rework;
+  const Reach apart = after_any ? before_coat(setting_, coat, section, 0) : Reach{};
+  RunsAhead below(after_any ? reached_[index(coat - 1, section)] : result);
+  Slot start = all.next(earliest(coat, section));
+  for (; start != never; start = all.next(start + 1)) {
+    if (after_any ? below.any({start + apart.from, start + apart.until})
+                  : reached(reach, coat, section, start)) {
+      result.add(start);
     }
   }
   return result;
 }
 
-bool UnitStarts::rain_free(Slot start) const {
-  const std::vector<char>& wet = setting_.problem.wet;
-  const Slot from = std::max<Slot>(0, start - capped(setting_.problem.anchor.rain_free));
-  const Slot until = std::min(start, static_cast<Slot>(wet.size()));
-  return from >= until ||
-         std::none_of(wet.begin() + from, wet.begin() + until, [](char slot) { return slot != 0; });
+// In open slots on one date; the very first unit after its rain-free wait.
+StartSet UnitStarts::by_calendar(std::size_t coat, std::size_t section) const {
+  StartSet result(setting_.length);
+  const Slot slots = setting_.slots(coat, section);
+  const bool very_first = coat == 0 && section == 0 && setting_.standing.bare;
+  const std::vector<Slot>& open = setting_.painting().slots();
+  DryBefore dry(setting_.problem.wet, capped(setting_.problem.anchor.rain_free));
+  // The slots from an open one are in a row where the last of so many lies so far from it.
+  const auto first = std::lower_bound(open.begin(), open.end(), earliest(coat, section));
+  for (auto start = first; open.end() - start >= slots; ++start) {
+    const Slot last = *start + slots - 1;
+    if (*(start + (slots - 1)) == last && setting_.date(last) == setting_.date(*start) &&
+        (!very_first || dry.holds(*start))) {
+      result.add(*start);
+    }
+  }
+  return result;
 }
 
 // By the section before, which has its coat first.
@@ -149,17 +211,18 @@ UnitStarts::Leads UnitStarts::leads(std::size_t coat, std::size_t section) const
   const StartSet& following = reached_[index(coat + 1, section)];
   const Leads& next = leads_[index(coat + 1, section)];
   const Slot slots = setting_.slots(coat, section);
+  // The same for every start.
+  const Reach apart = after_coat(setting_, coat + 1, section, {coat + 1, 0, slots, no_slot});
   WindowBest<Slot, std::less<>> window;
   Slot entered = following.next(0);
   for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
-    const SectionStanding placed{coat + 1, start, start + slots, no_slot};
-    const Reach reach = after_coat(setting_, coat + 1, section, placed);
-    for (; entered <= reach.until && entered != never; entered = following.next(entered + 1)) {
+    const Slot until = start + apart.until;
+    for (; entered <= until && entered != never; entered = following.next(entered + 1)) {
       window.enter(entered, next[at(entered)]);
     }
-    window.leave_before(std::max(reach.from, placed.end));
+    window.leave_before(start + std::max(apart.from, slots));
     result[at(start)] = window.empty() ? never : window.best();
-    const Slot from = placed.end + capped(setting_.problem.units.recoat[coat].min);
+    const Slot from = start + slots + capped(setting_.problem.units.recoat[coat].min);
     if (!rework.empty() && from < setting_.length) {
       result[at(start)] = std::min(result[at(start)], rework[at(from)]);
     }
@@ -172,7 +235,12 @@ Slot UnitStarts::least_finish() const {
   for (std::size_t section = 0; section < setting_.sections(); ++section) {
     if (first_coat(section) < setting_.coats()) {
       const Leads& all = leads_[index(first_coat(section), section)];
-      result = std::max(result, *std::min_element(all.begin(), all.end()));
+      const StartSet& set = reached_[index(first_coat(section), section)];
+      Slot least = never;
+      for (Slot start = set.next(0); start != never; start = set.next(start + 1)) {
+        least = std::min(least, all[at(start)]);
+      }
+      result = std::max(result, least);
     }
   }
   return result;

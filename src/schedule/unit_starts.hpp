@@ -22,6 +22,8 @@ class StartSet {
   }
   /// The first start at or after `from`; never when there is none.
   [[nodiscard]] Slot next(Slot from) const;
+  /// The first slot at or after `from` that is none.
+  [[nodiscard]] Slot gap(Slot from) const;
   /// The last start at or before `until`; no_slot when there is none.
   [[nodiscard]] Slot previous(Slot until) const;
   [[nodiscard]] bool any(Reach reach) const { return next(reach.from) <= reach.until; }
@@ -35,7 +37,9 @@ class StartSet {
 /// from which it could lead to a finish. No programme uses another start.
 class UnitStarts {
  public:
-  UnitStarts(const Setting& setting, const ChainReach& reach);
+  /// @param wider of the same problem with windows that end later: its starts, as limited, are all
+  ///              that may be left; nothing: all that the calendar leaves
+  UnitStarts(const Setting& setting, const ChainReach& reach, const UnitStarts* wider = nullptr);
 
   /// No programme finishes earlier; never when there is none.
   [[nodiscard]] Slot least_finish() const;
@@ -43,7 +47,7 @@ class UnitStarts {
   void limit(Slot finish);
 
   [[nodiscard]] const StartSet& of(std::size_t coat, std::size_t section) const {
-    return limited_[index(coat, section)];
+    return (limit_ == no_slot ? reached_ : limited_)[index(coat, section)];
   }
 
  private:
@@ -57,8 +61,9 @@ class UnitStarts {
   }
   [[nodiscard]] StartSet possible(std::size_t coat,
                                   std::size_t section,
-                                  const ChainReach& reach) const;
-  [[nodiscard]] bool rain_free(Slot start) const;
+                                  const ChainReach& reach,
+                                  const UnitStarts* wider) const;
+  [[nodiscard]] StartSet by_calendar(std::size_t coat, std::size_t section) const;
   [[nodiscard]] bool reached(const ChainReach& reach,
                              std::size_t coat,
                              std::size_t section,

@@ -1,6 +1,7 @@
 // Sets of slots under bounds on their differences.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <vector>
 
@@ -15,7 +16,7 @@ class Zone {
  public:
   explicit Zone(std::size_t variables);
 
-  [[nodiscard]] Slot bound(std::size_t i, std::size_t j) const { return bounds_[i * size_ + j]; }
+  [[nodiscard]] Slot bound(std::size_t i, std::size_t j) const { return bounds()[i * size_ + j]; }
   [[nodiscard]] Slot most(std::size_t i) const { return bound(i, 0); }
   /// Minus `never` where there is none.
   [[nodiscard]] Slot least(std::size_t i) const { return -bound(0, i); }
@@ -31,8 +32,17 @@ class Zone {
   [[nodiscard]] bool holds(const Zone& other) const;
 
  private:
+  // Of up to three sections they stand in the zone itself: labels are copied often.
+  static constexpr std::size_t most_within = 64;
+
+  [[nodiscard]] const Slot* bounds() const {
+    return size_ * size_ > most_within ? many_.data() : few_.data();
+  }
+  [[nodiscard]] Slot* bounds() { return size_ * size_ > most_within ? many_.data() : few_.data(); }
+
   std::size_t size_;
-  std::vector<Slot> bounds_;
+  std::array<Slot, most_within> few_;
+  std::vector<Slot> many_;
 };
 
 }  // namespace basinwright::schedule

@@ -65,8 +65,12 @@ bool ZoneSuffixes::complete(std::size_t stage) const {
 
 std::vector<ZoneSuffixes::Day> ZoneSuffixes::days() const {
   std::vector<Day> result;
+  const Slot first = setting_.standing.clock;
+  if (first < setting_.length) {
+    result.reserve(at(setting_.date(setting_.length - 1) - setting_.date(first)) + 1);
+  }
   const auto begin = setting_.problem.date_of.begin();
-  for (Slot from = setting_.standing.clock; from < setting_.length;) {
+  for (Slot from = first; from < setting_.length;) {
     const auto next = std::upper_bound(begin + from, begin + setting_.length, setting_.date(from));
     const auto to = static_cast<Slot>(next - begin);
     result.push_back({from, to});
@@ -134,6 +138,10 @@ void ZoneSuffixes::clean(Labels& labels) {
 
 // Ends of the last unit in a row that finish alike.
 void ZoneSuffixes::roots(Day day) {
+  const auto of_last_coat = pieces_.end() - static_cast<std::ptrdiff_t>(setting_.sections());
+  if (std::all_of(of_last_coat, pieces_.end(), [](const auto& pieces) { return pieces.empty(); })) {
+    return;
+  }
   const auto& finish = setting_.problem.finish;
   Reach ends{0, no_slot};
   for (Slot end = day.from + 1; end <= day.to; ++end) {

@@ -25,6 +25,9 @@ class Teller {
   Programme tell() {
     programme_.feasible = true;
     programme_.split_coats = answer_.objective.splits;
+    // Vacuuming before the units, and up to seven steps after them.
+    constexpr std::size_t after = 7;
+    programme_.bookings.reserve(2 * answer_.bookings.size() + after);
     tell_past();
     for (const schedule::Booking& b : answer_.bookings) {
       if (b.what == schedule::Booking::What::task) {

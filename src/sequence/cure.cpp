@@ -27,18 +27,31 @@ Cure::Cure(const ProgrammeQuestion& q,
     const double degrees = mean ? (*mean - low).in(units::kelvins) : 0.0;
     const double step = cold + (warm - cold) * std::clamp(degrees / span, 0.0, 1.0);
     days_.push_back({s, mean.has_value(), measured.has_value()});
-    for (; s <= timeline.size() && timeline.day(s) == day; ++s) {
+    const auto next = std::upper_bound(timeline.days().begin() + s, timeline.days().end(), day);
+    const auto stop = static_cast<std::int32_t>(next - timeline.days().begin());
+    for (; s < stop; ++s) {
       progress_[static_cast<std::size_t>(s)] = sum;
       sum += step;
     }
+    if (s == timeline.size()) progress_[static_cast<std::size_t>(s++)] = sum;
   }
 }
 
-std::int32_t Cure::done(std::int32_t end) const {
+double Cure::wanted(std::int32_t end) const {
   // The sum of a thousand small steps may fall a hair short of 1.
   constexpr double slack = 1e-9;
-  const double wanted = progress_[static_cast<std::size_t>(end)] + 1.0 - slack;
-  const auto it = std::lower_bound(progress_.begin(), progress_.end(), wanted);
+  return progress_[static_cast<std::size_t>(end)] + 1.0 - slack;
+}
+
+std::int32_t Cure::done(std::int32_t end) const {
+  const auto it = std::lower_bound(progress_.begin(), progress_.end(), wanted(end));
+  return it == progress_.end() ? -1 : static_cast<std::int32_t>(it - progress_.begin());
+}
+
+std::int32_t Cure::done(std::int32_t end, std::int32_t since) const {
+  const double sum = wanted(end);
+  auto it = progress_.begin() + since;
+  while (it != progress_.end() && *it < sum) ++it;
   return it == progress_.end() ? -1 : static_cast<std::int32_t>(it - progress_.begin());
 }
 

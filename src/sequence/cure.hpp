@@ -21,6 +21,8 @@ class Cure {
        const weather::Conditions* conditions);
   /// First slot at which the cure is complete; -1 beyond the horizon.
   [[nodiscard]] std::int32_t done(std::int32_t end) const;
+  /// The same where a coat that ended before this one is cured at `since`, and not before.
+  [[nodiscard]] std::int32_t done(std::int32_t end, std::int32_t since) const;
   /// Whether every day from `end` to there has a known temperature.
   [[nodiscard]] bool known(std::int32_t end, std::int32_t done) const;
   /// Whether any day between has its mean from the weather.
@@ -32,6 +34,8 @@ class Cure {
     bool known = false;       ///< Whether it has a temperature.
     bool by_weather = false;  ///< Whether that is the weather's mean.
   };
+  /// The sum at which a coat that ends at a slot has cured.
+  [[nodiscard]] double wanted(std::int32_t end) const;
   /// The days from one slot to before another.
   [[nodiscard]] std::span<const Day> between(std::int32_t end, std::int32_t done) const;
 

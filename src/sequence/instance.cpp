@@ -28,6 +28,43 @@ std::int32_t etch_quarters(const Work& work, int groups) {
   return task_quarters(work.person_hours / std::max(1, work.people) / groups);
 }
 
+// What the work of a time costs: labour, and an attendance for each date.
+class WorkCost {
+ public:
+  WorkCost(const OpenSlots& open, const schedule::Problem& problem)
+      : open_(open),
+        problem_(problem),
+        costs_(open.all().size() + 1),
+        dates_(open.all().size()),
+        begun_(open.all().size()) {
+    std::int32_t begun = 0;
+    for (std::size_t rank = 0; rank < dates_.size(); ++rank) {
+      const auto slot = static_cast<std::size_t>(open.all()[rank]);
+      costs_[rank + 1] = costs_[rank] + problem.cost_of[slot];
+      dates_[rank] = problem.date_of[slot];
+      begun += rank > 0 && dates_[rank] == dates_[rank - 1] ? 0 : 1;
+      begun_[rank] = begun;
+    }
+  }
+
+  /// Of the open slots in [from, to). The date that is attended already becomes that of the last.
+  [[nodiscard]] std::int64_t cost(Slot from, Slot to, std::int32_t& attended) const {
+    const Slot slots = open_.between(from, to);
+    if (slots <= 0) return 0;
+    const auto first = static_cast<std::size_t>(open_.between(0, from));
+    const std::size_t last = first + static_cast<std::size_t>(slots) - 1;
+    const std::int32_t more = begun_[last] - begun_[first] + (dates_[first] == attended ? 0 : 1);
+    attended = dates_[last];
+    return costs_[last + 1] - costs_[first] + problem_.attendance * more;
+  }
+
+ private:
+  const OpenSlots& open_;
+  const schedule::Problem& problem_;
+  std::vector<std::int64_t> costs_;          // of the slots before each rank
+  std::vector<std::int32_t> dates_, begun_;  // of each rank: its date, the dates begun up to it
+};
+
 }  // namespace
 
 int etch_groups(const ProgrammeQuestion& q) {
@@ -47,7 +84,7 @@ int etch_groups(const ProgrammeQuestion& q) {
 
 Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
-      tail_work_{find("unmask"), find("refit"), done("unmask"), done("refit"), done("fill")},
+      tail_work_(tail_work()),
       setting_(setting),
       timeline_(question.start, setting.days, question.calendar.clock_changes),
       work_slots_(dates::work_slots(timeline_, question.calendar, quarters_up(question.clean_up))),
@@ -72,6 +109,18 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
   offer_rework();
   build_past();
   build_finish();
+}
+
+Instance::TailWork Instance::tail_work() const {
+  const Work* unmask = find("unmask");
+  const Work* refit = find("refit");
+  return {unmask,
+          refit,
+          done("unmask"),
+          done("refit"),
+          done("fill"),
+          unmask == nullptr ? 0 : crew_quarters(*unmask),
+          refit == nullptr ? 0 : crew_quarters(*refit)};
 }
 
 void Instance::build_calendars() {
@@ -227,28 +276,35 @@ void Instance::weigh() {
     const std::size_t week = q_.weight_of_quarter.size();
     const std::size_t weekday = (first + week + static_cast<std::size_t>(day)) % week;
     const std::int64_t cost = q_.weight_of_quarter[weekday];
-    for (; s < problem_.cost_of.size() && problem_.date_of[s] == day; ++s)
-      problem_.cost_of[s] = cost;
+    const auto from = problem_.date_of.begin() + static_cast<std::ptrdiff_t>(s);
+    const auto next = std::upper_bound(from, problem_.date_of.end(), day);
+    std::fill_n(problem_.cost_of.begin() + static_cast<std::ptrdiff_t>(s), next - from, cost);
+    s += static_cast<std::size_t>(next - from);
   }
   problem_.attendance = q_.weight_of_attendance;
 }
 
 std::optional<Tail> Instance::tail(std::int32_t end) const {
+  return tail(end, cure_.done(end));
+}
+
+std::optional<Tail> Instance::tail(std::int32_t end, std::int32_t cure_end) const {
   Tail t;
   const Work* unmask = tail_work_.unmask;
   const Work* refit = tail_work_.refit;
   const std::int32_t from = std::max(end, now_);
   t.unmask_start = unmask == nullptr ? end : open_work_.next(from);
-  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, crew_quarters(*unmask));
+  t.unmask_end = unmask == nullptr ? end : open_work_.end_of(from, tail_work_.unmask_quarters);
   if (const Done* d = tail_work_.unmask_done) {
     t.unmask_start = timeline_.slot(d->start);
     t.unmask_end = expected_end(*d, t.unmask_start);
   }
-  t.cure_end = cure_.done(end);
+  t.cure_end = cure_end;
   if (t.unmask_start < 0 || t.unmask_end < 0 || t.cure_end < 0) return {};
   const std::int32_t cured = std::max(t.cure_end, now_);
   t.refit_start = open_work_.next(cured);
-  t.refit_end = refit == nullptr ? t.refit_start : open_work_.end_of(cured, crew_quarters(*refit));
+  t.refit_end =
+      refit == nullptr ? t.refit_start : open_work_.end_of(cured, tail_work_.refit_quarters);
   if (const Done* d = tail_work_.refit_done) {
     t.refit_start = timeline_.slot(d->start);
     t.refit_end = expected_end(*d, t.refit_start);
@@ -263,21 +319,18 @@ std::optional<Tail> Instance::tail(std::int32_t end) const {
 void Instance::build_finish() {
   problem_.finish.resize(static_cast<std::size_t>(problem_.horizon) + 1);
   const auto& paint = problem_.calendars[on_paint];
-  const std::vector<std::int32_t>& days = timeline_.days();
+  const WorkCost work(open_work_, problem_);
+  Slot cured = 0;
   for (Slot e = 1; e <= problem_.horizon; ++e) {
     if (paint[static_cast<std::size_t>(e) - 1] == 0 && e != painted_until_) continue;
-    const auto after = tail(e);
+    if (cured >= 0) cured = cure_.done(e, cured);
+    const auto after = tail(e, cured);
     if (!after) continue;
     std::int64_t cost = 0;
-    std::int32_t day = days[static_cast<std::size_t>(e) - 1];
+    std::int32_t day = timeline_.day(e - 1);
     for (const auto& [from, to] : {std::pair(after->unmask_start, after->unmask_end),
                                    std::pair(after->refit_start, after->refit_end)}) {
-      for (auto s = static_cast<std::size_t>(from); s < static_cast<std::size_t>(to); ++s) {
-        if (work_slots_[s] == 0) continue;
-        cost += problem_.cost_of[s];
-        if (days[s] != day) cost += problem_.attendance;
-        day = days[s];
-      }
+      cost += work.cost(from, to, day);
     }
     problem_.finish[static_cast<std::size_t>(e)] = schedule::Finish{after->fill_start, cost};
   }

@@ -49,6 +49,8 @@ class Instance {
   [[nodiscard]] const schedule::Calendar& painting_calendar() const { return painting_; }
   /// The tail after a last coat that ends at a slot; nothing when it leaves the horizon.
   [[nodiscard]] std::optional<Tail> tail(std::int32_t end) const;
+  /// The same where it is known when the coat has cured.
+  [[nodiscard]] std::optional<Tail> tail(std::int32_t end, std::int32_t cure_end) const;
   /// Quarters to vacuum a section before each coat.
   [[nodiscard]] std::int32_t vacuum_quarters(std::size_t section) const;
   /// People on site who do not paint.
@@ -91,7 +93,10 @@ class Instance {
     const Done* unmask_done = nullptr;
     const Done* refit_done = nullptr;
     const Done* fill_done = nullptr;
+    std::int32_t unmask_quarters = 0;
+    std::int32_t refit_quarters = 0;
   };
+  [[nodiscard]] TailWork tail_work() const;
 
   const ProgrammeQuestion& q_;
   TailWork tail_work_;

@@ -39,6 +39,8 @@ class OpenSlots {
     }
     rank_.back() = static_cast<std::int32_t>(rank);
   }
+  /// All of them, ascending.
+  [[nodiscard]] const std::vector<std::int32_t>& all() const { return position_; }
   /// First open slot at or after s; -1 when there is none.
   [[nodiscard]] std::int32_t next(std::int32_t s) const { return at(rank(s)); }
   /// End of p open slots from the first at or after s; -1 when they do not all fit.

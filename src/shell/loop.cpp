@@ -68,7 +68,12 @@ Box box_of(const Loop& loop) {
 
 std::vector<Piece> clip(const Piece& curve, const HalfPlane& side) {
   std::vector<Piece> kept;
-  for (const Piece& piece : split(curve, curve.cuts(side))) {
+  const std::vector<double> cuts = curve.cuts(side);
+  if (cuts.empty()) {
+    if (side.at(curve.at(0.5)) > on_plane) kept.push_back(curve);
+    return kept;
+  }
+  for (const Piece& piece : split(curve, cuts)) {
     if (side.at(piece.at(0.5)) > on_plane) kept.push_back(piece);
   }
   return kept;

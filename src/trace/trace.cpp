@@ -62,6 +62,8 @@ void Trace::absorb(const Trace& other, std::span<const Renamed> rules) {
 
 void Trace::list(std::string_view key, Amount value, const sources::Source& source) {
   if (std::ranges::find(used_, key, &Used::key) != used_.end()) return;
+  constexpr std::size_t usual = 96;
+  if (used_.empty()) used_.reserve(usual);
   used_.push_back({std::string(key), value, source});
 }
 

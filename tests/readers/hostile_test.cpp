@@ -1,5 +1,6 @@
 // Every value of the full files replaced by values nobody would write: nothing may be thrown, and
 // what is not refused must be whole.
+#include "basinwright/sources/pointer.hpp"
 #include "reading.hpp"
 
 using namespace reading;
@@ -38,7 +39,7 @@ void all_pointers(const json& node, const std::string& at, std::vector<std::stri
   out.push_back(at);
   if (node.is_object()) {
     for (const auto& [key, value] : node.items()) {
-      all_pointers(value, at + "/" + readers::pointer_part(key), out);
+      all_pointers(value, at + "/" + basinwright::sources::pointer_part(key), out);
     }
   }
   if (node.is_array()) {

@@ -16,6 +16,7 @@
 #include "basinwright/quote/price.hpp"
 #include "basinwright/sequence/programme.hpp"
 #include "basinwright/shell/pool.hpp"
+#include "basinwright/shell/take_off.hpp"
 #include "basinwright/sources/source.hpp"
 #include "basinwright/units/parse.hpp"
 
@@ -74,6 +75,7 @@ struct Body {
   std::vector<Adjustment> adjust;
   std::string pointer;  ///< Where it stands in the job file.
   bool rim_to_water_given = false, tape_tolerance_given = false;
+  std::optional<shell::TakeOff> taken_off;  ///< When its geometry was checked; nothing: not yet.
 };
 
 /// What was found on a part of the shell; the first that matches a part holds.

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <mutex>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "basinwright/quote/purchases.hpp"
@@ -27,7 +27,7 @@ class PurchaseMemory {
  private:
   std::size_t most_;
   std::mutex lock_;
-  std::map<std::string, Purchase> found_;
+  std::unordered_map<std::string, Purchase> found_;
 };
 
 }  // namespace basinwright::quote

@@ -7,6 +7,7 @@
 #include <memory>
 #include <mutex>
 #include <string>
+#include <unordered_map>
 
 #include "basinwright/sequence/programme.hpp"
 #include "basinwright/sequence/read_weather.hpp"
@@ -33,7 +34,7 @@ class Memory {
   std::size_t most_;
   std::mutex lock_;
   /// Those asked for lately, and those before them: when the first are too many the others go.
-  std::map<std::string, Programme> late_, early_;
+  std::unordered_map<std::string, Programme> late_, early_;
   std::map<std::string, std::shared_ptr<const ReadWeather>> read_;  ///< By number and rules.
 };
 
