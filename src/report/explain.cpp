@@ -22,9 +22,9 @@ const trace::Step* by_alias(const Subject& s, std::string_view quantity) {
   return nullptr;
 }
 
-// A row of the list.
+// A row of the list; machines get the key by which the page's JSON has the number.
 document::Row row_of(const Subject& s, const trace::Step& step, const Called& called) {
-  return {{Cells::words(called.alias.empty() ? step.key : called.alias),
+  return {{{called.alias.empty() ? step.key : called.alias, document::Value(step.key)},
            Cells::words(called.words),
            Cells::words(shown(step.value, step.key, s.units)),
            Cells::words(step.formula)}};
