@@ -9,7 +9,7 @@ namespace basinwright::report {
 document::Document odds(const Subject& s) {
   document::Document d;
   d.title = say::odds_of_the_dates;
-  d.subtitle = s.job.heading.number;
+  d.subtitle = subtitle_of(s.job);
   d.notices = notices(s);
   d.sections = {version_section(), heading_section(s)};
   if (s.odds == nullptr) return d;
