@@ -7,11 +7,12 @@ source=$(cd "$(dirname "$0")/../.." && pwd)
 mkdir -p "$1"
 folder=$(cd "$1" && pwd)
 export CCACHE_DISABLE=1
-SOURCE_DATE_EPOCH=$(git -C "$source" log -1 --format=%ct)
+commit=$(git -C "$source" rev-parse HEAD)  # Somebody may commit meanwhile.
+SOURCE_DATE_EPOCH=$(git -C "$source" log -1 --format=%ct "$commit")
 export SOURCE_DATE_EPOCH
 for place in one another/deeper; do
   mkdir -p "$folder/$place"
-  git -C "$source" archive HEAD | tar -x -C "$folder/$place"
+  git -C "$source" archive "$commit" | tar -x -C "$folder/$place"
   cmake -S "$folder/$place" -B "$folder/$place/build" -DCMAKE_BUILD_TYPE=Release -DBASINWRIGHT_TESTS=OFF >/dev/null
   cmake --build "$folder/$place/build" -j2 >/dev/null
   (cd "$folder/$place/build" && cpack >/dev/null)
