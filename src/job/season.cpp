@@ -148,7 +148,7 @@ class Maker {
 
   // The crews and the order of the season kept, each job as early as the weather of a year allows.
   void replay(Season& out) const {
-    const int days = season_days(q_);
+    const int days = season_days(q_, out.start);
     const odds::Years years = odds::years_of(*q_.past, {out.start, days});
     out.left_out = years.left_out;
     if (years.years.empty()) return;

@@ -113,12 +113,15 @@ std::optional<dates::Moment> end_of_facts(const sequence::Posed& posed) {
 
 }  // namespace
 
-int season_days(const SeasonQuestion& question) {
+int season_days(const SeasonQuestion& question, dates::Date start) {
   constexpr std::size_t shorter = 150;
   constexpr std::size_t half = 15;  // days that a job may keep its crew on average
   constexpr std::size_t most = 500;
   const std::size_t crews = std::max<std::size_t>(1, question.crews.size());
-  return static_cast<int>(std::min(most, shorter + half * (question.jobs.size() / crews)));
+  int begun = 0;
+  for (const SeasonJob& job : question.jobs)
+    begun = std::max(begun, sequence::days_in_hand(start, job.past));
+  return begun + static_cast<int>(std::min(most, shorter + half * (question.jobs.size() / crews)));
 }
 
 PosedJob::PosedJob(const SeasonQuestion& question,
@@ -127,7 +130,10 @@ PosedJob::PosedJob(const SeasonQuestion& question,
                    std::size_t job,
                    std::size_t crew,
                    const SeasonChange& change)
-    : j_(question.jobs[job]), weather_(now.weather), change_(change), days_(season_days(question)) {
+    : j_(question.jobs[job]),
+      weather_(now.weather),
+      change_(change),
+      days_(season_days(question, *now.start)) {
   const SeasonCrew& who = question.crews[crew];
   job_ = on_crew(j_, who, *now.start, change);
   Circumstances circumstances = now;

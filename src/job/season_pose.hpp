@@ -100,7 +100,8 @@ class PosedSeason {
   season::Problem problem_;
 };
 
-/// How far ahead a season is looked at, in days.
-[[nodiscard]] int season_days(const SeasonQuestion& question);
+/// How many days from `start`, the season's first, are looked at; what a job has been in hand comes
+/// on top.
+[[nodiscard]] int season_days(const SeasonQuestion& question, dates::Date start);
 
 }  // namespace basinwright::job

@@ -29,6 +29,8 @@ class Freezer {
     assume_what_must_be_done();
     split_sections();
     split_tasks();
+    // What is still to do has as long as if nothing were done.
+    q_.most_days += days_in_hand(q_.start, q_.past);
     return std::move(q_);
   }
 

@@ -273,8 +273,7 @@ class Looker {
 std::vector<Chance> look_ahead(const ProgrammeQuestion& q,
                                const weather::Conditions* conditions,
                                const Programme& programme) {
-  const auto past = (q.past->now.date() - q.start).count();
-  const auto days = static_cast<int>(std::max<std::int64_t>(0, past)) + days_looked_at;
+  const int days = days_in_hand(q.start, q.past) + days_looked_at;
   const Instance instance(q, {days, conditions, {}, {{}, false, true}});
   return Looker(q, instance, programme).look();
 }

@@ -40,8 +40,7 @@ bool any_open(const schedule::Calendar& open, Slot from, Slot until) {
 }
 
 Instance looked_at(const ProgrammeQuestion& q, const weather::Conditions* conditions) {
-  const auto past = (q.past->now.date() - q.start).count();
-  const auto days = static_cast<int>(std::max<std::int64_t>(0, past)) + days_looked_at;
+  const int days = days_in_hand(q.start, q.past) + days_looked_at;
   return Instance(q, {days, conditions, {}, {{}, false, true}});
 }
 

@@ -39,10 +39,10 @@ constexpr int long_look = 120;  // days
 // weather is looked at for longer, and so is one that has begun.
 std::vector<int> horizons(const ProgrammeQuestion& q) {
   constexpr std::array shorter{28, 56, long_look};
-  constexpr int of_begun = 120;
+  const int begun = days_in_hand(q.start, q.past);
   std::vector<int> days;
   for (const int d : shorter) {
-    if (d < q.most_days && (!q.past || d >= of_begun)) days.push_back(d);
+    if (begun + d < q.most_days && (!q.past || d == long_look)) days.push_back(begun + d);
   }
   days.push_back(q.most_days);
   return days;

@@ -81,16 +81,28 @@ def batch(a, jobs):
 def spreadsheet(a, folder, each):
     if not shutil.which("soffice"):
         return skip("workbook", "LibreOffice Calc is not installed")
-    book = pathlib.Path(folder, "quotes.fods")
-    book.write_text(workbook.text(1000, f"{a.source}/examples/plain-pool.weather.csv"), encoding="utf-8")
-    convert = ["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
-               "--outdir", folder, str(book)]
-    timed(convert)  # The first run makes its profile.
-    took = timed(convert)[0]
-    last = pathlib.Path(folder, "quotes.csv").read_text(encoding="utf-8").strip().splitlines()[-1]
-    if not float(last.split(",")[-1]) > 0 or "#" in last or "Err" in last:
-        sys.exit(f"the workbook was not calculated: {last}")
-    row("a quote in batch", each, "a quote of 1,000 in a recalculated workbook", took / 1000, "<= 0.02")
+    weather = f"{a.source}/examples/plain-pool.weather.csv"
+    jobs = workbook.jobs(1000)
+    books = [pathlib.Path(folder, f"{n}.fods") for n in range(len(jobs))]
+    for book, job in zip(books, jobs):
+        book.write_text(workbook.text([job], weather), encoding="utf-8")
+    together = pathlib.Path(folder, "quotes.fods")
+    together.write_text(workbook.text(jobs, weather), encoding="utf-8")
+
+    def recalculated(files):
+        took = timed(["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
+                      "--outdir", folder, *map(str, files)])[0]
+        for file in files:
+            last = file.with_suffix(".csv").read_text(encoding="utf-8").strip().splitlines()[-1]
+            if not float(last.split(",")[-1]) > 0 or "#" in last or "Err" in last:
+                sys.exit(f"{file.name} was not calculated: {last}")
+        return took / len(jobs)
+
+    recalculated([together])  # The first run makes its profile.
+    # What a contractor has: a file for each client. All are handed to one run, so that it starts once.
+    row("a quote in batch", each, "one of 1,000 recalculated workbooks, LibreOffice started once", recalculated(books),
+        "<= 0.02")
+    row("a quote in batch", each, "one of 1,000 rows in one recalculated workbook", recalculated([together]), "<= 0.02")
 
 
 def constraints(a, folder):

@@ -1,5 +1,5 @@
 """Quotes as somebody would build them in a spreadsheet: a row a pool, rates in the formulas, dates by the good mornings of one
-sheet of weather.
+sheet of weather. All pools in one workbook, or a workbook for each client, saved from the last one's.
 
 The pools are those of job_stream.py. Still far less than a job sheet has (one floor formula, no openings of the crew's day, no
 windows that close, no sections), so that a comparison flatters the spreadsheet.
@@ -125,16 +125,20 @@ def quote(job, row):
     return [number(v) for v in given] + [formula(f, r=row) for f in QUOTE]
 
 
-def text(rows, weather_file):
+def jobs(count):
     dice = random.Random(1)
+    return [job_stream.job(dice, number) for number in range(1, count + 1)]
+
+
+def text(of_jobs, weather_file):
     hours = weather(weather_file)
     first = serial(datetime.date(2027, 5, 1))
     days = [[number(first + d)] + [formula(f, r=d + 1, next=d + 2, n=len(hours)) for f in DAY] for d in range(DAYS)]
     # The sheet read back is the first.
-    quotes = [quote(job_stream.job(dice, r), r) for r in range(1, rows + 1)]
+    quotes = [quote(job, row) for row, job in enumerate(of_jobs, 1)]
     return HEAD + sheet("quotes", quotes) + sheet("days", days) + sheet("weather", hours) + TAIL
 
 
 if __name__ == "__main__":
     import sys
-    pathlib.Path(sys.argv[1]).write_text(text(int(sys.argv[2]), sys.argv[3]), encoding="utf-8")
+    pathlib.Path(sys.argv[1]).write_text(text(jobs(int(sys.argv[2])), sys.argv[3]), encoding="utf-8")

@@ -165,6 +165,14 @@ def begun(folder):
     for job in ("A", "B"):
         if not line(page, job).get("full"):
             wrong(job, "has no dates beside the other")
+
+    # Left lying over a winter, and over years: what is left is booked from now on, for both.
+    for now in ("2028-05-08T06:00", "2031-05-12T06:00"):
+        page = season.page("--log", log, "--now", now)
+        same("what a winter takes", [(row["job"], row["task"]) for row in page["lost"]], [("A", "rework")])
+        for job in ("A", "B"):
+            if not line(page, job).get("full") or any(now[:10] > to[:10] and "Coat 2" in what for _, to, what in stays(page, job)):
+                wrong(job, "is not booked on from", now, line(page, job), stays(page, job))
     season.run("--log", f"C={season.path('a.log')}", status=1)
     season.run("--log", f"A={season.path('none.log')}", status=4)
     season.run("--log", season.path("a.log"), status=2)

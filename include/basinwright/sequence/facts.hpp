@@ -1,6 +1,8 @@
 // What has really been done, for a programme of the rest.
 #pragma once
 
+#include <algorithm>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,6 +35,11 @@ struct Past {
   bool look_ahead = false;     ///< Find out what may be begun next.
   bool rounded = false;        ///< Some time of a coat was no quarter hour and was rounded up.
 };
+
+/// Days that a job first worked on at `start` has been in hand; none without a past.
+[[nodiscard]] inline int days_in_hand(dates::Date start, const std::optional<Past>& past) {
+  return past ? static_cast<int>(std::max<std::int64_t>(0, (past->now.date() - start).count())) : 0;
+}
 
 /// What a lost recoat window costs: abrading and cleaning a section. How soon after it the next
 /// coat may and must follow is a wait.

@@ -45,7 +45,7 @@ struct ProgrammeQuestion {
   std::array<std::int64_t, 7> weight_of_quarter{};
   std::int64_t weight_of_attendance = 0;
   SiteWeather weather;  ///< Without a record: the calendar alone.
-  int most_days = 500;  ///< How far ahead is looked, at most.
+  int most_days = 500;  ///< How far ahead is looked, at most; of a begun job from its now.
   bool reasons = true;  ///< Whether to find out what excludes what when there are no dates.
   std::optional<Past> past = {};  ///< For the rest of a job that has begun.
   ReworkRules rework = {};
