@@ -7,10 +7,10 @@
 #include <string_view>
 #include <utility>
 
-#include "basinwright/diagnostics/diagnostic.hpp"
 #include "basinwright/readers/starter.hpp"
 #include "basinwright/report/pages.hpp"
 #include "command_line.hpp"
+#include "mistyped.hpp"
 
 namespace basinwright::cli {
 namespace {
@@ -296,19 +296,6 @@ CommandPage page_of(const CommandRow& row, CLI::App& sub) {
   return page;
 }
 
-std::string meant(std::string_view word, const std::vector<std::string>& known) {
-  const std::string_view near = diagnostics::nearest(word, {known.begin(), known.end()});
-  return near.empty() ? "" : " Did you mean \"" + std::string(near) + "\"?";
-}
-
-// A first word that is neither command nor file was meant as one of the two.
-Leave unknown_word(const std::string& word) {
-  std::vector<std::string> names;
-  for (const CommandRow& row : commands()) names.emplace_back(row.name);
-  return misuse("there is no command and no file \"" + word + "\"." + meant(word, names) +
-                " See basinwright --help.");
-}
-
 // CLI11 takes the words from the back.
 std::vector<std::string> reversed(std::vector<std::string> words) {
   std::ranges::reverse(words);
@@ -317,32 +304,6 @@ std::vector<std::string> reversed(std::vector<std::string> words) {
 
 std::string first_line(const std::string& text) {
   return text.substr(0, text.find('\n'));
-}
-
-// An option that is none, or a value that its option does not take; with the nearest that is.
-std::optional<Leave> mistyped(const std::vector<std::string>& words, const CommandPage& page) {
-  std::vector<std::string> known{"--help"};
-  for (const OptionPage& option : page.options) known.push_back(option.name);
-  const std::string see = " See basinwright " + page.name + " --help.";
-  for (std::size_t i = 1; i < words.size() && words[i] != "--"; ++i) {
-    if (!words[i].starts_with("--")) continue;
-    const std::size_t equals = std::min(words[i].find('='), words[i].size());
-    const std::string name = words[i].substr(0, equals);
-    if (name == "--help") return {};
-    const auto option = std::ranges::find(page.options, name, &OptionPage::name);
-    if (option == page.options.end())
-      return misuse(page.name + " has no option " + name + "." + meant(name, known) + see);
-    if (option->value.empty()) continue;
-    if (equals == words[i].size() && ++i == words.size()) break;
-    const std::string value = equals < words[i].size() && words[i].starts_with(name + "=")
-                                  ? words[i].substr(equals + 1)
-                                  : words[i];
-    const auto& choices = option->choices;
-    if (choices.empty() || std::ranges::find(choices, value) != choices.end()) continue;
-    return misuse(name + " takes " + CLI::detail::join(choices, ", ") + ", not \"" + value + "\"." +
-                  meant(value, choices) + see);
-  }
-  return {};
 }
 
 std::variant<Request, Leave> parsed(Program& program, std::vector<std::string> words) {

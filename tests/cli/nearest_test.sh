@@ -25,6 +25,8 @@ meant 2 'Did you mean "--weather"?' jobsheet pool.json --wether hours.csv
 meant 2 'Did you mean "--output"?' takeoff pool.json --ouput=plan.svg
 meant 2 'Did you mean "markdown"?' jobsheet pool.json --format markdwon
 meant 2 'Did you mean "letter"?' jobsheet pool.json --paper=leter
+meant 2 'Did you mean "--output my-pool.json"?' new my-pool.json
+meant 2 'Did you mean "--output basinwright.1"?' man-page --quiet basinwright.1
 meant 2 'not "svg"' quote pool.json --format svg
 meant 2 'quantities.etch.acid_l' explain pool.json quantities.etch.acid_kg
 meant 2 'purchases.coating.left_over' explain pool.json purchases.coatng.left_over
