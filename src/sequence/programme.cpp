@@ -40,8 +40,6 @@ Programme programme_of(const ProgrammeQuestion& question) {
   Programme result;
   if (trial.programme) {
     result = std::move(*trial.programme);
-  } else if (!question.reasons) {
-    result.blocked_by = std::move(trial.blocked);
   } else {
     result.blocked_by = why_blocked(question, known, std::move(trial.blocked));
   }

@@ -179,6 +179,12 @@ Blocked why_blocked(const ProgrammeQuestion& question,
       blamed = nullptr;
     }
   }
+  if (!question.reasons) {
+    // A line names the task, and the weather's part where it is the weather's; a page says the rest.
+    if (blamed != nullptr && stuck.why == Blocked::Why::weather)
+      stuck.together = irreducible(question, blamed);
+    return stuck;
+  }
   if (stuck.why != Blocked::Why::longer_than_any_window) {
     stuck.together = irreducible(question, blamed);
     for (const Constraint c : stuck.together) {

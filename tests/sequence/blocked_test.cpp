@@ -40,6 +40,17 @@ Blocked blocked(SmallJob job) {
   const auto p = job.programme();
   REQUIRE_FALSE(p.feasible);
   REQUIRE(p.blocked_by.has_value());
+  // Whoever asks for a line is told the same, without the ways out.
+  auto question = job.question();
+  question.reasons = false;
+  const auto line = sequence::programme(question);
+  REQUIRE(line.blocked_by.has_value());
+  CHECK(line.blocked_by->task == p.blocked_by->task);
+  CHECK(line.blocked_by->section == p.blocked_by->section);
+  CHECK(line.blocked_by->why == p.blocked_by->why);
+  if (p.blocked_by->why == Blocked::Why::weather)
+    CHECK(line.blocked_by->together == p.blocked_by->together);
+  CHECK(line.blocked_by->ways_out.empty());
   return *p.blocked_by;
 }
 
