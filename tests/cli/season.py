@@ -218,6 +218,71 @@ def helps(folder):
             wrong("told as a help and is none", row)
 
 
+def binds(folder):
+    """What the crews file binds a job to: a crew, a first day, the day its kits are on the yard, long ways."""
+    season = Season(folder, CREWS)
+    today = ("--today", "2027-05-03")
+    free = season.page(*today)
+
+    def told(**of_a):
+        season.write("crews.json", {**CREWS, "jobs": [{"job": "A", "promised": "2027-06-20", **of_a}, CREWS["jobs"][1]]})
+        return season.page(*today)
+
+    page = told(materials="2027-06-07")
+    coats = [start[:10] for start, _, what in stays(page, "A") if "Coat" in what]
+    if not coats or min(coats) < "2027-06-07":
+        wrong("coated before the kits are on the yard", coats)
+    if min(start[:10] for start, _, _ in stays(page, "A")) >= "2027-06-07":
+        wrong("nothing is prepared while the kits are on their way", stays(page, "A"))
+    page = told(not_before="2027-05-25")
+    if line(page, "A")["first_day"] < "2027-05-25":
+        wrong("begun before its first day", line(page, "A"))
+
+    # Both bind A to a day after its promise: what helps is the binding taken away.
+    for key, help_ in (("materials", "materials"), ("not_before", "not-before")):
+        page = told(**{key: "2027-06-10", "promised": line(free, "A")["full"]})
+        rows = {row["help"]: row for row in page["late"] if row["job"] == "A"}
+        if help_ not in rows or rows[help_]["days_late"] >= line(page, "A")["days_late"]:
+            wrong("what binds the job is no help when taken away", help_, page["late"])
+        words = {"materials": "Kits ordered earlier", "not_before": "Begun before"}[key]
+        if words not in season.run(*today, "--format", "text"):
+            wrong("the page does not say", words)
+
+    # Four hours between the pools and none: never sooner with the long way.
+    for time in ("4 h", "5 min"):
+        season.write("crews.json", {**CREWS, "travel": {"usual": "5 min", "between": [{"from": "A", "to": "B", "time": time}]}})
+        last = max(row["full"] for row in season.page(*today)["jobs"])
+        same("full by " + time, last >= max(row["full"] for row in free["jobs"]), True)
+    same("a way of five minutes told or usual", last, max(row["full"] for row in free["jobs"]))
+
+    crews = {"crews": [dict(CREWS["crews"][0], name=name) for name in ("North", "South")],
+             "jobs": [{"job": "A", "crew": "South"}, {"job": "B", "crew": "South"}]}
+    season.write("crews.json", crews)
+    page = season.page(*today)
+    same("the crew they are bound to", [row["crew"] for row in page["jobs"]], ["South", "South"])
+    crews["jobs"][1]["crew"] = "North"
+    season.write("crews.json", crews)
+    page = season.page(*today)
+    same("a crew each, and both as early as alone", [row["crew"] for row in page["jobs"]], ["South", "North"])
+    same("both full on a day", line(page, "A")["full"], line(page, "B")["full"])
+    agenda = season.run(*today, "--format", "ics", "--crew", "North")
+    if "SUMMARY:B" not in agenda or "SUMMARY:A" in agenda or season.run(*today, "--format", "ics").count("BEGIN:VEVENT") <= agenda.count(
+            "BEGIN:VEVENT"):
+        wrong("the calendar of one crew is not its own", agenda[:400])
+    if "no crew \"East\"" not in season.run(*today, "--format", "ics", "--crew", "East", status=2):
+        wrong("a crew that there is not")
+
+    # A job that must stop has no dates, and holds up nobody.
+    stop = pool("A")
+    stop["condition"]["lead_test"] = "found"
+    season.write("A.json", stop)
+    page = season.page(*today, status=3)
+    same("a job that must stop", (line(page, "A")["crew"], line(page, "A")["full"]), ("stopped", None))
+    same("the other one", line(page, "B")["full"], line(free, "A")["full"])
+    season.write("A.json", {"basinwright": 1})
+    season.run(*today, status=1)
+
+
 def years(folder):
     """A promise that the season just keeps in dry weather is kept in the years that are dry while it matters."""
     season = Season(folder, CREWS)
@@ -256,7 +321,7 @@ def years(folder):
 
 
 def main():
-    for story in (alone, begun, helps, years):
+    for story in (alone, begun, helps, binds, years):
         with tempfile.TemporaryDirectory() as folder:
             story(folder)
     print(f"{wrongs} wrong")
