@@ -32,6 +32,7 @@ class Recorder {
   Recorder(const Request& r, const Inputs& inputs) : r_(r), now_(r.now.value_or(clock_now())) {
     const job::Job& job = *inputs.jobs.front().job;
     job::Circumstances circumstances;
+    units_ = r.units.value_or(job.units);
     circumstances.today = r.today.value_or(now_.date());
     circumstances.start = r.start;
     circumstances.take_off_only = true;
@@ -108,7 +109,7 @@ class Recorder {
     std::string out;
     for (const sitelog::Breach& breach : sitelog::breaches(log, rules_)) {
       if (breach.entry + 1 != log.entries.size()) continue;
-      out += "basinwright: warning: " + report::broken_rule(breach) + "\n";
+      out += "basinwright: warning: " + report::broken_rule(breach, units_) + "\n";
     }
     return out;
   }
@@ -122,6 +123,7 @@ class Recorder {
   dates::Minute now_;
   readers::KnownWords known_;
   sitelog::Rules rules_;
+  units::System units_ = units::System::metric;
 };
 
 }  // namespace

@@ -16,7 +16,8 @@ using units::Area;
 constexpr double whole_kit_slack = 1e-9;
 
 std::int64_t whole_above(double count) {
-  return static_cast<std::int64_t>(std::ceil(count - whole_kit_slack));
+  constexpr double most = 1e15;  // More than anybody buys, and still exact.
+  return static_cast<std::int64_t>(std::min(std::ceil(count - whole_kit_slack), most));
 }
 
 // Mixed paint cannot be kept: what is painted apart takes whole kits of its own.
@@ -95,6 +96,7 @@ std::vector<Coat> coats(const CoatPlan& plan,
 }
 
 std::optional<Cut> cut_at(const std::vector<Area>& sections, const Morning& morning) {
+  if (morning.painting <= units::Duration()) return {};
   Cut result;
   const auto done_by = [&](double painters) { return morning.rate * morning.painting * painters; };
   Area all;
@@ -110,6 +112,7 @@ std::optional<Cut> cut_at(const std::vector<Area>& sections, const Morning& morn
 
 Cut cut(Area area, const Morning& morning) {
   Cut result;
+  if (morning.painting <= units::Duration()) return result;
   const auto done_by = [&](double painters) { return morning.rate * morning.painting * painters; };
   result.painters_for_one = std::max<std::int64_t>(1, whole_above(area / done_by(1.0)));
   const Area morning_area = done_by(morning.painters);

@@ -72,6 +72,8 @@ std::string stroke(const Pen& pen) {
 
 std::string_view pattern_name(Fill fill) {
   switch (fill) {
+    case Fill::shade:
+      return "shade";
     case Fill::rising:
       return "rising";
     case Fill::falling:
@@ -102,6 +104,8 @@ struct Tile {
 
 Tile tile(Fill fill) {
   switch (fill) {
+    case Fill::shade:
+      return {"0.6", "", "M0 0.3H0.6", "0.3"};
     case Fill::rising:
       return {"2.5", "rotate(-45)", "M0 1.25H2.5"};
     case Fill::falling:

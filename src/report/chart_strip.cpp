@@ -195,9 +195,9 @@ double draw_nights(ChartSheet& sheet, const Subject& s, double top) {
     constexpr double a_day = 24.0;
     const double rise = std::clamp(sun->sunrise->in(units::hours), 0.0, a_day);
     const double set = std::clamp(sun->sunset->in(units::hours), 0.0, a_day);
-    sheet.box({sheet.at(day, 0.0), sheet.at(day, rise)}, {top, top + height}, Fill::level, "night");
+    sheet.box({sheet.at(day, 0.0), sheet.at(day, rise)}, {top, top + height}, Fill::shade, "night");
     sheet.box(
-        {sheet.at(day, set), sheet.at(day, a_day)}, {top, top + height}, Fill::level, "night");
+        {sheet.at(day, set), sheet.at(day, a_day)}, {top, top + height}, Fill::shade, "night");
   }
   return top + height + 1.5;
 }

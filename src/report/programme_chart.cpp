@@ -120,7 +120,7 @@ class Chart {
     entry(Fill::rising, say::time_passes_nobody_works_on_it);
     entry(Fill::dots, say::nobody_works_that_day);
     if (!s_.strip->front().hours.empty()) entry(Fill::crossed, say::weather_not_known);
-    if (s_.strip->front().sun) entry(Fill::level, "night");
+    if (s_.strip->front().sun) entry(Fill::shade, "night");
   }
 
  private:

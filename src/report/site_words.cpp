@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "basinwright/report/site.hpp"
+#include "basinwright/units/show.hpp"
 #include "words.hpp"
 
 namespace basinwright::report {
@@ -13,28 +14,25 @@ std::string place(const sitelog::Breach& b) {
   return task(b.task) + (b.section.empty() ? ": " : ", section " + b.section + ": ");
 }
 
-std::string beyond(const sitelog::Breach& b, std::string_view what, std::string_view unit) {
-  return fmt::format("{} {:.1f} {}, {} the limit of {:.1f} {}",
+std::string beyond(const sitelog::Breach& b, std::string_view what, units::System system) {
+  return fmt::format("{} {}, {} the limit of {}",
                      what,
-                     b.measured,
-                     unit,
+                     units::show(units::celsius(b.measured), system, 1),
                      b.measured < b.limit ? "under" : "over",
-                     b.limit,
-                     unit);
+                     units::show(units::celsius(b.limit), system, 1));
 }
 
-std::string said(const sitelog::Breach& b) {
+std::string said(const sitelog::Breach& b, units::System system) {
   using sitelog::Broken;
   switch (b.rule) {
     case Broken::air:
-      return beyond(b, "air", "C");
+      return beyond(b, "air", system);
     case Broken::shell_temperature:
-      return beyond(b, "shell", "C");
+      return beyond(b, "shell", system);
     case Broken::dew_margin:
-      return fmt::format(
-          "shell only {:.1f} C above the dew point, {:.1f} C asked: paint no further",
-          b.measured,
-          b.limit);
+      return fmt::format("shell only {} above the dew point, {} asked: paint no further",
+                         units::show(units::kelvins(b.measured), system, 1),
+                         units::show(units::kelvins(b.limit), system, 1));
     case Broken::humidity:
       return fmt::format(
           "humidity {:.0f} %, over the limit of {:.0f} %", b.measured * percent, b.limit * percent);
@@ -81,8 +79,8 @@ std::string said(const sitelog::Breach& b) {
 
 }  // namespace
 
-std::string broken_rule(const sitelog::Breach& breach) {
-  return place(breach) + said(breach);
+std::string broken_rule(const sitelog::Breach& breach, units::System system) {
+  return place(breach) + said(breach, system);
 }
 
 }  // namespace basinwright::report

@@ -34,6 +34,31 @@ status 0 takeoff "$job" --today 2027-01-04 --format json
 grep -qi 'drawing' out && fail "the drawing stands in the JSON"
 status 0 jobsheet "$job" --today 2027-01-04 --format svg
 grep -q 'viewBox="0 0 297.000 210.000"' out || fail "the programme does not lie across A4"
+
+# Where the sun is known the programme shows the nights: the day's light by the sunrise equation (centre of the sun 0.833 degrees
+# under the horizon) at 51.5 degrees north, its declination from 23.44 degrees and the days since the solstice.
+sed 's|"tap_flow"|"latitude": 51.5, "longitude": 0, "utc_offset": 0, "tap_flow"|' "$job" >sun.json
+status 0 jobsheet sun.json --today 2027-01-04 --format svg
+/usr/bin/python3 - <<'P' || fail "the nights of the programme are wrong"
+import math, re
+boxes = [tuple(map(float, found)) for found in re.findall(r'class="night" d="M([\d.]+) [\d.]+L([\d.]+) ', open("out").read())]
+assert "pattern id=\"sheet-shade\"" in open("out").read() and len(boxes) > 20 and len(boxes) % 2 == 0, boxes
+width = boxes[2][0] - boxes[0][0]
+for day in range(len(boxes) // 2):
+    (dawn_from, dawn), (dusk, dusk_to) = boxes[2 * day:2 * day + 2]
+    assert abs(dusk_to - dawn_from - width) < 0.01, (day, width)
+    since = 123 + day - 80  # from 20 March to 3 May, the first day
+    declination = math.asin(math.sin(math.radians(23.44)) * math.sin(2 * math.pi * since / 365.25))
+    north = math.radians(51.5)
+    half = math.acos((math.sin(math.radians(-0.833)) - math.sin(north) * math.sin(declination)) /
+                     (math.cos(north) * math.cos(declination)))
+    light = (dusk - dawn) / width * 24
+    assert abs(light - math.degrees(half) / 7.5) < 0.15, (day, light, math.degrees(half) / 7.5)
+    # Noon of the sun within the quarter hour that the equation of time comes to in May.
+    assert abs((dawn + dusk) / 2 - dawn_from - width / 2) / width * 24 < 0.1, (day, dawn, dusk)
+P
+status 0 jobsheet "$job" --today 2027-01-04 --format svg
+grep -q 'class="night"' out && fail "nights without a place on the earth"
 status 2 quote "$job" --format svg
 status 2 explain "$job" --format svg
 status 2 takeoff "$job" --format svg --paper A5

@@ -46,6 +46,18 @@ TEST_CASE("what does not is cut at kit boundaries, evenly and the larger first")
   CHECK(coverage::cut(square_metres(250), short_one).sections.empty());
 }
 
+TEST_CASE("a morning that six coats in a row use up takes none") {
+  // Each coat starts half an hour before the one below: three hours are gone with the sixth (common
+  // practice).
+  for (const double hours : {0.0, -0.5, 1e-30}) {
+    CAPTURE(hours);
+    coverage::Morning gone = morning(2);
+    gone.painting = units::hours(hours);
+    CHECK(coverage::cut(square_metres(10), gone).sections.empty());
+    CHECK_FALSE(coverage::cut_at({square_metres(10)}, gone));
+  }
+}
+
 TEST_CASE("cuts that are asked for hold where each fits a morning") {
   const auto found = coverage::cut_at({square_metres(8), square_metres(6)}, morning(1));
   REQUIRE(found.has_value());

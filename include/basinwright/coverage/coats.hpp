@@ -60,7 +60,7 @@ struct Morning {
 
 /// Cuts a coat at kit boundaries into the fewest sections that fit a morning each, kits shared out
 /// evenly, the larger ones first (deep end).
-/// @throws std::invalid_argument when not even one kit fits a morning
+/// @return without sections when not even one kit fits a morning
 [[nodiscard]] Cut cut(units::Area area, const Morning& morning);
 
 /// The given sections as the cut, each with whole kits of its own; nothing when one of them does

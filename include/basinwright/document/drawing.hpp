@@ -45,7 +45,7 @@ struct Pen {
 };
 
 /// What an area is filled with; patterns instead of colours, so that any printer will do.
-enum class Fill { none, paper, ink, rising, falling, dots, upright, level, crossed };
+enum class Fill { none, paper, ink, shade, rising, falling, dots, upright, level, crossed };
 
 /// Lines and areas.
 struct Shape {

@@ -12,7 +12,7 @@
 namespace basinwright::report {
 
 /// What an entry broke, in a sentence: "Coat 1, section 2: shell only 2.1 C above the dew point".
-[[nodiscard]] std::string broken_rule(const sitelog::Breach& breach);
+[[nodiscard]] std::string broken_rule(const sitelog::Breach& breach, units::System system);
 
 /// A job that has begun: its plan with the rest placed anew, and its log.
 struct Site {
