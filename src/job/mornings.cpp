@@ -55,7 +55,10 @@ coverage::Cut cut_over_mornings(const Job& job,
   Duration lost = earlier_by(system.recoat_max.value, reserve) * std::max(0, coats - 1);
   if (primed) lost += earlier_by(system.primer.window_max.value, reserve);
   const dates::Hours hours = shortest_hours(job.calendar, question.start);
-  const Duration window = quarter * (hours.to - hours.from) - lost;
+  const Duration open = quarter * (hours.to - hours.from);
+  // Where so many coats leave no hour of the morning they cannot all follow in their windows: the
+  // programme says so.
+  const Duration window = open > lost ? open - lost : open;
   const Duration before = quarter * std::max(0, hours.from - job.calendar.hours.from);
 
   coverage::Morning morning;

@@ -51,7 +51,6 @@ std::int32_t Instance::expected_end(const Done& done, std::int32_t start) const 
   const Work* work = find(done.task);
   if (end == start && work != nullptr && work->people > 0)
     end = open_work_.end_of(start, std::max(1, quarters_up(work->person_hours / work->people)));
-  // Past all that is looked at, nothing follows it there.
   return std::min(std::max(end, now_), problem_.horizon);
 }
 
@@ -78,7 +77,8 @@ void Instance::forgive_waits() {
 }
 
 void Instance::take_fact(const Done& done) {
-  const Slot start = timeline_.slot(done.start);
+  // What lies past all that is looked at is at its end: nothing follows it there.
+  const Slot start = std::min(timeline_.slot(done.start), problem_.horizon - 1);
   add_fact(problem_, {done.task, done.section, start, expected_end(done, start)});
   if (is_paint(done.task))
     painted_until_ = std::max({painted_until_, start + 1, problem_.facts->units.back().end});

@@ -46,9 +46,7 @@ TEST_CASE("what does not is cut at kit boundaries, evenly and the larger first")
   CHECK(coverage::cut(square_metres(250), short_one).sections.empty());
 }
 
-TEST_CASE("a morning that six coats in a row use up takes none") {
-  // Each coat starts half an hour before the one below: three hours are gone with the sixth (common
-  // practice).
+TEST_CASE("a morning without an hour takes no coat") {
   for (const double hours : {0.0, -0.5, 1e-30}) {
     CAPTURE(hours);
     coverage::Morning gone = morning(2);

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # By hand: which lines and branches of src the tests run. Builds with g++ -O0 and counters, runs everything ctest
 # knows, and fails under 95 % of the lines or 85 % of the branches; what is excused stands in docs/reliability.md.
-#   tests/deep/coverage.sh BUILD_TO_MAKE    (gcovr of Debian; some ten minutes of the processor)
+#   tests/deep/coverage.sh BUILD_TO_MAKE    (gcovr of Debian; half an hour on two idle cores once it is built)
 set -euo pipefail
 source=$(realpath "$(dirname "$0")/../..")
 build=$1

@@ -74,3 +74,18 @@ TEST_CASE("two painters do 100 m2 in a morning of two coats, and more is cut") {
     CHECK(booking.end.quarter() <= 11 * 4);
   }
 }
+
+// Each next-day coat starts half an hour before the one below: six of the seven steps use up the
+// three hours from eight to eleven (recoat 24 h at most, less half an hour in hand; common
+// practice).
+TEST_CASE("eight coats leave no hour of the morning, and the windows are told as the reason") {
+  job::Job eight = test::job_of(test::file_text("examples/plain-pool.json"));
+  eight.coating.coats = 8;
+  job::Circumstances now;
+  now.today = test::day("2027-01-04");
+  const auto plan = job::make_plan(eight, test::demonstration(), now);
+  CHECK_FALSE(plan.quantities.cut.sections.empty());
+  REQUIRE_FALSE(plan.programme.feasible);
+  REQUIRE(plan.programme.blocked_by.has_value());
+  CHECK(plan.programme.blocked_by->why == sequence::Blocked::Why::no_window_fits);
+}

@@ -68,7 +68,7 @@ TEST_CASE("water that is too hard, stabilised and alkaline") {
   CHECK(of(p, "salt").empty());
 }
 
-TEST_CASE("the pool's chlorine by what stands on its label") {
+TEST_CASE("chlorine of the pool by what stands on its label") {
   // 3 mg/L in 65 m3 are 195 g of chlorine; granules of 65 % unless said (327 IAC 8-3.4-24, table
   // 24-1).
   CHECK(kilograms_of(plan(too_much), "chlorine-granules") == Approx(0.195 / 0.65));
@@ -81,7 +81,7 @@ TEST_CASE("the pool's chlorine by what stands on its label") {
   CHECK(litres_of(plan("{}"), "chlorine-liquid") == Approx(195 / 125.0));
 }
 
-TEST_CASE("the wash's chlorine by what stands on its label") {
+TEST_CASE("chlorine of the wash by what stands on its label") {
   // The wash takes as much chlorine whatever it is made from; a litre of each holds:
   const auto litres = [](const char* label) {
     const auto p = plan("{}", std::string(R"(, "chemicals": {"hypochlorite": )") + label + "}");

@@ -2,6 +2,7 @@
 // the old programme the rest stays. Every time follows by hand from the sheet's usual window (20 to
 // 24 h), seven days after the etch, 2 to 24 h after abrading, and painting from 08:00 to 11:00.
 #include "basinwright/sequence/posed.hpp"
+#include "begun_job.hpp"
 #include "schedule/hand_problem.hpp"
 #include "sequence/closest.hpp"
 #include "sequence/instance.hpp"
@@ -16,26 +17,8 @@ using namespace small_job;
 namespace {
 
 using sequence::Done;
+using namespace begun_job;
 
-dates::Moment moment(const std::string& text) {
-  return dates::parse_moment("2027-05-" + text).value();
-}
-Done done(std::string task, const std::string& start, const std::string& end, double share = 1.0) {
-  Done d{std::move(task), "", moment(start), moment(end)};
-  d.share = share;
-  return d;
-}
-sequence::ProgrammeQuestion asked(const SmallJob& job,
-                                  const std::string& now,
-                                  std::vector<Done> all) {
-  auto q = job.question();
-  q.weather.record = nullptr;
-  q.past = sequence::Past{moment(now), std::move(all)};
-  q.past->look_ahead = true;
-  q.rework.person_hours = {units::hours(2)};
-  q.rework.clean_again = units::hours(1);
-  return q;
-}
 std::vector<std::string> tasks(const std::vector<sequence::Work>& work) {
   std::vector<std::string> out;
   for (const auto& w : work) {
@@ -55,15 +38,6 @@ std::vector<std::string> facts(const std::vector<Done>& all) {
 }
 using Lines = std::vector<std::string>;
 
-// Etched on Monday the 10th; the first coat on Friday the 14th.
-std::vector<Done> etched() {
-  return {done("etch-walls", "10T08:00", "10T09:00"), done("dryness-test", "13T07:00", "13T23:00")};
-}
-std::vector<Done> coated(const std::string& start, const std::string& end) {
-  auto all = etched();
-  all.push_back(done("coat-1", start, end));
-  return all;
-}
 std::string text(const std::optional<dates::Moment>& m) {
   return m ? dates::iso(*m).substr(8) : "none";
 }
@@ -361,39 +335,4 @@ TEST_CASE("reasons go back to what was really done") {
   CHECK(test.held_by.front().by == sequence::Held::By::wait);
   CHECK(test.held_by.front().task == "etch-walls");
   CHECK(test.held_by.front().wait.in(units::hours) == Approx(48));
-}
-
-TEST_CASE("a job left lying for a year and more goes on from now") {
-  // The drain was begun on 10 May 2027. 16 June 2028 is a Friday: 403 days later, at work from
-  // 07:00.
-  SmallJob job;
-  job.work.insert(job.work.begin(),
-                  {{"set-out", "", units::hours(1), 1, 1}, {"drain", "", {}, 0, 0}});
-  for (const std::string now : {"2027-09-20T07:00", "2028-06-16T07:00", "2031-05-12T07:00"}) {
-    CAPTURE(now);
-    auto q = asked(job, "10T12:00", {done("set-out", "10T07:00", "10T08:00")});
-    q.past->now = dates::parse_moment(now).value();
-    Done drain = done("drain", "10T08:00", "10T08:00");
-    for (const bool running : {true, false}) {
-      drain.running = running;
-      q.past->done = {done("set-out", "10T07:00", "10T08:00"), drain};
-      const auto programme = sequence::programme(q);
-      REQUIRE(programme.feasible);
-      for (const auto& b : programme.bookings) CHECK((b.done || b.start >= q.past->now));
-      CHECK(dates::iso(booking(programme, "etch-walls").start) == now.substr(0, 11) + "07:00");
-      CHECK_FALSE(programme.chances.empty());
-    }
-  }
-}
-
-TEST_CASE("a drain that runs for a year is no fault, and leaves no day for the rest") {
-  SmallJob job;
-  job.work.insert(job.work.begin(), {"drain", "", {}, 0, 0});
-  auto q = asked(job, "10T12:00", {});
-  q.water = units::cubic_metres(24.0 * 400);
-  Done drain = done("drain", "10T08:00", "10T08:00");
-  drain.running = true;
-  q.past->done = {drain};
-  q.drain_pump = units::cubic_metres_per_hour(1);
-  CHECK_FALSE(sequence::programme(q).feasible);
 }

@@ -36,9 +36,12 @@ struct Past {
   bool rounded = false;        ///< Some time of a coat was no quarter hour and was rounded up.
 };
 
-/// Days that a job first worked on at `start` has been in hand; none without a past.
+/// Days that a job first worked on at `start` has been in hand; none without a past, and ten years
+/// at most: longer is a slip of a date, and has no dates.
 [[nodiscard]] inline int days_in_hand(dates::Date start, const std::optional<Past>& past) {
-  return past ? static_cast<int>(std::max<std::int64_t>(0, (past->now.date() - start).count())) : 0;
+  constexpr std::int64_t most = 3653;
+  if (!past) return 0;
+  return static_cast<int>(std::clamp<std::int64_t>((past->now.date() - start).count(), 0, most));
 }
 
 /// What a lost recoat window costs: abrading and cleaning a section. How soon after it the next
