@@ -90,8 +90,10 @@ def spreadsheet(a, folder, each):
     together.write_text(workbook.text(jobs, weather), encoding="utf-8")
 
     def recalculated(files):
-        took = timed(["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
-                      "--outdir", folder, *map(str, files)])[0]
+        took = 0.0
+        for first in range(0, len(files), 200):  # One run stops, without a word, after some 250.
+            took += timed(["soffice", f"-env:UserInstallation=file://{folder}/profile", "--headless", "--convert-to", "csv",
+                           "--outdir", folder, *map(str, files[first:first + 200])])[0]
         for file in files:
             last = file.with_suffix(".csv").read_text(encoding="utf-8").strip().splitlines()[-1]
             if not float(last.split(",")[-1]) > 0 or "#" in last or "Err" in last:
@@ -99,8 +101,8 @@ def spreadsheet(a, folder, each):
         return took / len(jobs)
 
     recalculated([together])  # The first run makes its profile.
-    # What a contractor has: a file for each client. All are handed to one run, so that it starts once.
-    row("a quote in batch", each, "one of 1,000 recalculated workbooks, LibreOffice started once", recalculated(books),
+    # What a contractor has: a file for each client. 200 are handed to one run, so that it starts but five times.
+    row("a quote in batch", each, "one of 1,000 recalculated workbooks, LibreOffice started five times", recalculated(books),
         "<= 0.02")
     row("a quote in batch", each, "one of 1,000 rows in one recalculated workbook", recalculated([together]), "<= 0.02")
 
