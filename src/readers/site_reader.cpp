@@ -53,6 +53,13 @@ void read_clock_changes(View& site, job::Site& out) {
                             *view.node("minutes"),
                             view.pointer("minutes"),
                             "The clock jumps by whole quarter hours, and not by nothing");
+    } else if (at && minutes && at->quarter() > 0 && at->quarter() * 15 + *minutes < 0) {
+      // Days would come twice; where clocks do go back at the end of a day it is still 00:00 of the
+      // next.
+      view.clash("minutes",
+                 "at",
+                 "The clock would go back into the day before",
+                 "A clock that goes back at the end of a day does so at 00:00.");
     } else if (at && minutes) {
       out.clock_changes.push_back({*at, *minutes});
     }

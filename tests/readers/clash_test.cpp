@@ -1,5 +1,7 @@
 // Facts that clash: refused, and both places are shown. Which facts exclude each other is common
 // practice of the trade and plain arithmetic.
+#include <fmt/format.h>
+
 #include "reading.hpp"
 
 using namespace reading;
@@ -231,4 +233,20 @@ TEST_CASE("clash, packs of one item in two kinds of unit") {
         Found{"wrong-unit /packs/mortar/0/size"});
   CHECK(problems_of_rates(packs("acid", R"([20])")) == Found{"wrong-unit /packs/acid/0/size"});
   CHECK(problems_of_rates(packs("acdi", R"(["5 L"])")) == Found{"unknown-key /packs/acdi"});
+}
+
+// Zones that set the clock back over midnight do it at the end of a day (IANA time zone data:
+// America/Santiago at 24:00).
+TEST_CASE("a clock set back into the day before") {
+  const char* const at = "/site/utc_offset_changes/0/at";
+  const char* const minutes = "/site/utc_offset_changes/0/minutes";
+  const auto change = [](const char* when, int by) {
+    return fmt::format(
+        R"({{"utc_offset_changes": [{{"at": "2027-04-04T{}", "minutes": {}}}]}})", when, by);
+  };
+  job_clashes("site", change("00:30", -60), minutes, at);
+  job_clashes("site", change("00:15", -30), minutes, at);
+  CHECK(job_with("site", change("00:00", -60)).empty());
+  CHECK(job_with("site", change("01:00", -60)).empty());
+  CHECK(job_with("site", change("00:30", 60)).empty());
 }
