@@ -121,7 +121,8 @@ Section breaches_section(const Site& site) {
   document::List list;
   document::Array values;
   for (const sitelog::Breach& b : site.breaches) {
-    const std::string text = at(site.log.entries[b.entry].at) + "  " + broken_rule(b, site.subject.units);
+    const std::string text =
+        at(site.log.entries[b.entry].at) + "  " + broken_rule(b, site.subject.units);
     list.items.push_back({text, {}, Role::caution});
     values.emplace_back(text);
   }

@@ -180,7 +180,8 @@ Blocked why_blocked(const ProgrammeQuestion& question,
     }
   }
   if (!question.reasons) {
-    // A line names the task, and the weather's part where it is the weather's; a page says the rest.
+    // A line names the task, and the weather's part where it is the weather's; a page says the
+    // rest.
     if (blamed != nullptr && stuck.why == Blocked::Why::weather)
       stuck.together = irreducible(question, blamed);
     return stuck;
