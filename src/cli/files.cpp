@@ -48,12 +48,6 @@ int write_all(int fd, std::string_view bytes) {
   return 0;
 }
 
-std::string folder_of(const std::string& path) {
-  const std::size_t slash = path.rfind('/');
-  if (slash == std::string::npos) return ".";
-  return slash == 0 ? "/" : path.substr(0, slash);
-}
-
 }  // namespace
 
 std::variant<std::string, FileError> read_file(const std::string& path) {
@@ -107,6 +101,12 @@ std::string write_file(const std::string& path, std::string_view bytes) {
   }
   sync_folder_of(path);
   return "";
+}
+
+std::string folder_of(const std::string& path) {
+  const std::size_t slash = path.rfind('/');
+  if (slash == std::string::npos) return ".";
+  return slash == 0 ? "/" : path.substr(0, slash);
 }
 
 void sync_folder_of(const std::string& path) {

@@ -18,6 +18,9 @@ struct FileError {
 /// synced. @return empty when done, else the reason
 [[nodiscard]] std::string write_file(const std::string& path, std::string_view bytes);
 
+/// The folder that `path` lies in, `.` where it names none.
+[[nodiscard]] std::string folder_of(const std::string& path);
+
 /// Makes a rename or a new file in the folder of `path` last.
 void sync_folder_of(const std::string& path);
 

@@ -8,16 +8,12 @@
 #include <cerrno>
 #include <cstring>
 
+#include "files.hpp"
+
 namespace basinwright::cli {
 namespace {
 
 constexpr mode_t usual_mode = 0666;
-
-std::string folder_of(const std::string& path) {
-  const std::size_t slash = path.rfind('/');
-  if (slash == std::string::npos) return ".";
-  return slash == 0 ? "/" : path.substr(0, slash);
-}
 
 // A new file is only there when its folder says so.
 int sync_folder(const std::string& path) {

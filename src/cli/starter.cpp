@@ -24,7 +24,7 @@ Status wrong(const std::string& text) {
   return Status::misuse;
 }
 
-std::string joined(const std::vector<std::string>& words, const std::string& before = "") {
+std::string listed(const std::vector<std::string>& words, const std::string& before = "") {
   std::string out;
   for (const std::string& word : words) out += (out.empty() ? "" : ", ") + before + word;
   return out;
@@ -58,7 +58,7 @@ std::optional<std::string> clash_in(const Answers& answers) {
     if (!q.is_size || !answered(answers, q.key)) continue;
     if (std::ranges::find(sizes, q.key) == sizes.end())
       return "--" + q.key + " is no measurement of the outline " + outline + ", which takes " +
-             joined(sizes, "--") + ".";
+             listed(sizes, "--") + ".";
   }
   const bool level = answered(answers, "depth");
   const bool sloping = answered(answers, "shallow") || answered(answers, "deep");
@@ -119,7 +119,7 @@ class Interview {
   [[nodiscard]] bool ask(const StarterQuestion& q) {
     for (;;) {
       const std::vector<std::string>& known = choices(q);
-      complain(q.words + (known.empty() ? "" : " [" + joined(known) + "]") +
+      complain(q.words + (known.empty() ? "" : " [" + listed(known) + "]") +
                (needed(q) ? "" : " (Enter: " + without(q) + ")") + ": ");
       const auto line = read_line();
       if (!line) return false;
@@ -140,7 +140,7 @@ class Interview {
     const std::vector<std::string>& known = choices(q);
     if (!known.empty() && std::ranges::find(known, answer) == known.end()) {
       const std::string_view near = diagnostics::nearest(answer, {known.begin(), known.end()});
-      return "One of: " + joined(known) + "." +
+      return "One of: " + listed(known) + "." +
              (near.empty() ? "" : " Did you mean \"" + std::string(near) + "\"?");
     }
     if (!q.is_measure || std::holds_alternative<double>(units::parse_number(answer))) return "";
@@ -166,7 +166,7 @@ class Interview {
 };
 
 // A problem of the file is one of the answer that stands there.
-std::string worded(const diagnostics::Diagnostic& d) {
+std::string told(const diagnostics::Diagnostic& d) {
   std::string option;
   for (const StarterQuestion& q : readers::starter_questions()) {
     if (d.pointer == q.pointer) option = "--" + q.key + ": ";
@@ -218,7 +218,7 @@ Status make_starter(const Request& r) {
   std::string name = r.output.value_or("-");
   if (const auto lacking = missing(answers); !lacking.empty()) {
     if (!on_terminal())
-      return wrong("new needs " + joined(lacking) + " too; on a terminal it asks for them.");
+      return wrong("new needs " + listed(lacking) + " too; on a terminal it asks for them.");
     Interview interview(answers, systems_of(*inputs.rates));
     if (!interview.run()) return wrong("the answers ended early; nothing was written.");
     if (!r.output) name = interview.file("pool.json").value_or("-");
@@ -226,7 +226,7 @@ Status make_starter(const Request& r) {
   const std::string bytes = readers::starter_job(answers);
   JobFile file{{name, bytes}, readers::read_job({name, bytes}, inputs.problems)};
   if (file.job) add_mismatches(file, *inputs.rates, inputs.problems);
-  for (const diagnostics::Diagnostic& d : inputs.problems.sorted()) complain(worded(d));
+  for (const diagnostics::Diagnostic& d : inputs.problems.sorted()) complain(told(d));
   return inputs.problems.has_errors() ? Status::misuse : write_starter(r, name, bytes);
 }
 

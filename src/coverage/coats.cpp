@@ -15,7 +15,7 @@ using units::Area;
 // A take-off is good to about 1e-12: an area a hair over a whole kit must not buy another.
 constexpr double whole_kit_slack = 1e-9;
 
-std::int64_t whole_above(double count) {
+std::int64_t whole_count(double count) {
   constexpr double most = 1e15;  // More than anybody buys, and still exact.
   return static_cast<std::int64_t>(std::min(std::ceil(count - whole_kit_slack), most));
 }
@@ -56,7 +56,7 @@ std::int64_t whole_kits(Area area, Area cover) {
   if (!(cover > Area()) || area < Area()) {
     throw std::invalid_argument("whole_kits: the cover must be positive, the area not negative");
   }
-  return whole_above(area / cover);
+  return whole_count(area / cover);
 }
 
 std::vector<Coat> coats(const CoatPlan& plan,
@@ -101,12 +101,12 @@ std::optional<Cut> cut_at(const std::vector<Area>& sections, const Morning& morn
   const auto done_by = [&](double painters) { return morning.rate * morning.painting * painters; };
   Area all;
   for (const Area section : sections) {
-    if (whole_above(section / done_by(morning.painters)) > 1) return {};
+    if (whole_count(section / done_by(morning.painters)) > 1) return {};
     all += section;
     result.sections.push_back(section);
     result.kits.push_back(whole_kits(section, morning.cover));
   }
-  result.painters_for_one = std::max<std::int64_t>(1, whole_above(all / done_by(1.0)));
+  result.painters_for_one = std::max<std::int64_t>(1, whole_count(all / done_by(1.0)));
   return result;
 }
 
@@ -114,9 +114,9 @@ Cut cut(Area area, const Morning& morning) {
   Cut result;
   if (morning.painting <= units::Duration()) return result;
   const auto done_by = [&](double painters) { return morning.rate * morning.painting * painters; };
-  result.painters_for_one = std::max<std::int64_t>(1, whole_above(area / done_by(1.0)));
+  result.painters_for_one = std::max<std::int64_t>(1, whole_count(area / done_by(1.0)));
   const Area morning_area = done_by(morning.painters);
-  if (whole_above(area / morning_area) <= 1) {
+  if (whole_count(area / morning_area) <= 1) {
     result.sections = {area};
     result.kits = {whole_kits(area, morning.cover)};
     return result;

@@ -27,7 +27,7 @@ Area sum_of(const OrderQuestion& q) {
   return sum;
 }
 
-void check(const OrderQuestion& q) {
+void check_order(const OrderQuestion& q) {
   const Area sum = sum_of(q);
   bool good = q.cover_low > Area() && q.cover_low <= q.cover_high && sum > Area();
   good = good && q.spread >= Area() && q.spread <= sum;
@@ -71,7 +71,7 @@ std::int64_t kits_at(const OrderQuestion& q, double stretch, Area cover) {
 }  // namespace
 
 double effective_kits(const OrderQuestion& q, std::int64_t kits) {
-  check(q);
+  check_order(q);
   const Area sum = sum_of(q);
   if (q.areas.size() == 1) return static_cast<double>(kits);
   // However they are shared out, an area has at least its part of all kits but one for each area.
@@ -105,7 +105,7 @@ double chance_of_running_short(const OrderQuestion& q, std::int64_t kits) {
 }
 
 KitOrder kit_order(const OrderQuestion& q) {
-  check(q);
+  check_order(q);
   if (q.confidence.share() < half || q.confidence.share() > 1.0) {
     throw std::invalid_argument("kit_order: the confidence is from 50 % to 100 %");
   }

@@ -23,7 +23,7 @@ bool is_time(Duration time) {
   return time >= Duration() && std::isfinite(time.si());
 }
 
-void check(const MixingSession& s) {
+void check_session(const MixingSession& s) {
   if (!is_positive(s.area) || !is_positive(s.cover) || !is_positive(s.rate) || s.painters < 1) {
     throw std::invalid_argument("mixing_timetable: area, cover, rate and painters above 0");
   }
@@ -75,7 +75,7 @@ void set_conditions(MixingTimetable& timetable,
 }  // namespace
 
 MixingTimetable mixing_timetable(const MixingSession& session) {
-  check(session);
+  check_session(session);
   MixingTimetable result;
   // A sliver within the slack of no kit at all still takes one.
   result.kits = std::max<std::int64_t>(1, whole_kits(session.area, session.cover));

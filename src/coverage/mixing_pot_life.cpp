@@ -13,9 +13,9 @@ using units::Temperature;
 using units::TemperatureDifference;
 
 // 68 F is 20 C, but not in the last bit.
-constexpr TemperatureDifference hair = units::kelvins(1e-9);
+constexpr TemperatureDifference hair_of_warmth = units::kelvins(1e-9);
 
-bool is_positive(Duration life) {
+bool is_life(Duration life) {
   return life > Duration() && std::isfinite(life.si());
 }
 
@@ -23,15 +23,15 @@ bool in_order(const PotLifePoint& colder, const PotLifePoint& warmer) {
   return colder.temperature < warmer.temperature && colder.life >= warmer.life;
 }
 
-void check(const PotLife& paint) {
+void check_paint(const PotLife& paint) {
   const auto& table = paint.table;
   if (table.empty()) {
-    if (is_positive(paint.life.value) && paint.halved_by.value > TemperatureDifference()) return;
+    if (is_life(paint.life.value) && paint.halved_by.value > TemperatureDifference()) return;
     throw std::invalid_argument("pot life: a positive life and a positive halving step");
   }
   bool sound = table.size() > 1;
   for (std::size_t i = 0; i < table.size() && sound; ++i) {
-    sound = is_positive(table[i].life) && (i == 0 || in_order(table[i - 1], table[i]));
+    sound = is_life(table[i].life) && (i == 0 || in_order(table[i - 1], table[i]));
   }
   if (!sound) {
     throw std::invalid_argument(
@@ -46,8 +46,8 @@ Duration between(const PotLifePoint& colder, const PotLifePoint& warmer, Tempera
 }
 
 std::optional<Duration> in_table(const std::vector<PotLifePoint>& table, Temperature temperature) {
-  if (!(temperature >= table.front().temperature - hair)) return std::nullopt;
-  if (!(temperature <= table.back().temperature + hair)) return std::nullopt;
+  if (!(temperature >= table.front().temperature - hair_of_warmth)) return std::nullopt;
+  if (!(temperature <= table.back().temperature + hair_of_warmth)) return std::nullopt;
   const Temperature held =
       std::clamp(temperature, table.front().temperature, table.back().temperature);
   const auto warmer = std::find_if(std::next(table.begin()), table.end(), [&](const auto& point) {
@@ -70,7 +70,7 @@ std::optional<Temperature> warmest_in(const std::vector<PotLifePoint>& table, Du
 }  // namespace
 
 std::optional<Duration> pot_life_at(const PotLife& paint, Temperature temperature) {
-  check(paint);
+  check_paint(paint);
   if (!paint.table.empty()) return in_table(paint.table, temperature);
   const double halvings = (temperature - paint.at.value) / paint.halved_by.value;
   if (!std::isfinite(halvings)) throw std::invalid_argument("pot life: a temperature is missing");
@@ -78,8 +78,8 @@ std::optional<Duration> pot_life_at(const PotLife& paint, Temperature temperatur
 }
 
 std::optional<Temperature> warmest_for(const PotLife& paint, Duration least) {
-  check(paint);
-  if (!is_positive(least)) throw std::invalid_argument("warmest_for: a time above 0");
+  check_paint(paint);
+  if (!is_life(least)) throw std::invalid_argument("warmest_for: a time above 0");
   if (!paint.table.empty()) return warmest_in(paint.table, least);
   if (least > paint.life.value) return std::nullopt;
   return paint.at.value + paint.halved_by.value * std::log2(paint.life.value / least);

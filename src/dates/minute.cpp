@@ -6,7 +6,7 @@
 namespace basinwright::dates {
 namespace {
 
-constexpr std::size_t date_length = 10;
+constexpr std::size_t length_of_date = 10;
 constexpr std::size_t minute_length = 16;
 constexpr std::int64_t minutes_per_hour = 60;
 constexpr std::int64_t minutes_per_day = 24 * minutes_per_hour;
@@ -36,11 +36,12 @@ Moment Minute::up() const {
 }
 
 std::optional<Minute> parse_minute(std::string_view text) {
-  if (text.size() != minute_length || text[date_length] != 'T' || text[date_length + 3] != ':')
+  if (text.size() != minute_length || text[length_of_date] != 'T' ||
+      text[length_of_date + 3] != ':')
     return {};
-  const auto date = parse_date(text.substr(0, date_length));
-  const auto hour = two_digits(text.substr(date_length + 1, 2));
-  const auto minute = two_digits(text.substr(date_length + 4, 2));
+  const auto date = parse_date(text.substr(0, length_of_date));
+  const auto hour = two_digits(text.substr(length_of_date + 1, 2));
+  const auto minute = two_digits(text.substr(length_of_date + 4, 2));
   if (!date || !hour || !minute || *hour >= 24 || *minute >= minutes_per_hour) return {};
   return Minute(date->time_since_epoch().count() * minutes_per_day + *hour * minutes_per_hour +
                 *minute);

@@ -18,7 +18,7 @@ constexpr Length thin = units::metres(1) / 1e6;
 constexpr Length hairline = thin / 1e3;
 constexpr Area least_face = units::square_metres(1) / 1e3;
 // A kit that runs out within a hair of the section's end ends with it.
-constexpr double hair = 1e-9;
+constexpr double hair_of_kit = 1e-9;
 
 /// One body of water with the ends of its kits on it; a body is surveyed as seldom as can be, since
 /// an outline may have thousands of walls.
@@ -143,7 +143,7 @@ class Marker {
       const SectionPart& part = parts_[i];
       const double share = (mark.painted - before) / part.painted();
       before += part.painted();
-      if (share > 1.0 + hair && i + 1 < to) continue;
+      if (share > 1.0 + hair_of_kit && i + 1 < to) continue;
       mark.body = part.body;
       Area behind;
       for (std::size_t j = 0; j < i; ++j) {

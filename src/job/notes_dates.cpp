@@ -12,9 +12,9 @@ namespace {
 
 using sequence::Booking;
 
-class Recorder {
+class DateNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  DateNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), p_(plan.programme), t_(plan.trace) {}
 
   void record() {
@@ -123,7 +123,7 @@ void note_days(trace::Trace& trace,
 }
 
 void note_dates(const Job& job, const RateBook& rates, Plan& plan) {
-  Recorder(job, rates, plan).record();
+  DateNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

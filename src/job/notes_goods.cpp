@@ -12,9 +12,9 @@ namespace {
 using quote::Measure;
 using quote::Purchase;
 
-class Recorder {
+class GoodsNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  GoodsNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), t_(plan.trace) {}
 
   void record() {
@@ -317,7 +317,7 @@ class Recorder {
 }  // namespace
 
 void note_goods(const Job& job, const RateBook& rates, Plan& plan) {
-  if (!plan.stopped() && plan.price) Recorder(job, rates, plan).record();
+  if (!plan.stopped() && plan.price) GoodsNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

@@ -12,9 +12,9 @@ namespace {
 
 using units::Duration;
 
-class Recorder {
+class ListNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  ListNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), t_(plan.trace) {}
 
   void record() {
@@ -297,7 +297,7 @@ class Recorder {
 }  // namespace
 
 void note_lists(const Job& job, const RateBook& rates, Plan& plan) {
-  if (!plan.stopped() && plan.price) Recorder(job, rates, plan).record();
+  if (!plan.stopped() && plan.price) ListNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

@@ -8,9 +8,9 @@ namespace {
 
 using units::Volume;
 
-class Recorder {
+class MixNotes {
  public:
-  Recorder(const RateBook& rates, Plan& plan) : rates_(rates), plan_(plan), t_(plan.trace) {}
+  MixNotes(const RateBook& rates, Plan& plan) : rates_(rates), plan_(plan), t_(plan.trace) {}
 
   void record() {
     etch_mixes();
@@ -205,7 +205,7 @@ class Recorder {
 }  // namespace
 
 void note_mixes(const RateBook& rates, Plan& plan) {
-  if (!plan.stopped()) Recorder(rates, plan).record();
+  if (!plan.stopped()) MixNotes(rates, plan).record();
 }
 
 }  // namespace basinwright::job

@@ -10,7 +10,7 @@ namespace {
 using units::Area;
 using units::Duration;
 
-constexpr sources::Source by_green{
+constexpr sources::Source section_by_green{
     sources::Kind::published, "green-theorem", "surfaces clipped at the section's ends"};
 
 /// Where the figures of a morning are recorded.
@@ -23,9 +23,9 @@ struct Keys {
               usable = here + "usable", window = here + "window";
 };
 
-class Recorder {
+class MixingNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  MixingNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), m_(plan.mixing), t_(plan.trace) {}
 
   void record() {
@@ -53,13 +53,14 @@ class Recorder {
               {{"cover", cover}},
               "so many whole kits from the section's deep end");
     } else {
-      note_taken(t_, here + "painted_area_m2", mark.painted, by_green, "the section's end");
+      note_taken(t_, here + "painted_area_m2", mark.painted, section_by_green, "the section's end");
     }
     const char* words = "where the surface from the deep end on reaches the painted area";
-    note_taken(t_, here + "along_m", mark.along, by_green, words);
-    note_taken(t_, here + "face_share", mark.face_share, by_green, "of the face it falls on");
-    note_taken(t_, here + "from_corner_m", mark.from_corner, by_green, words);
-    note_taken(t_, here + "below_rim_m", mark.below_rim, by_green, words);
+    note_taken(t_, here + "along_m", mark.along, section_by_green, words);
+    note_taken(
+        t_, here + "face_share", mark.face_share, section_by_green, "of the face it falls on");
+    note_taken(t_, here + "from_corner_m", mark.from_corner, section_by_green, words);
+    note_taken(t_, here + "below_rim_m", mark.below_rim, section_by_green, words);
   }
 
   [[nodiscard]] const sequence::Booking* booking_of(const PaintingMorning& m) const {
@@ -333,7 +334,7 @@ void note_mixing(const Job& job, const RateBook& rates, Plan& plan) {
   if (plan.stopped()) {
     plan.trace.note("mixing.painters", 0.0, "0", {}, "the job stops before anybody paints");
   } else if (plan.price) {
-    Recorder(job, rates, plan).record();
+    MixingNotes(job, rates, plan).record();
   }
 }
 

@@ -9,9 +9,9 @@
 namespace basinwright::job {
 namespace {
 
-class Recorder {
+class OrderNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  OrderNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), t_(plan.trace), order_(plan.quantities.order) {}
 
   void record() {
@@ -232,7 +232,7 @@ class Recorder {
 }  // namespace
 
 void note_orders(const Job& job, const RateBook& rates, Plan& plan) {
-  if (!plan.stopped() && plan.price) Recorder(job, rates, plan).record();
+  if (!plan.stopped() && plan.price) OrderNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

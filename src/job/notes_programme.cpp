@@ -23,9 +23,9 @@ Duration between(Moment from, Moment to) {
   return units::minutes(15) * static_cast<double>(to.quarters() - from.quarters());
 }
 
-class Recorder {
+class ProgrammeNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  ProgrammeNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), p_(plan.programme), t_(plan.trace) {}
 
   void record() {
@@ -311,7 +311,8 @@ class Recorder {
 }  // namespace
 
 void note_programme(const Job& job, const RateBook& rates, Plan& plan) {
-  if (!plan.stopped() && !plan.programme.bookings.empty()) Recorder(job, rates, plan).record();
+  if (!plan.stopped() && !plan.programme.bookings.empty())
+    ProgrammeNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

@@ -18,9 +18,9 @@ constexpr sources::Source by_green{
     sources::Kind::published, "green-theorem", "surfaces clipped at the section's ends"};
 constexpr std::string_view painted_key = "takeoff.painted_area_m2";
 
-class Recorder {
+class ShellNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  ShellNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), t_(plan.trace) {}
 
   void record() {
@@ -306,7 +306,7 @@ class Recorder {
 }  // namespace
 
 void note_shell(const Job& job, const RateBook& rates, Plan& plan) {
-  Recorder(job, rates, plan).record();
+  ShellNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

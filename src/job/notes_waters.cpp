@@ -10,9 +10,9 @@ namespace {
 
 using units::Volume;
 
-class Recorder {
+class WaterNotes {
  public:
-  Recorder(const Job& job, const RateBook& rates, Plan& plan)
+  WaterNotes(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), rates_(rates), plan_(plan), t_(plan.trace) {}
 
   void record() {
@@ -259,7 +259,7 @@ class Recorder {
 }  // namespace
 
 void note_waters(const Job& job, const RateBook& rates, Plan& plan) {
-  Recorder(job, rates, plan).record();
+  WaterNotes(job, rates, plan).record();
 }
 
 }  // namespace basinwright::job

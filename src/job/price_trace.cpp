@@ -24,9 +24,9 @@ class Sum {
   std::string text_;
 };
 
-class Recorder {
+class PriceNotes {
  public:
-  Recorder(const quote::PriceQuestion& q, const money::Currency& currency, Plan& plan)
+  PriceNotes(const quote::PriceQuestion& q, const money::Currency& currency, Plan& plan)
       : q_(q), plan_(plan), unit_(std::pow(10.0, currency.decimals)) {}
 
   void record() {
@@ -150,7 +150,7 @@ class Recorder {
 void trace_price(const quote::PriceQuestion& question,
                  const money::Currency& currency,
                  Plan& plan) {
-  if (plan.trace.on() && plan.price) Recorder(question, currency, plan).record();
+  if (plan.trace.on() && plan.price) PriceNotes(question, currency, plan).record();
 }
 
 }  // namespace basinwright::job

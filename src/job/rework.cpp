@@ -29,7 +29,7 @@ units::Area area_of(const coverage::Cut& cut, const std::string& section) {
 }
 
 // How much of its section a part is, by the first coat that was left in the middle.
-double share_of(const std::string& part, const std::optional<sequence::Past>& past) {
+double share_reworked(const std::string& part, const std::optional<sequence::Past>& past) {
   const std::string whole = whole_section(part);
   if (!past || part == whole) return 1.0;
   for (const sequence::Done& d : past->done) {
@@ -85,7 +85,8 @@ void add_reworks(const RateBook& rates, const std::optional<sequence::Past>& pas
   for (const sequence::Booking& b : plan.programme.bookings) {
     if (b.task == sitelog::clean_again_task && cleaned == nullptr) cleaned = &b;
     if (b.task != sitelog::rework_task) continue;
-    const units::Area area = area_of(plan.quantities.cut, b.section) * share_of(b.section, past);
+    const units::Area area =
+        area_of(plan.quantities.cut, b.section) * share_reworked(b.section, past);
     if (first == nullptr) first = &b;
     all += area;
     if (b.done) continue;

@@ -11,7 +11,6 @@
 namespace basinwright::job {
 namespace {
 
-using schedule::Booking;
 using schedule::Slot;
 using Orders = std::vector<std::size_t>;
 
@@ -44,12 +43,12 @@ class Teller {
     line.full = start_ + std::chrono::days{b_.full};
     line.days_late = b_.days_late;
     Slot last = 0;
-    for (const Booking& b : b_.answer.bookings) {
+    for (const schedule::Booking& b : b_.answer.bookings) {
       const auto [task, section] = posed_.named(b);
-      const bool attended = b.what != Booking::What::task ||
+      const bool attended = b.what != schedule::Booking::What::task ||
                             posed_.problem().chain[b.index].kind != schedule::Kind::unattended;
       add(line, task, section, {b.start, b.end}, attended);
-      if (b.what == Booking::What::unit) last = std::max(last, b.end);
+      if (b.what == schedule::Booking::What::unit) last = std::max(last, b.end);
     }
     if (b_.unmask_end > b_.unmask_start)
       add(line, "unmask", "", {b_.unmask_start, b_.unmask_end}, true);

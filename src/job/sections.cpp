@@ -9,7 +9,7 @@ namespace {
 using units::Area;
 
 // A share smaller than this part of a body is a rounding of its area.
-constexpr double hair = 1e-9;
+constexpr double hair_of_share = 1e-9;
 
 // Surfaces without an area of their own share by the painted area.
 Area share_of(Area named, Area here, Area whole, double painted_share) {
@@ -42,9 +42,9 @@ BodyCut cut_of(const coverage::Cut& cut, const BodyResult& body, Area before) {
   for (std::size_t i = 0; i < cut.sections.size(); ++i) {
     end += cut.sections[i];
     const double share = (end - before) / painted;
-    if (share <= hair) continue;
+    if (share <= hair_of_share) continue;
     out.sections.push_back(i);
-    if (share >= 1.0 - hair || i + 1 == cut.sections.size()) break;
+    if (share >= 1.0 - hair_of_share || i + 1 == cut.sections.size()) break;
     out.ends.push_back(body.take_off.painted_area * share);
   }
   if (out.sections.empty())

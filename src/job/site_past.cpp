@@ -25,7 +25,7 @@ sitelog::Window recoat_window(const Plan& plan, std::string_view below) {
   return {sheet.recoat_min.value, sheet.recoat_max.value};
 }
 
-units::Duration between(dates::Moment from, dates::Moment to) {
+units::Duration span_between(dates::Moment from, dates::Moment to) {
   return units::minutes(
       static_cast<double>(dates::Minute(to).minutes() - dates::Minute(from).minutes()));
 }
@@ -92,7 +92,7 @@ class Windows {
       return;
     }
     const sitelog::Window window = recoat_window(plan_, on.task);
-    const units::Duration length = between(next.start, next.end);
+    const units::Duration length = span_between(next.start, next.end);
     const dates::Minute start = start_of(on);
     const dates::Minute end = end_of(on);
     add({next.section,
@@ -209,7 +209,7 @@ std::vector<Tight> without_reserve(const Plan& plan, const RateBook& rates) {
     const auto kept = [&](units::Duration apart) {
       return apart >= window.min + reserve && apart <= window.max - reserve;
     };
-    if (!kept(between(on->start, b.start)) || !kept(between(on->end, b.end)))
+    if (!kept(span_between(on->start, b.start)) || !kept(span_between(on->end, b.end)))
       out.push_back({b.section, b.task});
   }
   return out;

@@ -37,9 +37,9 @@ Sourced<Concentration> milligrams(const Sourced<double>& figure) {
   return {units::milligrams_per_litre(figure.value), figure.source};
 }
 
-class Planner {
+class WaterPlanner {
  public:
-  Planner(const Job& job, const RateBook& rates, Plan& plan)
+  WaterPlanner(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), refill_(job.refill), c_(rates.chemicals), plan_(plan), t_(plan.trace) {}
 
   WaterPlan plan() {
@@ -301,7 +301,7 @@ void date_additions(const dates::WorkCalendar& calendar,
 }
 
 WaterPlan water_plan_of(const Job& job, const RateBook& rates, Plan& plan) {
-  return Planner(job, rates, plan).plan();
+  return WaterPlanner(job, rates, plan).plan();
 }
 
 }  // namespace basinwright::job

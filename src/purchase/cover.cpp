@@ -19,10 +19,6 @@ std::int64_t common_unit(const std::vector<Item>& items) {
   return std::max<std::int64_t>(unit, 1);
 }
 
-std::int64_t ceil_of(std::int64_t a, std::int64_t b) {
-  return a / b + (a % b == 0 ? 0 : 1);
-}
-
 }  // namespace
 
 CoverTable::CoverTable(const std::vector<Item>& items, std::int64_t largest_need)

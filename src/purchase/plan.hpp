@@ -29,6 +29,11 @@ struct Plan {
   void add(const Plan& other);
 };
 
+/// a over b, rounded up; b above 0, a not below.
+[[nodiscard]] inline std::int64_t ceil_of(std::int64_t a, std::int64_t b) {
+  return a / b + (a % b == 0 ? 0 : 1);
+}
+
 /// No packs of any of `items`.
 [[nodiscard]] Plan nothing_of(const std::vector<Item>& items);
 

@@ -8,10 +8,6 @@
 namespace basinwright::purchase {
 namespace {
 
-std::int64_t ceil_of(std::int64_t a, std::int64_t b) {
-  return a / b + (a % b == 0 ? 0 : 1);
-}
-
 class Lister {
  public:
   Lister(const std::vector<Item>& items,

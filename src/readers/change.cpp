@@ -8,7 +8,7 @@
 
 namespace basinwright::readers {
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
   std::string out = "\"";
   for (const char c : text) {
     if (c == '"' || c == '\\') out += '\\';
@@ -29,7 +29,7 @@ std::string json_of(const std::string& value) {
   diagnostics::Problems ignored;
   Node node;
   const bool is_json = parse_json(source, node, ignored) && ignored.all().empty();
-  return is_json ? value : quoted(value);
+  return is_json ? value : in_quotes(value);
 }
 
 // A part of a pointer as the key it stands for, in quotes (RFC 6901 section 4).
@@ -42,7 +42,7 @@ std::string key_of(std::string_view part) {
       key += part[i];
     }
   }
-  return quoted(key);
+  return in_quotes(key);
 }
 
 std::vector<std::string_view> parts_of(std::string_view pointer) {

@@ -10,7 +10,7 @@ namespace {
 
 using namespace tables;
 
-constexpr std::array top{
+constexpr std::array job_top{
     Field{.key = "$schema", .type = Type::text, .doc = "For editors", .fallback = "none"},
     Field{.key = "basinwright",
           .type = Type::whole,
@@ -77,7 +77,7 @@ constexpr std::array top{
 }  // namespace
 
 std::span<const Field> job_fields() {
-  return top;
+  return job_top;
 }
 
 }  // namespace basinwright::readers

@@ -122,7 +122,7 @@ void check_sections(const Node& root, const job::Job& job, Context& context) {
   }
 }
 
-job::Job read_all(View& top) {
+job::Job read_job_object(View& top) {
   job::Job job;
   static_cast<void>(top.whole("basinwright"));
   if (top.choice("units").value_or(0) == 1) job.units = top.context().system = units::System::us;
@@ -153,7 +153,7 @@ std::optional<job::Job> read_job(const Input& input, diagnostics::Problems& prob
     Context context{source, found};
     if (is_object(root, context, "A job file is a JSON object")) {
       View top(root, job_fields(), "", context);
-      job = read_all(top);
+      job = read_job_object(top);
       job->places = context.places;
     }
   }

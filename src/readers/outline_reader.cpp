@@ -22,7 +22,7 @@ class Lengths {
   bool whole_ = true;
 };
 
-std::optional<OutlineShape> offsets(View& view) {
+std::optional<OutlineShape> read_offsets(View& view) {
   shell::Offsets shape;
   shape.curve = view.choice("curve").value_or(0) == 1 ? shell::Curve::arcs : shell::Curve::straight;
   bool whole = true;
@@ -34,7 +34,7 @@ std::optional<OutlineShape> offsets(View& view) {
   return whole ? std::optional<OutlineShape>(shape) : std::nullopt;
 }
 
-std::optional<OutlineShape> two_tape(View& view) {
+std::optional<OutlineShape> read_two_tape(View& view) {
   shell::TwoTape shape;
   Lengths base(view);
   shape.baseline = base("baseline");
@@ -105,9 +105,9 @@ std::optional<shell::Outline> outline_of(View& pool) {
   auto& [kind, view] = *variant;
   std::optional<OutlineShape> shape;
   if (kind == "offsets") {
-    shape = offsets(view);
+    shape = read_offsets(view);
   } else if (kind == "two_tape") {
-    shape = two_tape(view);
+    shape = read_two_tape(view);
   } else if (kind == "path") {
     if (auto points = path_points(view, "points")) shape = shell::Path{std::move(*points)};
   } else {

@@ -21,7 +21,7 @@ struct Size {
   Measure measure = Measure::pieces;
 };
 
-std::string_view words(Measure measure) {
+std::string_view measure_words(Measure measure) {
   if (measure == Measure::volume) return "volume";
   return measure == Measure::mass ? "mass" : "pieces";
 }
@@ -87,7 +87,7 @@ class Sizes {
           codes::wrong_unit,
           at,
           view.pointer("size"),
-          "This item is reckoned in " + std::string(words(*wanted_)),
+          "This item is reckoned in " + std::string(measure_words(*wanted_)),
           *wanted_ == Measure::mass ? "Write it like \"25 kg\"." : "Write it like \"20 L\".");
       return false;
     }
@@ -99,8 +99,8 @@ class Sizes {
     view.context().tell({.code = codes::facts_clash,
                          .at = at.span(),
                          .pointer = view.pointer("size"),
-                         .message = "One pack is " + std::string(words(measure_)) + ", another " +
-                                    std::string(words(size.measure)),
+                         .message = "One pack is " + std::string(measure_words(measure_)) +
+                                    ", another " + std::string(measure_words(size.measure)),
                          .hint = "Give all packs of an item in the same kind of unit.",
                          .other = first_->span()});
     return false;
@@ -170,7 +170,7 @@ std::optional<Measure> measure_of(const std::string& item, const job::RateBook& 
   return {};
 }
 
-std::vector<std::string> known_names(const job::RateBook& book) {
+std::vector<std::string> names_in(const job::RateBook& book) {
   std::vector<std::string> known;
   known.reserve(items.size());
   for (const auto& [name, measure] : items) known.emplace_back(name);
@@ -200,7 +200,7 @@ void read_packs(View& top, job::RateBook& book) {
   }
   const Node* packs = top.node("packs");
   if (packs == nullptr) return;
-  const auto known = known_names(book);
+  const auto known = names_in(book);
   for (const Member& item : packs->members) {
     if (!measure_of(item.key, book)) doubt_name(item, known, top);
   }

@@ -151,22 +151,22 @@ constexpr std::array breaks_floor{
           .doc = "[x, y] where the distance is 0",
           .fallback = "[0, 0]",
           .fields = point_2d}};
-constexpr std::array box{place_of("x0", "Low x"),
-                         place_of("y0", "Low y"),
-                         place_of("x1", "High x"),
-                         place_of("y1", "High y")};
+constexpr std::array hopper_box{place_of("x0", "Low x"),
+                                place_of("y0", "Low y"),
+                                place_of("x1", "High x"),
+                                place_of("y1", "High y")};
 constexpr std::array hopper_floor{depth_of("base_depth", "Outside the hopper"),
                                   depth_of("depth", "At the bottom of the hopper"),
                                   Field{.key = "outer",
                                         .type = Type::tuple,
                                         .doc = "[x0, y0, x1, y1] where the hopper begins",
                                         .required = true,
-                                        .fields = box},
+                                        .fields = hopper_box},
                                   Field{.key = "inner",
                                         .type = Type::tuple,
                                         .doc = "[x0, y0, x1, y1] of its bottom",
                                         .required = true,
-                                        .fields = box}};
+                                        .fields = hopper_box}};
 constexpr std::array spot{
     place_of("x", "Along"), place_of("y", "Across"), depth_of("depth", "Below the rim")};
 constexpr std::array corner_numbers{Field{.key = "a",

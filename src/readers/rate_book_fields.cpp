@@ -236,7 +236,7 @@ constexpr std::array thresholds{
     reach("abraded_film", "Old paint that abrading takes off", "0.05 mm, assumed"),
     heaviness("film_density", "Dry paint", "1500 g/L, assumed")};
 
-constexpr std::array top{
+constexpr std::array rate_book_top{
     Field{.key = "$schema", .type = Type::text, .doc = "For editors", .fallback = "none"},
     Field{.key = "basinwright_rates",
           .type = Type::whole,
@@ -346,7 +346,7 @@ constexpr std::array top{
 }  // namespace
 
 std::span<const Field> rate_book_fields() {
-  return top;
+  return rate_book_top;
 }
 
 }  // namespace basinwright::readers

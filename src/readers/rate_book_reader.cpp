@@ -262,7 +262,7 @@ void peek_at_bleach(View& top, RateBook& book) {
   }
 }
 
-RateBook read_all(View& top) {
+RateBook read_book_object(View& top) {
   RateBook book;
   static_cast<void>(top.whole("basinwright_rates"));
   book.name = top.text("name").value_or("");
@@ -305,7 +305,7 @@ std::optional<RateBook> read_rate_book(const Input& input, diagnostics::Problems
     Context context{source, found};
     if (root.kind == Node::Kind::object) {
       View top(root, rate_book_fields(), "", context);
-      book = read_all(top);
+      book = read_book_object(top);
       book->places = context.places;
     } else {
       context.report(codes::wrong_type, root, "", "A rate book is a JSON object");

@@ -13,7 +13,7 @@
 namespace basinwright::readers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using OrderedJson = nlohmann::ordered_json;
 
 // The patterns are ECMA-262, as the drafts ask; they know the shape of a text and not its unit.
 constexpr const char* day_pattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
@@ -29,8 +29,8 @@ constexpr const char* month_pattern =
     "^(0?[1-9]|1[0-2]|january|february|march|april|may|june|july|august|september|october|"
     "november|december)$";
 
-Json words_of(std::string_view words) {
-  Json out = Json::array();
+OrderedJson words_of(std::string_view words) {
+  OrderedJson out = OrderedJson::array();
   while (!words.empty()) {
     const std::size_t space = std::min(words.find(' '), words.size());
     out.push_back(std::string(words.substr(0, space)));
@@ -39,12 +39,12 @@ Json words_of(std::string_view words) {
   return out;
 }
 
-void limit(Json& out, double low, double high, bool above_low) {
+void limit(OrderedJson& out, double low, double high, bool above_low) {
   if (std::isfinite(low)) out[above_low ? "exclusiveMinimum" : "minimum"] = low;
   if (std::isfinite(high)) out["maximum"] = high;
 }
 
-Json text_like(const char* pattern) {
+OrderedJson text_like(const char* pattern) {
   return {{"type", "string"}, {"pattern", pattern}};
 }
 
@@ -62,9 +62,9 @@ double bare_unit(Type type) {
 }
 
 // A text with its unit, or a bare number.
-Json measure(const Field& field, Type type) {
-  Json out{{"type", {"string", "number"}},
-           {"pattern", type == Type::fraction ? share_pattern : measure_pattern}};
+OrderedJson measure(const Field& field, Type type) {
+  OrderedJson out{{"type", {"string", "number"}},
+                  {"pattern", type == Type::fraction ? share_pattern : measure_pattern}};
   if (field.low >= 0.0 && type != Type::temperature) out["not"] = text_like(negative_pattern);
   if (const double unit = bare_unit(type); unit > 0.0) {
     limit(out, field.low / unit, field.high / unit, field.above_low);
@@ -78,11 +78,11 @@ class Schema {
  public:
   explicit Schema(Draft draft) : later_(draft == Draft::draft_2020_12) {}
 
-  Json whole(const std::string& title, std::span<const Field> fields) {
-    Json out{{"$schema",
-              later_ ? "https://json-schema.org/draft/2020-12/schema"
-                     : "http://json-schema.org/draft-07/schema#"},
-             {"title", title}};
+  OrderedJson whole(const std::string& title, std::span<const Field> fields) {
+    OrderedJson out{{"$schema",
+                     later_ ? "https://json-schema.org/draft/2020-12/schema"
+                            : "http://json-schema.org/draft-07/schema#"},
+                    {"title", title}};
     out.update(object(fields));
     if (!defined_.empty()) out[later_ ? "$defs" : "definitions"] = std::move(defined_);
     return out;
@@ -90,11 +90,11 @@ class Schema {
 
  private:
   // An editor may want its `$schema` in any object.
-  Json object(std::span<const Field> fields,
-              std::span<const Field> more = {},
-              std::string_view kind = {}) {
-    Json properties = Json::object();
-    Json required = Json::array();
+  OrderedJson object(std::span<const Field> fields,
+                     std::span<const Field> more = {},
+                     std::string_view kind = {}) {
+    OrderedJson properties = OrderedJson::object();
+    OrderedJson required = OrderedJson::array();
     if (!kind.empty()) {
       properties["kind"] = {{"const", std::string(kind)}};
       required.push_back("kind");
@@ -105,15 +105,15 @@ class Schema {
         if (field.required) required.push_back(std::string(field.key));
       }
     }
-    Json out{{"type", "object"}, {"properties", std::move(properties)}};
+    OrderedJson out{{"type", "object"}, {"properties", std::move(properties)}};
     if (!required.empty()) out["required"] = std::move(required);
     out["patternProperties"] = {{"^\\$schema$", true}};
     out["additionalProperties"] = false;
     return out;
   }
 
-  Json described(const Field& field) {
-    Json out{{"description", description(field)}};
+  OrderedJson described(const Field& field) {
+    OrderedJson out{{"description", description(field)}};
     out.update(value(field, field.type));
     return out;
   }
@@ -127,7 +127,7 @@ class Schema {
     return out;
   }
 
-  Json value(const Field& field, Type type) {
+  OrderedJson value(const Field& field, Type type) {
     switch (type) {
       case Type::object:
         return object(field.fields);
@@ -150,7 +150,7 @@ class Schema {
     }
   }
 
-  static Json plain(const Field& field, Type type) {
+  static OrderedJson plain(const Field& field, Type type) {
     switch (type) {
       case Type::text:
         return {{"type", "string"}};
@@ -174,8 +174,8 @@ class Schema {
     }
   }
 
-  static Json numeric(const Field& field, Type type) {
-    Json out;
+  static OrderedJson numeric(const Field& field, Type type) {
+    OrderedJson out;
     switch (type) {
       case Type::number:
       case Type::whole:
@@ -198,41 +198,43 @@ class Schema {
     }
   }
 
-  Json map(const Field& field) {
-    Json item = object(field.fields);
+  OrderedJson map(const Field& field) {
+    OrderedJson item = object(field.fields);
     if (field.many) item = {{"type", "array"}, {"items", std::move(item)}};
     return {{"type", "object"}, {"additionalProperties", std::move(item)}};
   }
 
   // 2020-12 calls `prefixItems` what was `items` before, and `items` what was `additionalItems`.
-  Json tuple(const Field& field) {
-    Json items = Json::array();
+  OrderedJson tuple(const Field& field) {
+    OrderedJson items = OrderedJson::array();
     for (const Field& f : field.fields) items.push_back(described(f));
-    Json out{{"type", "array"}};
+    OrderedJson out{{"type", "array"}};
     out[later_ ? "prefixItems" : "items"] = std::move(items);
     out[later_ ? "items" : "additionalItems"] = false;
     out["minItems"] = std::ranges::count_if(field.fields, &Field::required);
     return out;
   }
 
-  Json variant(const Field& field) {
-    Json forms = Json::array();
+  OrderedJson variant(const Field& field) {
+    OrderedJson forms = OrderedJson::array();
     for (const Alternative& a : field.alternatives)
       forms.push_back(object(a.fields, field.fields, a.kind));
-    return {{"type", "object"}, {"required", Json::array({"kind"})}, {"oneOf", std::move(forms)}};
+    return {{"type", "object"},
+            {"required", OrderedJson::array({"kind"})},
+            {"oneOf", std::move(forms)}};
   }
 
-  Json one_or_many(const Field& field) {
+  OrderedJson one_or_many(const Field& field) {
     const std::string name(field.key);
     if (!defined_.contains(name))
       defined_[name] = object(field.key == "pool" ? pool_fields() : field.fields);
-    const Json one{{"$ref", (later_ ? "#/$defs/" : "#/definitions/") + name}};
+    const OrderedJson one{{"$ref", (later_ ? "#/$defs/" : "#/definitions/") + name}};
     return {
         {"if", {{"type", "array"}}}, {"then", {{"items", one}, {"minItems", 1}}}, {"else", one}};
   }
 
   bool later_;
-  Json defined_ = Json::object();
+  OrderedJson defined_ = OrderedJson::object();
 };
 
 }  // namespace

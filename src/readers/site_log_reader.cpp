@@ -246,7 +246,7 @@ bool parses(const std::string& text, Node& root) {
   return parse_json(source, root, ignored) && root.kind == Node::Kind::object;
 }
 
-std::string quoted(std::string_view text) {
+std::string log_quoted(std::string_view text) {
   constexpr std::string_view hex = "0123456789abcdef";
   constexpr unsigned char first_plain = 0x20;
   std::string out = "\"";
@@ -275,7 +275,7 @@ std::string value_of(const std::string& key, const std::string& value) {
   double parsed = 0.0;
   const auto read = std::from_chars(value.data(), value.data() + value.size(), parsed);
   const bool whole = read.ec == std::errc() && read.ptr == value.data() + value.size();
-  return number && whole ? value : quoted(value);
+  return number && whole ? value : log_quoted(value);
 }
 
 }  // namespace
@@ -341,7 +341,7 @@ std::string entry_line(const std::vector<std::pair<std::string, std::string>>& v
   std::string line = "{";
   for (const auto& [key, value] : values) {
     if (line.size() > 1) line.append(", ");
-    line.append(quoted(key)).append(": ").append(value_of(key, value));
+    line.append(log_quoted(key)).append(": ").append(value_of(key, value));
   }
   return line + "}";
 }

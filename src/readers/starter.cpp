@@ -14,27 +14,27 @@ namespace basinwright::readers {
 namespace {
 
 /// A question whose row is found by its pointer; words of its own where the row's are too short.
-struct Row {
+struct AnswerRow {
   std::string_view key, pointer, words;
 };
 constexpr std::array before_sizes{
-    Row{"units", "/units", "Units of the tape"},
-    Row{"outline", "/pool/outline/kind", "Shape of the pool, seen from above"}};
+    AnswerRow{"units", "/units", "Units of the tape"},
+    AnswerRow{"outline", "/pool/outline/kind", "Shape of the pool, seen from above"}};
 constexpr std::array after_sizes{
-    Row{"depth", "", "Depth of a level floor, from the rim down"},
-    Row{"shallow", "", "Depth at the shallow end, from the rim down"},
-    Row{"deep", "", "Depth at the deep end, from the rim down"},
-    Row{"tile-band", "/pool/rim_to_paint", ""},
-    Row{"surface", "/surfaces/0/coating", "What is on the shell now"},
-    Row{"acetone-test", "/surfaces/0/acetone_test", "What acetone did to the old coat"},
-    Row{"lead-test", "/condition/lead_test", ""},
-    Row{"coating", "/coating/system", ""},
-    Row{"coats", "/coating/coats", "How many coats"},
-    Row{"number", "/job/number", ""},
-    Row{"client", "/job/client/name", ""},
-    Row{"address", "/job/client/address", ""},
-    Row{"contractor", "/job/contractor/name", "Contractor's trading name"},
-    Row{"start", "/job/start", ""}};
+    AnswerRow{"depth", "", "Depth of a level floor, from the rim down"},
+    AnswerRow{"shallow", "", "Depth at the shallow end, from the rim down"},
+    AnswerRow{"deep", "", "Depth at the deep end, from the rim down"},
+    AnswerRow{"tile-band", "/pool/rim_to_paint", ""},
+    AnswerRow{"surface", "/surfaces/0/coating", "What is on the shell now"},
+    AnswerRow{"acetone-test", "/surfaces/0/acetone_test", "What acetone did to the old coat"},
+    AnswerRow{"lead-test", "/condition/lead_test", ""},
+    AnswerRow{"coating", "/coating/system", ""},
+    AnswerRow{"coats", "/coating/coats", "How many coats"},
+    AnswerRow{"number", "/job/number", ""},
+    AnswerRow{"client", "/job/client/name", ""},
+    AnswerRow{"address", "/job/client/address", ""},
+    AnswerRow{"contractor", "/job/contractor/name", "Contractor's trading name"},
+    AnswerRow{"start", "/job/start", ""}};
 
 const Field& field_named(std::span<const Field> fields, std::string_view key) {
   return *std::ranges::find(fields, key, &Field::key);
@@ -48,7 +48,7 @@ bool is_few_lengths(const Alternative& outline) {
   return std::ranges::all_of(outline.fields, [](const Field& f) { return f.type == Type::length; });
 }
 
-std::vector<std::string> split(std::string_view words) {
+std::vector<std::string> words_in(std::string_view words) {
   std::vector<std::string> out;
   while (!words.empty()) {
     const std::size_t space = std::min(words.find(' '), words.size());
@@ -81,7 +81,7 @@ std::string option_of(std::string_view key) {
   return out;
 }
 
-StarterQuestion question_of(const Row& row) {
+StarterQuestion question_of(const AnswerRow& row) {
   StarterQuestion q{std::string(row.key), std::string(row.words), std::string(row.pointer), {}};
   if (row.key == "outline") {
     for (const Alternative& a : outlines()) {
@@ -89,7 +89,7 @@ StarterQuestion question_of(const Row& row) {
     }
   } else if (const Field* field = field_at(row.pointer)) {
     if (q.words.empty()) q.words = field->doc;
-    q.choices = split(field->choices);
+    q.choices = words_in(field->choices);
     q.is_measure = field->type == Type::length;
   }
   if (row.pointer.empty()) {  // A depth: its place depends on the other.
@@ -121,7 +121,7 @@ class Given {
   }
   [[nodiscard]] bool has(std::string_view key) const { return !plain(key).empty(); }
   [[nodiscard]] std::string text(std::string_view key, std::string_view fallback = "") const {
-    return quoted(plain(key, fallback));
+    return in_quotes(plain(key, fallback));
   }
   /// A number stays one, so that it is read in the file's units.
   [[nodiscard]] std::string measure(std::string_view key) const {
@@ -132,7 +132,7 @@ class Given {
   /// `, "name": value` when it was answered.
   [[nodiscard]] std::string more(std::string_view name, std::string_view key, bool is_text) const {
     if (!has(key)) return "";
-    return fmt::format(", {}: {}", quoted(name), is_text ? text(key) : measure(key));
+    return fmt::format(", {}: {}", in_quotes(name), is_text ? text(key) : measure(key));
   }
 
  private:
@@ -141,7 +141,7 @@ class Given {
 
 std::string outline_of(const Given& given) {
   const std::string kind = given.plain("outline", "rectangle");
-  std::string out = fmt::format("{{ \"kind\": {}", quoted(kind));
+  std::string out = fmt::format("{{ \"kind\": {}", in_quotes(kind));
   for (const Alternative& a : outlines()) {
     if (a.kind != kind) continue;
     for (const Field& size : a.fields) out += given.more(size.key, option_of(size.key), false);
@@ -154,20 +154,22 @@ std::string along(units::Length place, bool us) {
   std::string text = fmt::format("{:.3f}", us ? place.in(units::feet) : place.in(units::metres));
   text.erase(text.find_last_not_of('0') + 1);
   if (text.ends_with('.')) text.pop_back();
-  return quoted((text == "-0" ? "0" : text) + (us ? " ft" : " m"));
+  return in_quotes((text == "-0" ? "0" : text) + (us ? " ft" : " m"));
 }
 
 std::string level(const std::string& depth) {
   return fmt::format("{{ \"kind\": \"constant\", \"depth\": {} }}", depth);
 }
 
-std::string floor_of(const Given& given, const std::string& outline, const std::string& units) {
+std::string starter_floor(const Given& given,
+                          const std::string& outline,
+                          const std::string& units) {
   if (!given.has("deep")) return level(given.measure(given.has("depth") ? "depth" : "shallow"));
   // The ends are where the outline has them: read with a level floor, it says.
   diagnostics::Problems ignored;
   const std::string flat =
       fmt::format("{{\"units\": {}, \"pool\": {{\"outline\": {}, \"floor\": {}}}}}",
-                  quoted(units),
+                  in_quotes(units),
                   outline,
                   level(given.measure("deep")));
   const auto job = read_job({"", flat}, ignored);
@@ -196,7 +198,7 @@ std::string heading_of(const Given& given) {
 std::string pool_of(const Given& given, const std::string& units) {
   const std::string outline = outline_of(given);
   std::string out = fmt::format(
-      "    \"outline\": {},\n    \"floor\": {}", outline, floor_of(given, outline, units));
+      "    \"outline\": {},\n    \"floor\": {}", outline, starter_floor(given, outline, units));
   if (given.has("tile-band")) out += ",\n    \"rim_to_paint\": " + given.measure("tile-band");
   return out;
 }
@@ -205,7 +207,7 @@ std::string pool_of(const Given& given, const std::string& units) {
 
 std::vector<StarterQuestion> starter_questions() {
   std::vector<StarterQuestion> out;
-  for (const Row& row : before_sizes) out.push_back(question_of(row));
+  for (const AnswerRow& row : before_sizes) out.push_back(question_of(row));
   for (const Alternative& outline : outlines()) {
     if (!is_few_lengths(outline)) continue;
     for (const Field& size : outline.fields) {
@@ -214,7 +216,7 @@ std::vector<StarterQuestion> starter_questions() {
       if (!known) out.push_back(question_of(size));
     }
   }
-  for (const Row& row : after_sizes) out.push_back(question_of(row));
+  for (const AnswerRow& row : after_sizes) out.push_back(question_of(row));
   return out;
 }
 
@@ -248,7 +250,7 @@ std::string starter_job(const Answers& answers) {
   "terms": {{ "warranty": "", "cancellation": "" }}
 }}
 )",
-                     quoted(units),
+                     in_quotes(units),
                      heading_of(given),
                      pool_of(given, units),
                      given.more("coating", "surface", true),

@@ -13,10 +13,10 @@ std::string pointer_of(const WeatherColumn& column, const WrittenValue& written)
   return column.pointer.empty() ? "" : column.pointer + "/" + std::to_string(written.index);
 }
 
-void refuse(const WeatherColumn& column,
-            const WrittenValue& written,
-            Complaint complaint,
-            WeatherProblems& problems) {
+void refuse_value(const WeatherColumn& column,
+                  const WrittenValue& written,
+                  Complaint complaint,
+                  WeatherProblems& problems) {
   complaint.at = written.at;
   complaint.pointer = pointer_of(column, written);
   problems.tell(std::move(complaint));
@@ -25,12 +25,13 @@ void refuse(const WeatherColumn& column,
 void refuse_text(const WeatherColumn& column,
                  const WrittenValue& written,
                  WeatherProblems& problems) {
-  refuse(column,
-         written,
-         {.code = codes::not_a_number,
-          .message = "\"" + std::string(written.text.substr(0, 40)) + "\" is not a number",
-          .hint = "Write a number with a point for its decimals, or nothing when it is not known."},
-         problems);
+  refuse_value(
+      column,
+      written,
+      {.code = codes::not_a_number,
+       .message = "\"" + std::string(written.text.substr(0, 40)) + "\" is not a number",
+       .hint = "Write a number with a point for its decimals, or nothing when it is not known."},
+      problems);
 }
 
 const WeatherColumn* find(const std::vector<WeatherColumn>& columns, Variable variable) {
@@ -78,12 +79,13 @@ std::optional<double> read_value(WeatherColumn& column,
   const double si = column.unit->to_si(*value);
   if (si >= row.low && si <= row.high) return si;
   if (column.may_oversaturate && si > row.high && si <= most_oversaturation) return row.high;
-  refuse(column,
-         written,
-         {.code = codes::out_of_range,
-          .message = "The " + std::string(row.words) + " lies between " + std::string(row.limits),
-          .hint = "Is this the right column, and the right unit?"},
-         problems);
+  refuse_value(
+      column,
+      written,
+      {.code = codes::out_of_range,
+       .message = "The " + std::string(row.words) + " lies between " + std::string(row.limits),
+       .hint = "Is this the right column, and the right unit?"},
+      problems);
   return {};
 }
 

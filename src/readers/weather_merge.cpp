@@ -10,19 +10,19 @@ namespace {
 
 using weather::HourNumber;
 
-constexpr HourNumber hours_in_day = 24;
+constexpr HourNumber hours_of_day = 24;
 
 /// A typical year by month, day and hour.
 class TypicalYear {
  public:
   explicit TypicalYear(const WeatherFile& file)
-      : hours_(static_cast<std::size_t>(366 * hours_in_day), nullptr) {
+      : hours_(static_cast<std::size_t>(366 * hours_of_day), nullptr) {
     for (const WeatherHour& hour : file.hours) hours_[index(hour.at)] = &hour.known;
     const auto leap_day = index(hour_of_typical(2, 29, 0));
     const auto begin = hours_.begin() + static_cast<std::ptrdiff_t>(leap_day);
     const auto is_given = [](const weather::Hour* hour) { return hour != nullptr; };
-    if (std::none_of(begin, begin + hours_in_day, is_given)) {
-      std::copy(begin - hours_in_day, begin, begin);
+    if (std::none_of(begin, begin + hours_of_day, is_given)) {
+      std::copy(begin - hours_of_day, begin, begin);
     }
   }
 
@@ -42,12 +42,12 @@ class TypicalYear {
 };
 
 HourNumber midnight(dates::Date day) {
-  return HourNumber{day.time_since_epoch().count()} * hours_in_day;
+  return HourNumber{day.time_since_epoch().count()} * hours_of_day;
 }
 
 dates::Date day_of(HourNumber hour) {
-  const HourNumber down = hour >= 0 ? hour : hour - (hours_in_day - 1);
-  return dates::Date{std::chrono::days{down / hours_in_day}};
+  const HourNumber down = hour >= 0 ? hour : hour - (hours_of_day - 1);
+  return dates::Date{std::chrono::days{down / hours_of_day}};
 }
 
 /// How many hours the site's clock is ahead of a file's own, by the hour the site's clock shows.

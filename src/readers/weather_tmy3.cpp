@@ -24,7 +24,7 @@ constexpr std::array<Tmy3Column, 6> tmy3_values{{{"Dry-bulb (C)", Variable::air,
                                                  {"TotCld (tenths)", Variable::cloud, "tenths"},
                                                  {"Lprecip depth (mm)", Variable::rain, "mm"}}};
 
-std::optional<std::size_t> place_of(const CsvRows& rows, std::string_view name) {
+std::optional<std::size_t> column_of(const CsvRows& rows, std::string_view name) {
   const auto it = std::ranges::find(rows.cells(), name, &CsvCell::text);
   if (it == rows.cells().end()) return {};
   return static_cast<std::size_t>(it - rows.cells().begin());
@@ -34,7 +34,7 @@ std::vector<WeatherColumn> tmy3_columns(const CsvRows& rows) {
   constexpr double missing = -9900.0;
   std::vector<WeatherColumn> columns;
   for (const Tmy3Column& named : tmy3_values) {
-    const auto place = place_of(rows, named.name);
+    const auto place = column_of(rows, named.name);
     if (!place) continue;
     WeatherColumn column{
         named.variable, std::string(named.name), unit_named(named.variable, named.unit), *place};
@@ -81,10 +81,10 @@ void read_tmy3(WeatherReading& reading) {
   if (!rows.next()) return;
   const Span heading = rows.row();
   const std::size_t count = rows.cells().size();
-  const std::size_t date = place_of(rows, tmy3_date).value_or(0);
-  const std::size_t time = place_of(rows, tmy3_time).value_or(0);
+  const std::size_t date = column_of(rows, tmy3_date).value_or(0);
+  const std::size_t time = column_of(rows, tmy3_time).value_or(0);
   TypicalRows hours(
-      tmy3_columns(rows), {place_of(rows, tmy3_rain_period), no_period}, reading.problems);
+      tmy3_columns(rows), {column_of(rows, tmy3_rain_period), no_period}, reading.problems);
   while (!reading.problems.is_hopeless() && rows.next()) {
     if (is_whole_row(rows, count, reading.problems)) {
       hours.add(rows, tmy3_time_of(rows.cells()[date], rows.cells()[time]));

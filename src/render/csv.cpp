@@ -14,14 +14,14 @@ using document::Document;
 using document::Row;
 using document::Table;
 
-struct Placed {
+struct NamedTable {
   std::string path;
   const Table* table = nullptr;
 };
 
 /// The tables that machines can name, in the order of the page.
-std::vector<Placed> named_tables(const Document& document) {
-  std::vector<Placed> tables;
+std::vector<NamedTable> named_tables(const Document& document) {
+  std::vector<NamedTable> tables;
   for (const document::Section& section : document.sections) {
     for (const document::Block& block : section.blocks) {
       const auto* const table = std::get_if<Table>(&block);
@@ -68,14 +68,14 @@ std::string block(const Table& table) {
 
 std::vector<std::string> csv_tables(const Document& document) {
   std::vector<std::string> keys;
-  for (const Placed& placed : named_tables(document)) {
+  for (const NamedTable& placed : named_tables(document)) {
     if (has_rows(*placed.table)) keys.push_back(placed.path);
   }
   return keys;
 }
 
 std::string csv(const Document& document, std::string_view table_key) {
-  for (const Placed& placed : named_tables(document)) {
+  for (const NamedTable& placed : named_tables(document)) {
     if (placed.path == table_key) return block(*placed.table);
   }
   throw std::logic_error("no table \"" + std::string(table_key) + "\" for CSV");
@@ -83,7 +83,7 @@ std::string csv(const Document& document, std::string_view table_key) {
 
 std::string csv(const Document& document) {
   std::string lines;
-  for (const Placed& placed : named_tables(document)) {
+  for (const NamedTable& placed : named_tables(document)) {
     if (!has_rows(*placed.table)) continue;
     if (!lines.empty()) lines += "\r\n";
     lines += block(*placed.table);

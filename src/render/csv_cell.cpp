@@ -14,10 +14,6 @@ namespace {
 
 using document::Value;
 
-bool is_digit(char byte) {
-  return byte >= '0' && byte <= '9';
-}
-
 /// Digits, with a sign in front and one decimal point among them at most.
 bool is_decimal(std::string_view text) {
   if (text.starts_with('-')) text.remove_prefix(1);

@@ -72,7 +72,7 @@ Json tree_of(const Value& value) {
 }
 
 /// Puts a value at a dotted path below the root.
-void put(Json& root, const std::string& path, Json value) {
+void put_at(Json& root, const std::string& path, Json value) {
   Json* object = &root;
   std::size_t start = 0;
   while (true) {
@@ -131,7 +131,7 @@ class Writer {
 
  private:
   void at(const std::string& key, Json value) const {
-    put(root_, key_path(section_, key), std::move(value));
+    put_at(root_, key_path(section_, key), std::move(value));
   }
 
   Json& root_;

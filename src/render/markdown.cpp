@@ -27,7 +27,7 @@ struct Markers {
   [[nodiscard]] Markers other() const { return bullet == '-' ? Markers{'*', ')'} : Markers{}; }
 };
 
-struct Column {
+struct MarkdownColumn {
   std::size_t index = 0;
   bool right = false;
   std::string title;
@@ -39,10 +39,11 @@ std::string cell_text(const Row& row, std::size_t index) {
   return with_mark(emphasised(markdown_inline(cell.text), shown_role(row, cell)), cell.role);
 }
 
-std::vector<Column> columns_of(const Table& table) {
-  std::vector<Column> columns;
+std::vector<MarkdownColumn> columns_of(const Table& table) {
+  std::vector<MarkdownColumn> columns;
   for (const std::size_t i : shown_columns(table)) {
-    Column column{i, column_stands_right(table, i), markdown_inline(table.columns[i].title)};
+    MarkdownColumn column{
+        i, column_stands_right(table, i), markdown_inline(table.columns[i].title)};
     const auto widen = [&column](const std::string& text) {
       column.width = std::max(column.width, std::min(display_width(text), widest_padding));
     };
@@ -53,33 +54,33 @@ std::vector<Column> columns_of(const Table& table) {
   return columns;
 }
 
-std::string padded(const std::string& text, const Column& column) {
+std::string padded(const std::string& text, const MarkdownColumn& column) {
   const std::size_t width = display_width(text);
   const std::string padding(width < column.width ? column.width - width : 0, ' ');
   return column.right ? padding + text : text + padding;
 }
 
 template <class Text>
-std::string table_line(const std::vector<Column>& columns, Text text) {
+std::string table_line(const std::vector<MarkdownColumn>& columns, Text text) {
   std::string line = "|";
-  for (const Column& column : columns) line += ' ' + text(column) + " |";
+  for (const MarkdownColumn& column : columns) line += ' ' + text(column) + " |";
   return line += '\n';
 }
 
 std::string block_text(const Table& table, Markers) {
   if (!table.shown) return "";
   require_full_rows(table);
-  const std::vector<Column> columns = columns_of(table);
+  const std::vector<MarkdownColumn> columns = columns_of(table);
   if (columns.empty() || table.rows.empty()) return "";
   std::string lines;
   if (!table.caption.empty()) lines = "### " + markdown_inline(table.caption) + "\n\n";
-  lines += table_line(columns, [](const Column& c) { return padded(c.title, c); });
-  lines += table_line(columns, [](const Column& c) {
+  lines += table_line(columns, [](const MarkdownColumn& c) { return padded(c.title, c); });
+  lines += table_line(columns, [](const MarkdownColumn& c) {
     return std::string(c.width - 1, '-') + (c.right ? ':' : '-');
   });
   for (const Row& row : table.rows) {
-    lines +=
-        table_line(columns, [&row](const Column& c) { return padded(cell_text(row, c.index), c); });
+    lines += table_line(
+        columns, [&row](const MarkdownColumn& c) { return padded(cell_text(row, c.index), c); });
   }
   return lines;
 }
@@ -146,7 +147,7 @@ Listing listing_of(const document::List& list) {
 }
 
 /// Collects blocks, one empty line between two.
-class Page {
+class MarkdownPage {
  public:
   void add(const std::string& block) {
     if (block.empty()) return;
@@ -164,7 +165,7 @@ class Page {
   std::string bytes_;
 };
 
-void put_head(Page& page, const Document& document) {
+void put_markdown_head(MarkdownPage& page, const Document& document) {
   if (!document.title.empty()) page.line("# " + markdown_inline(document.title));
   page.line(markdown_line(document.subtitle));
   std::string notices;
@@ -175,7 +176,7 @@ void put_head(Page& page, const Document& document) {
   page.add(notices);
 }
 
-void put_section(Page& page, const document::Section& section) {
+void put_markdown_section(MarkdownPage& page, const document::Section& section) {
   std::vector<std::string> blocks;
   Markers markers;
   Listing before = Listing::none;
@@ -198,10 +199,10 @@ void put_section(Page& page, const document::Section& section) {
 }  // namespace
 
 std::string markdown(const Document& document) {
-  Page page;
-  put_head(page, document);
+  MarkdownPage page;
+  put_markdown_head(page, document);
   for (const document::Section& section : document.sections) {
-    if (section.shown) put_section(page, section);
+    if (section.shown) put_markdown_section(page, section);
   }
   if (!document.bottom_line.text.empty()) {
     page.line("---");

@@ -10,10 +10,6 @@ namespace {
 
 using document::Role;
 
-bool is_digit(char byte) {
-  return byte >= '0' && byte <= '9';
-}
-
 bool is_letter(char byte) {
   return (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
 }

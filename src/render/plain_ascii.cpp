@@ -39,15 +39,11 @@ constexpr std::string_view letters =
     "AaAaAaCcCcCcCcDdDdEeEeEeEeEeGgGgGgGgHhHhIiIiIiIiIi??JjKkkLlLlLlL"
     "lLlNnNnNn?NnOoOoOo??RrRrRrSsSsSsSsTtTtTtUuUuUuUuUuUuWwYyYZzZzZzs";
 
-bool is_digit(char byte) {
-  return byte >= '0' && byte <= '9';
-}
-
 bool is_fraction(char32_t sign) {
   return (sign >= 0xBC && sign <= 0xBE) || (sign >= 0x215B && sign <= 0x215E);
 }
 
-bool is_space(char32_t scalar) {
+bool is_wide_space(char32_t scalar) {
   return scalar == no_break_space || scalar == 0x202F || (scalar >= 0x2000 && scalar <= 0x200A);
 }
 
@@ -65,7 +61,7 @@ std::string spelling(char32_t scalar) {
     return {letters[scalar - first_letter]};
   }
   if (scalar == no_break_space || scalar == 0x202F) return "\xC2\xA0";
-  if (is_space(scalar)) return " ";
+  if (is_wide_space(scalar)) return " ";
   if (display_width(scalar) == 0) return "";
   return fmt::format("\\u{:04x}", static_cast<unsigned>(scalar));
 }

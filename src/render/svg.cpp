@@ -79,7 +79,8 @@ std::vector<const Drawing*> drawings_of(const document::Document& document) {
 }
 
 /// Several sheets in one picture, each a picture of its own one below the other.
-std::string stacked(const document::Document& document, const std::vector<const Drawing*>& sheets) {
+std::string sheets_stacked(const document::Document& document,
+                           const std::vector<const Drawing*>& sheets) {
   Size all;
   std::string described;
   std::string inner;
@@ -111,7 +112,7 @@ std::string svg(const document::Document& document) {
   constexpr std::string_view prefix = "sheet-";
   const std::vector<const Drawing*> sheets = drawings_of(document);
   std::string out = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
-  if (sheets.size() > 1) return out + stacked(document, sheets);
+  if (sheets.size() > 1) return out + sheets_stacked(document, sheets);
   const Size size{sheets.front()->width, sheets.front()->height};
   return out + element(size, prefix, content(*sheets.front(), prefix) + page_rule(size));
 }

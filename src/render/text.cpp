@@ -102,7 +102,7 @@ Lines notice_lines(const std::string& notice, const Look& look) {
 }
 
 /// Collects lines, one empty line between blocks.
-class Page {
+class TextPage {
  public:
   void block(const Lines& lines, std::size_t indent) {
     if (lines.empty()) return;
@@ -126,7 +126,7 @@ class Page {
   Lines lines_;
 };
 
-void put_head(Page& page, const Document& document, const Look& look) {
+void put_head(TextPage& page, const Document& document, const Look& look) {
   if (!document.title.empty()) {
     page.block(wrapped(look.clean(document.title), look.width), 0);
     page.flush({look.rule(look.width)}, 0);
@@ -139,7 +139,7 @@ void put_head(Page& page, const Document& document, const Look& look) {
   page.block(notices, 0);
 }
 
-void put_section(Page& page, const document::Section& section, const Look& look) {
+void put_section(TextPage& page, const document::Section& section, const Look& look) {
   const Look inner = look.narrowed(margin);
   std::vector<Lines> blocks;
   for (const Block& block : section.blocks) {
@@ -151,7 +151,7 @@ void put_section(Page& page, const document::Section& section, const Look& look)
   for (const Lines& lines : blocks) page.block(lines, margin);
 }
 
-void put_bottom_line(Page& page, const Cell& line, const Look& look) {
+void put_bottom_line(TextPage& page, const Cell& line, const Look& look) {
   if (line.text.empty()) return;
   page.block({look.rule(look.width)}, 0);
   page.flush(
@@ -175,7 +175,7 @@ std::string text(const Document& document, const TextOptions& options) {
   const Look look{static_cast<std::size_t>(std::max(options.width, least_width)),
                   options.colour,
                   options.ascii};
-  Page page;
+  TextPage page;
   put_head(page, document, look);
   for (const document::Section& section : document.sections) {
     if (section.shown) put_section(page, section, look);

@@ -20,6 +20,11 @@ struct Scalar {
 /// @param at below text.size()
 [[nodiscard]] Scalar scalar_at(std::string_view text, std::size_t at);
 
+/// One of 0 to 9, which no byte of a longer scalar is.
+[[nodiscard]] constexpr bool is_digit(char byte) {
+  return byte >= '0' && byte <= '9';
+}
+
 /// Adds the UTF-8 bytes of a scalar.
 void append_scalar(std::string& text, char32_t scalar);
 

@@ -14,7 +14,7 @@ struct Word {
   bool spaced = false;
 };
 
-bool is_digit(char32_t scalar) {
+bool is_numeral(char32_t scalar) {
   return scalar >= U'0' && scalar <= U'9';
 }
 
@@ -67,7 +67,7 @@ std::vector<Word> words_of(std::string_view line) {
 
 std::vector<std::string_view> wholes_of(std::string_view word) {
   return parted(word, [](char32_t before, char32_t scalar) {
-    return !is_digit(before) && !is_digit(scalar);
+    return !is_numeral(before) && !is_numeral(scalar);
   });
 }
 

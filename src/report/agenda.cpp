@@ -16,7 +16,6 @@
 namespace basinwright::report {
 namespace {
 
-using document::Entry;
 using document::EntryKind;
 using sequence::Booking;
 
@@ -35,7 +34,7 @@ std::string name_part(std::string_view text) {
 }
 
 // The painted part of a section goes on under the section's name.
-std::string_view whole(std::string_view section) {
+std::string_view whole_shell(std::string_view section) {
   constexpr std::string_view part = "painted part";
   if (!section.ends_with(part)) return section;
   section.remove_suffix(part.size());
@@ -44,7 +43,7 @@ std::string_view whole(std::string_view section) {
 }
 
 std::string named(const std::string& task, std::string_view section) {
-  const std::string_view name = whole(section);
+  const std::string_view name = whole_shell(section);
   return name.empty() ? task : task + "/" + std::string(name);
 }
 
@@ -92,12 +91,12 @@ class Agenda {
     return client_.empty() ? what : what + " \u00b7 " + client_;
   }
 
-  Entry& add(EntryKind kind,
-             std::string id,
-             std::string summary,
-             std::string description,
-             std::string start,
-             std::string end) {
+  document::Entry& add(EntryKind kind,
+                       std::string id,
+                       std::string summary,
+                       std::string description,
+                       std::string start,
+                       std::string end) {
     entries_.push_back({kind,
                         std::move(id),
                         std::move(summary),
@@ -144,12 +143,12 @@ class Agenda {
     if (b.people == 1) text = say::one_person;
     if (is_over(b)) text = b.assumed ? say::done_not_recorded : say::done;
     if (!why.empty()) text += "\n" + why;
-    Entry& entry = add(EntryKind::work,
-                       uid("task", name_of(b)),
-                       titled(task(b.task), b.section),
-                       std::move(text),
-                       dates::iso(b.start),
-                       b.end > b.start ? dates::iso(b.end) : "");
+    document::Entry& entry = add(EntryKind::work,
+                                 uid("task", name_of(b)),
+                                 titled(task(b.task), b.section),
+                                 std::move(text),
+                                 dates::iso(b.start),
+                                 b.end > b.start ? dates::iso(b.end) : "");
     if (is_over(b)) entry.state = document::EntryState::done;
   }
 
@@ -175,12 +174,13 @@ class Agenda {
 
   void add_hold(const Booking& b, const std::string& code, bool before) {
     const HoldWords words = hold(code);
-    Entry& entry = add(EntryKind::to_do,
-                       uid("hold", fmt::format("{}/{}/{}", b.task, whole(b.section), code)),
-                       titled(fmt::format(say::hold, task(b.task), words.what), b.section),
-                       fmt::format(say::go_on_when_of, words.limit),
-                       "",
-                       dates::iso(before ? b.start : b.end));
+    document::Entry& entry =
+        add(EntryKind::to_do,
+            uid("hold", fmt::format("{}/{}/{}", b.task, whole_shell(b.section), code)),
+            titled(fmt::format(say::hold, task(b.task), words.what), b.section),
+            fmt::format(say::go_on_when_of, words.limit),
+            "",
+            dates::iso(before ? b.start : b.end));
     if (is_released(b, code, before)) entry.state = document::EntryState::done;
   }
 
@@ -238,7 +238,7 @@ class Agenda {
   const Site* site_;
   std::string number_, client_, place_;
   std::map<std::string, int> times_;
-  std::vector<Entry> entries_;
+  std::vector<document::Entry> entries_;
 };
 
 }  // namespace
@@ -256,9 +256,9 @@ document::Agenda agenda_of(const Site& site) {
   std::vector<Booking> before;
   for (const sequence::Before& b : site.was.tasks)
     before.push_back({b.task, b.section, b.start, b.start, 0, {}, {}});
-  for (Entry& old : Agenda(s, before).made().entries) {
-    const bool kept = std::ranges::any_of(agenda.entries,
-                                          [&](const Entry& entry) { return entry.uid == old.uid; });
+  for (document::Entry& old : Agenda(s, before).made().entries) {
+    const bool kept = std::ranges::any_of(
+        agenda.entries, [&](const document::Entry& entry) { return entry.uid == old.uid; });
     if (kept || old.uid.find("-order-") != std::string::npos) continue;
     old.description = say::no_longer_in_the_programme;
     old.state = document::EntryState::cancelled;

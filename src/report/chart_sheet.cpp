@@ -11,11 +11,11 @@ namespace {
 using document::Label;
 using document::Shape;
 
-constexpr double margin = 11.0;
+constexpr double chart_margin = 11.0;
 constexpr double names = 40.0;  ///< Room for the names at the left.
 
 // ISO 216 and the North American letter sheet, lying across.
-Box page_of(document::Paper paper) {
+Box chart_page(document::Paper paper) {
   return paper == document::Paper::letter ? Box{0.0, 0.0, 279.4, 215.9}
                                           : Box{0.0, 0.0, 297.0, 210.0};
 }
@@ -23,7 +23,7 @@ Box page_of(document::Paper paper) {
 }  // namespace
 
 ChartSheet::ChartSheet(document::Paper paper, dates::Date first, std::size_t days)
-    : page_(page_of(paper)), content_(page_.grown(-margin)), first_(first) {
+    : page_(chart_page(paper)), content_(page_.grown(-chart_margin)), first_(first) {
   left_ = content_.left + names;
   day_width_ = (content_.right - left_) / static_cast<double>(std::max<std::size_t>(days, 1));
 }

@@ -51,7 +51,7 @@ void fact(Facts& facts, std::string label, Cell cell) {
 }
 
 // Which section of the cut is worked on; nothing where it is all of the shell.
-std::optional<std::size_t> section_of(const coverage::Cut& cut, const StepOnDay& at) {
+std::optional<std::size_t> section_on_day(const coverage::Cut& cut, const StepOnDay& at) {
   for (std::size_t i = 0; cut.sections.size() > 1 && i < cut.sections.size(); ++i) {
     const std::string name = cut.names.empty() ? std::to_string(i + 1) : cut.names[i];
     if (at.booking != nullptr && at.booking->section == name) return i;
@@ -67,7 +67,7 @@ void add_coat(const Subject& s, const StepOnDay& at, const Cells& c, Facts& fact
   const coverage::Coat& coat = q.coats[number - 1];
   std::int64_t kits = coat.kits;
   units::Area area = coat.area;
-  if (const auto section = section_of(q.cut, at)) {
+  if (const auto section = section_on_day(q.cut, at)) {
     kits = q.cut.kits[*section];
     area = q.cut.sections[*section];
   }
@@ -80,7 +80,7 @@ void add_coat(const Subject& s, const StepOnDay& at, const Cells& c, Facts& fact
          c.litres(s.plan.system.thinner_per_kit.value, 2));
 }
 
-void add_washes(const Subject& s, std::string_view task, const Cells& c, Facts& facts) {
+void add_wash_step(const Subject& s, std::string_view task, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   if (task == "neutralise" && q.neutralise) {
     fact(facts, say::bicarbonate_on_the_surface, c.mass(q.neutralise->surface.bicarbonate));
@@ -112,10 +112,10 @@ void add_at_hand(const Subject& s, const StepOnDay& at, Section& section) {
   } else {
     const bool worked = !worn_for(task).empty() && task != "coating-test";
     const coverage::Cut& cut = s.plan.quantities.cut;
-    const auto part = task == sitelog::rework_task ? section_of(cut, at) : std::nullopt;
+    const auto part = task == sitelog::rework_task ? section_on_day(cut, at) : std::nullopt;
     const units::Area area = part ? cut.sections[*part] : at.step->area;
     if (worked && area > units::Area()) fact(facts, say::area, c.area(area));
-    add_washes(s, task, c, facts);
+    add_wash_step(s, task, c, facts);
   }
   for (const quote::Hire& hire : s.rates.hire) {
     // Abrading once more takes what abrading takes.

@@ -29,7 +29,7 @@ constexpr std::string_view paint =
     "clean shoe covers.";
 
 // Common practice and the safety sheets' usual sections; the data sheet at hand goes first.
-constexpr std::array<TaskWords, 23> tasks{{
+constexpr std::array<TaskWords, 23> task_words{{
     {"set-out", {"electricity", "falls"}, ""},
     {"drain", {"empty-shell-floats", "rain-before-drain", "falls", "electricity"}, ""},
     {"coating-test", {"no-flame", "falls"}, "Butyl gloves and goggles with acetone."},
@@ -82,10 +82,10 @@ constexpr std::array<TaskWords, 23> tasks{{
 }};
 
 const TaskWords* words_of(std::string_view task) {
-  const auto* const it = std::ranges::find_if(tasks, [task](const TaskWords& words) {
+  const auto* const it = std::ranges::find_if(task_words, [task](const TaskWords& words) {
     return words.task == task || (words.task == "coat-" && task.starts_with("coat-"));
   });
-  return it == tasks.end() ? nullptr : it;
+  return it == task_words.end() ? nullptr : it;
 }
 
 // The usual words of safety data sheets (UN GHS, annex 4), shortened.
@@ -114,7 +114,7 @@ constexpr std::array<Aid, 7> licences{{
     {"Pipes, gas heaters, drain covers", "the licensed trade for each"},
 }};
 
-constexpr std::array<std::string_view, 11> morning{
+constexpr std::array<std::string_view, 11> morning_words{
     "Rain radar and forecast read: dry until the coat can take rain",
     "Parts A and B shaded or warmed, their temperature read",
     "Air, shell, humidity and dew point read, the margin inside its limit",
@@ -184,7 +184,7 @@ std::span<const Aid> licensed_work() {
   return licences;
 }
 std::span<const std::string_view> morning_rounds() {
-  return morning;
+  return morning_words;
 }
 std::vector<std::string> evening_rounds() {
   std::vector<std::string> lines;

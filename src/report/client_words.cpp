@@ -44,7 +44,7 @@ constexpr std::array<std::string_view, 6> exclusions{
     "Old paint that turns out to hold lead, and any other hazardous material",
     "Work on a surface that could not be seen while the pool was full"};
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 4> questions{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> question_words{{
     {"coating-untested",
      "Nobody has tested yet whether the old coat is epoxy. New epoxy holds on nothing else. The "
      "test "
@@ -150,8 +150,8 @@ std::vector<std::string> care(const Subject& s) {
 
 std::string_view open_question(std::string_view code) {
   const auto* const it =
-      std::ranges::find_if(questions, [&](const auto& row) { return row.first == code; });
-  return it == questions.end() ? std::string_view() : it->second;
+      std::ranges::find_if(question_words, [&](const auto& row) { return row.first == code; });
+  return it == question_words.end() ? std::string_view() : it->second;
 }
 
 std::vector<std::string> assumptions(const job::Plan& plan) {

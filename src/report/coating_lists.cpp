@@ -11,14 +11,11 @@ namespace basinwright::report {
 using document::Align;
 using document::Section;
 using document::Table;
-using sitelog::Entry;
 using sitelog::Event;
 
 namespace {
 
-constexpr double microns = 1e6;
-
-Cell said(const std::string& text) {
+Cell said_or_not(const std::string& text) {
   return text.empty() ? missing() : Cells::words(text);
 }
 Cell microns_cell(const std::optional<units::Length>& film) {
@@ -53,7 +50,7 @@ Section CoatingRecord::conditions() {
                     Role::quantity}
              : missing();
   };
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     const sitelog::Readings& x = e.read;
     if (e.event != Event::reading || !(x.air || x.shell || x.humidity)) continue;
     const auto margin = sitelog::dew_margin(x);
@@ -72,7 +69,7 @@ Section CoatingRecord::conditions() {
                                          Role::quantity}
                                   : missing(),
                        above,
-                       said(e.by)}});
+                       said_or_not(e.by)}});
   }
   return listed(section, std::move(t), say::no_conditions_were_read);
 }
@@ -87,11 +84,11 @@ Section CoatingRecord::deliveries() {
                {"kind", say::kind},
                {"kits", say::kits, Align::right},
                {"amount", say::amount}};
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     if (e.event != Event::delivery) continue;
     t.rows.push_back({{minute_cell(e.at),
                        Cells::words(e.item),
-                       said(e.batch),
+                       said_or_not(e.batch),
                        e.kind.empty() ? Cells::nothing("") : Cells::words(e.kind),
                        e.kits ? Cells::count(*e.kits) : Cells::nothing(""),
                        e.amount.empty() ? Cells::nothing("") : Cells::words(e.amount)}});
@@ -113,7 +110,7 @@ Section CoatingRecord::mixes() {
                {"use_by", say::use_by},
                {"emptied", say::rolled_out}};
   const auto life = static_cast<std::int64_t>(site_.rules.pot_life.in(units::minutes));
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     if (e.event != Event::mix) continue;
     const std::string name = job_of(e.task, e.section) + say::mix_at_after + at(e.at);
     if (e.batch_a.empty()) lack(name + say::batch_of_part_a);
@@ -121,9 +118,9 @@ Section CoatingRecord::mixes() {
     t.rows.push_back(
         {{minute_cell(e.at),
           {job_of(e.task, e.section), Value(e.task), Role::plain},
-          said(e.batch_a),
-          said(e.batch_b),
-          said(e.part_b),
+          said_or_not(e.batch_a),
+          said_or_not(e.batch_b),
+          said_or_not(e.part_b),
           Cells::count(e.kits.value_or(1)),
           {dates::clock(dates::Minute(e.at.minutes() + life)),
            Value(dates::iso(dates::Minute(e.at.minutes() + life))),
@@ -152,7 +149,7 @@ Section CoatingRecord::films() {
                {"state", say::against_the_sheet},
                {"by", say::by}};
   constexpr double hair = 1e-9;
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     if (e.event != Event::reading || !(e.read.wet_film || e.read.dry_film)) continue;
     Cell state = Cells::nothing(say::the_sheet_decides);
     if (e.read.wet_film) {
@@ -168,7 +165,7 @@ Section CoatingRecord::films() {
           microns_cell(e.read.wet_film),
           microns_cell(e.read.dry_film),
           state,
-          said(e.by)}});
+          said_or_not(e.by)}});
   }
   return listed(section, std::move(t), say::no_film_was_read);
 }
@@ -184,7 +181,7 @@ Section CoatingRecord::waters() {
                {"chlorine_mg_l", say::chlorine, Align::right},
                {"groundwater_m", say::groundwater_below_rim, Align::right},
                {"by", say::by}};
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     const sitelog::Readings& x = e.read;
     if (e.event != Event::reading || !(x.ph || x.chlorine || x.groundwater)) continue;
     t.rows.push_back(
@@ -196,7 +193,7 @@ Section CoatingRecord::waters() {
                             Role::quantity}
                      : Cells::nothing(""),
           x.groundwater ? cells_.length(*x.groundwater) : Cells::nothing(""),
-          said(e.by)}});
+          said_or_not(e.by)}});
   }
   section.shown = !t.rows.empty();
   section.blocks.emplace_back(std::move(t));
@@ -208,7 +205,7 @@ Section CoatingRecord::notes() {
   Table t;
   t.key = "notes";
   t.columns = {{"at", say::at}, {"text", say::note}, {"by", say::by}};
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     if (e.text.empty()) continue;
     t.rows.push_back({{minute_cell(e.at),
                        Cells::words(e.text),

@@ -11,7 +11,6 @@ namespace basinwright::report {
 using document::Align;
 using document::Section;
 using document::Table;
-using sitelog::Entry;
 using sitelog::Event;
 
 CoatingRecord::CoatingRecord(const Site& site)
@@ -91,7 +90,7 @@ void CoatingRecord::use(CoatingUnit& unit) const {
   bool begun = false;
   std::int64_t started = 0;
   int people = 0;
-  for (const Entry& e : entries_) {
+  for (const sitelog::Entry& e : entries_) {
     const bool of_it = e.task == unit.task && e.section == unit.section;
     if (of_it && e.event == Event::mix) unit.kits += e.kits.value_or(1);
     if (of_it && e.event == Event::started) {
@@ -164,7 +163,7 @@ Section CoatingRecord::holds() {
   const auto add = [&](const std::string& code, const std::string& step) {
     if (std::ranges::find(seen, code) != seen.end()) return;
     seen.push_back(code);
-    const Entry* last = release_of(site_, code);
+    const sitelog::Entry* last = release_of(site_, code);
     if (last == nullptr) lack(say::hold_point_before + code + say::who_and_when);
     t.rows.push_back({{Cells::words(code),
                        Cells::coded(task(step), step),
@@ -243,7 +242,7 @@ double CoatingRecord::worked(const std::string& name, int planned_people) const 
   for (const sequence::Booking& b : site_.subject.plan.programme.bookings) {
     if (!b.done || b.assumed || b.task != name) continue;
     int people = planned_people;
-    for (const Entry& e : entries_) {
+    for (const sitelog::Entry& e : entries_) {
       if (e.task == name && e.people) people = *e.people;
     }
     for (const sequence::Worked& w : b.worked) sum += w.quarters / 4.0 * people;

@@ -78,7 +78,7 @@ bool same_place(const Depth& a, const Depth& b) {
 }
 
 /// Adds a depth unless it stands there already, or at a line that ends there.
-void add(std::vector<Depth>& depths, Depth depth) {
+void add_depth(std::vector<Depth>& depths, Depth depth) {
   const auto here = [&depth](const Depth& d) {
     return same_place(d, depth) || same_place({d.to, d.to, d.text}, depth);
   };
@@ -104,10 +104,10 @@ void add_breaks(std::vector<Depth>& depths, const Scene& scene, const View& view
       const auto [first, last] = ends_of(b, scene, view);
       if ((first.text == last.text) != level) continue;
       if (level) {
-        add(depths, {first.at, last.at, first.text});
+        add_depth(depths, {first.at, last.at, first.text});
       } else {
-        add(depths, first);
-        add(depths, last);
+        add_depth(depths, first);
+        add_depth(depths, last);
       }
     }
   }
@@ -131,11 +131,11 @@ void add_ends(std::vector<Depth>& depths, const Scene& scene, const View& view) 
       s.profile, [&](const auto& p) { return p.on_feature || p.depth == first->depth; });
   if (level && scene.plan.breaks.empty()) {
     const Spot middle{0.5 * (a.x + b.x), 0.5 * (a.y + b.y)};
-    add(depths, {middle, middle, text});
+    add_depth(depths, {middle, middle, text});
     return;
   }
-  add(depths, {a, a, text});
-  add(depths, {b, b, scene.cells.length(last->depth).text});
+  add_depth(depths, {a, a, text});
+  add_depth(depths, {b, b, scene.cells.length(last->depth).text});
 }
 
 std::vector<Depth> depths_of(const Scene& scene, const View& view) {
@@ -143,7 +143,7 @@ std::vector<Depth> depths_of(const Scene& scene, const View& view) {
   if (const auto* spots = std::get_if<shell::SpotDepthsFloor>(&scene.pool().floor)) {
     for (const shell::SpotDepth& s : spots->points) {
       const Spot at = view.at(s.x, s.y);
-      add(depths, {at, at, scene.cells.length(s.depth).text});
+      add_depth(depths, {at, at, scene.cells.length(s.depth).text});
     }
     return depths;
   }
@@ -166,7 +166,7 @@ std::vector<Spot> grid(const Box& round, Inside within) {
   return spots;
 }
 
-Box box_round(const std::vector<PathSpot>& path) {
+Box box_round_path(const std::vector<PathSpot>& path) {
   Box box{1e9, 1e9, -1e9, -1e9};
   for (const PathSpot& s : path) {
     box = {std::min(box.left, s.at.x),
@@ -218,11 +218,11 @@ void label_treads(Sheet& sheet, const Scene& scene, const Layout& layout) {
   std::vector<double> areas;
   for (const shell::Level& l : scene.plan.levels) {
     paths.push_back(spots_along(l.path, layout.view));
-    const Box round = box_round(paths.back());
+    const Box round = box_round_path(paths.back());
     areas.push_back(round.width() * round.height());
   }
   for (std::size_t i = 0; i < paths.size(); ++i) {
-    const Box round = box_round(paths[i]);
+    const Box round = box_round_path(paths[i]);
     const auto on_tread = [&](Spot s) {
       if (!inside(paths[i], s)) return false;
       for (std::size_t k = 0; k < paths.size(); ++k) {

@@ -17,7 +17,7 @@ constexpr double table_width = 80.0;
 constexpr double between = 8.0;
 constexpr double row = 4.3;
 constexpr double line = 3.4;
-constexpr double heading = 5.5;
+constexpr double heading_height = 5.5;
 constexpr double sample_width = 11.0;
 constexpr double sample_gap = 2.0;
 constexpr double note_size = 2.4;
@@ -44,7 +44,7 @@ void draw_table(Sheet& sheet, const Layout& layout, const Foot& foot) {
   const double left = sheet.content().left;
   const double right = left + table_width;
   write_heading(sheet, say::areas_and_water, {left, layout.foot + 4.0});
-  double y = layout.foot + heading;
+  double y = layout.foot + heading_height;
   for (const document::Fact& fact : foot.facts) {
     sheet.line({left, y}, {right, y}, pens::fine, "rule");
     const bool bold = fact.cell.role == Role::total;
@@ -116,7 +116,7 @@ Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths) {
     if (fact.shown) foot.facts.push_back(std::move(fact));
   }
   const double room = notes_width(sheet);
-  double height = heading;
+  double height = heading_height;
   for (const KeyEntry& entry : key_of(scene)) {
     foot.key.push_back({entry, broken(entry.words, note_size, room - sample_width - sample_gap)});
     height += line * static_cast<double>(foot.key.back().lines.size());
@@ -129,7 +129,8 @@ Foot foot_of(const Scene& scene, const Sheet& sheet, WallLengths lengths) {
     foot.notes.emplace_back(say::the_job_file_has_the_rest);
   }
   height += 1.5 + line * static_cast<double>(foot.notes.size());
-  foot.height = 1.0 + std::max(height, heading + row * static_cast<double>(foot.facts.size()));
+  foot.height =
+      1.0 + std::max(height, heading_height + row * static_cast<double>(foot.facts.size()));
   return foot;
 }
 
@@ -137,7 +138,7 @@ void draw_foot(Sheet& sheet, const Layout& layout, const Foot& foot) {
   draw_table(sheet, layout, foot);
   const double left = notes_left(sheet);
   write_heading(sheet, say::key_and_notes, {left, layout.foot + 4.0});
-  double y = layout.foot + heading + 2.4;
+  double y = layout.foot + heading_height + 2.4;
   for (const Foot::Entry& entry : foot.key) {
     draw_sample(sheet, entry.key, {left, y - 0.9});
     for (const std::string& words : entry.lines) {

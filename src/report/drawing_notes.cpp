@@ -9,7 +9,7 @@ namespace basinwright::report {
 namespace {
 
 /// A length that no line breaks in two.
-std::string whole(Length length, const Cells& c) {
+std::string in_whole(Length length, const Cells& c) {
   constexpr std::string_view no_break_space = "\u00A0";
   std::string text = c.length(length).text;
   for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) {
@@ -20,50 +20,50 @@ std::string whole(Length length, const Cells& c) {
 
 std::string listed(const std::vector<Length>& lengths, const Cells& c) {
   std::string words;
-  for (const Length l : lengths) words += (words.empty() ? "" : ", ") + whole(l, c);
+  for (const Length l : lengths) words += (words.empty() ? "" : ", ") + in_whole(l, c);
   return words;
 }
 
-std::string words(const shell::StraightSteps& f, const Cells& c) {
+std::string feature_words(const shell::StraightSteps& f, const Cells& c) {
   return fmt::format(say::steps_at_wall_from_its_start_wide,
                      f.wall,
-                     whole(f.from, c),
-                     whole(f.width, c),
+                     in_whole(f.from, c),
+                     in_whole(f.width, c),
                      listed(f.treads, c),
                      listed(f.depths, c));
 }
 
-std::string words(const shell::Bench& f, const Cells& c) {
+std::string feature_words(const shell::Bench& f, const Cells& c) {
   return fmt::format(say::bench_at_wall_from_its_start_by_depth,
                      f.wall,
-                     whole(f.from, c),
-                     whole(f.length, c),
-                     whole(f.width, c),
-                     whole(f.depth, c));
+                     in_whole(f.from, c),
+                     in_whole(f.length, c),
+                     in_whole(f.width, c),
+                     in_whole(f.depth, c));
 }
 
-std::string words(const shell::CornerSteps& f, const Cells& c) {
+std::string feature_words(const shell::CornerSteps& f, const Cells& c) {
   return fmt::format(
       say::steps_in_corner_radii_and_depths, f.corner, listed(f.radii, c), listed(f.depths, c));
 }
 
-std::string words(const shell::RoundSteps& f, const Cells& c) {
+std::string feature_words(const shell::RoundSteps& f, const Cells& c) {
   return fmt::format(say::round_steps_at_wall_from_its_start,
                      f.wall,
-                     whole(f.at, c),
+                     in_whole(f.at, c),
                      listed(f.radii, c),
                      listed(f.depths, c));
 }
 
-std::string words(const shell::Block& f, const Cells& c) {
-  return fmt::format(say::block_depth, whole(f.depth, c));
+std::string feature_words(const shell::Block& f, const Cells& c) {
+  return fmt::format(say::block_depth, in_whole(f.depth, c));
 }
 
-std::string words(const shell::Pit& f, const Cells& c) {
-  return fmt::format(say::pit_depth, whole(f.depth, c));
+std::string feature_words(const shell::Pit& f, const Cells& c) {
+  return fmt::format(say::pit_depth, in_whole(f.depth, c));
 }
 
-void add_coat(std::vector<KeyEntry>& key, const Scene& scene) {
+void add_coat_key(std::vector<KeyEntry>& key, const Scene& scene) {
   if (!scene.cut()) return;
   for (std::size_t i = 0; i < scene.coat.size(); ++i) {
     const CoatPart& part = scene.coat[i];
@@ -75,7 +75,7 @@ void add_coat(std::vector<KeyEntry>& key, const Scene& scene) {
         {Sample::coat,
          i,
          length > Length()
-             ? fmt::format(say::along_the_axis, part.name, end, whole(length, scene.cells), area)
+             ? fmt::format(say::along_the_axis, part.name, end, in_whole(length, scene.cells), area)
              : fmt::format(say::rest_of_the_end_wall, part.name, end, area)});
   }
 }
@@ -87,9 +87,10 @@ std::vector<KeyEntry> key_of(const Scene& scene) {
   std::vector<KeyEntry> key;
   key.push_back({Sample::rim,
                  0,
-                 pool.rim_to_paint > Length() ? fmt::format(say::rim_second_line_tile_band_high_not,
-                                                            whole(pool.rim_to_paint, scene.cells))
-                                              : say::rim_painted_from_there_down});
+                 pool.rim_to_paint > Length()
+                     ? fmt::format(say::rim_second_line_tile_band_high_not,
+                                   in_whole(pool.rim_to_paint, scene.cells))
+                     : say::rim_painted_from_there_down});
   const auto drops = [](const shell::BreakLine& b) { return b.drops(); };
   if (!std::ranges::all_of(scene.plan.breaks, drops)) {
     key.push_back({Sample::break_line, 0, say::break_line_of_the_floor_with_its_depth});
@@ -102,9 +103,9 @@ std::vector<KeyEntry> key_of(const Scene& scene) {
                  0,
                  pool.rim_to_water > Length()
                      ? fmt::format(say::water_line_below_the_rim_long_section,
-                                   whole(pool.rim_to_water, scene.cells))
+                                   in_whole(pool.rim_to_water, scene.cells))
                      : say::water_line_at_the_rim_long_section});
-  add_coat(key, scene);
+  add_coat_key(key, scene);
   return key;
 }
 
@@ -117,11 +118,11 @@ std::vector<std::string> notes_of(const Scene& scene, WallLengths lengths) {
     notes.emplace_back(say::the_plan_lies_turned_so_that_the);
   }
   for (const shell::Feature& feature : pool.features) {
-    notes.push_back(std::visit([&c](const auto& f) { return words(f, c); }, feature) + ".");
+    notes.push_back(std::visit([&c](const auto& f) { return feature_words(f, c); }, feature) + ".");
   }
   if (pool.cove_radius > Length()) {
     notes.push_back(
-        fmt::format(say::cove_of_radius_between_walls_and_floor, whole(pool.cove_radius, c)));
+        fmt::format(say::cove_of_radius_between_walls_and_floor, in_whole(pool.cove_radius, c)));
   }
   if (pool.wall_lean > 0.0) {
     constexpr double percent = 100.0;
@@ -131,7 +132,7 @@ std::vector<std::string> notes_of(const Scene& scene, WallLengths lengths) {
   if (lengths == WallLengths::in_notes) {
     std::string walls = say::wall_lengths;
     for (std::size_t i = 0; i < scene.plan.walls.size(); ++i) {
-      walls += fmt::format("{}({}) {}", i == 0 ? "" : ", ", i, whole(scene.plan.walls[i], c));
+      walls += fmt::format("{}({}) {}", i == 0 ? "" : ", ", i, in_whole(scene.plan.walls[i], c));
     }
     notes.push_back(walls + ".");
   }

@@ -13,7 +13,7 @@ using document::Shape;
 /// Distance between the two lines that stand for the tile band.
 constexpr double band_width = 0.9;
 
-Shape path(std::string name, Trail trail, Pen pen) {
+Shape path_of(std::string name, Trail trail, Pen pen) {
   Shape shape;
   shape.name = std::move(name);
   shape.trails = {std::move(trail)};
@@ -26,7 +26,7 @@ void draw_coat(Sheet& sheet, const Scene& scene, const Layout& layout, const Tra
   for (std::size_t i = 0; i < scene.coat.size(); ++i) {
     const CoatPart& part = scene.coat[i];
     if (part.to <= part.from) continue;
-    Shape shape = path("coat-section", outline, {});
+    Shape shape = path_of("coat-section", outline, {});
     shape.fill = pattern_of(i);
     shape.within = {strip(scene, layout.view, part.from, part.to)};
     sheet.draw(std::move(shape));
@@ -37,19 +37,19 @@ void draw_coat(Sheet& sheet, const Scene& scene, const Layout& layout, const Tra
 void draw_band(Sheet& sheet, const Scene& scene, const Trail& outline) {
   if (scene.pool().rim_to_paint <= Length()) return;
   Pen pen{2.0 * band_width};
-  Shape ink = path("tile-band", outline, pen);
+  Shape ink = path_of("tile-band", outline, pen);
   ink.within = {outline};
   sheet.draw(ink);
   pen.width -= 2.0 * pens::fine.width;
   pen.white = true;
-  Shape paper = path("tile-band", outline, pen);
+  Shape paper = path_of("tile-band", outline, pen);
   paper.within = {outline};
   sheet.draw(paper);
 }
 
 void draw_features(Sheet& sheet, const Scene& scene, const Layout& layout) {
   for (const shell::Level& level : scene.plan.levels) {
-    sheet.draw(path("feature", trail_of(level.path, layout.view), pens::edge));
+    sheet.draw(path_of("feature", trail_of(level.path, layout.view), pens::edge));
     for (const PathSpot& s : spots_along(level.path, layout.view)) sheet.taken().soft(s.at);
   }
 }
@@ -69,7 +69,7 @@ void draw_cuts(Sheet& sheet, const Scene& scene, const Layout& layout, const Tra
     const Length at = scene.axis.deep_end_last ? before.from : before.to;
     if (at <= scene.axis.first || at >= scene.axis.last) continue;
     const Trail line = strip(scene, layout.view, at, at);
-    Shape shape = path("coat-cut", segment(line.from, line.legs[1].to), pens::cut);
+    Shape shape = path_of("coat-cut", segment(line.from, line.legs[1].to), pens::cut);
     shape.within = {outline};
     sheet.draw(std::move(shape));
   }
@@ -97,7 +97,7 @@ void draw_plan(Sheet& sheet, const Scene& scene, const Layout& layout) {
   draw_breaks(sheet, scene, layout);
   draw_cuts(sheet, scene, layout, outline);
   draw_section_line(sheet, scene, layout);
-  sheet.draw(path("outline", outline, pens::rim));
+  sheet.draw(path_of("outline", outline, pens::rim));
   for (const PathSpot& s : spots_along(scene.plan.outline, layout.view)) sheet.taken().hard(s.at);
 }
 

@@ -14,10 +14,10 @@ using document::Paper;
 using document::Pen;
 using document::Shape;
 
-constexpr double margin = 10.0;
+constexpr double drawing_margin = 10.0;
 
 // ISO 216 and the North American letter sheet, upright.
-Box page_of(Paper paper) {
+Box drawing_page(Paper paper) {
   return paper == Paper::letter ? Box{0.0, 0.0, 215.9, 279.4} : Box{0.0, 0.0, 210.0, 297.0};
 }
 
@@ -29,7 +29,7 @@ void tick(Sheet& sheet, Spot at) {
 
 }  // namespace
 
-Sheet::Sheet(Paper paper) : page_(page_of(paper)), content_(page_.grown(-margin)) {
+Sheet::Sheet(Paper paper) : page_(drawing_page(paper)), content_(page_.grown(-drawing_margin)) {
   taken_.bounds(content_);
 }
 

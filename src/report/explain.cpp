@@ -23,7 +23,7 @@ const trace::Step* by_alias(const Subject& s, std::string_view quantity) {
 }
 
 // A row of the list; machines get the key by which the page's JSON has the number.
-document::Row row_of(const Subject& s, const trace::Step& step, const Called& called) {
+document::Row step_row(const Subject& s, const trace::Step& step, const Called& called) {
   return {{{called.alias.empty() ? step.key : called.alias, document::Value(step.key)},
            Cells::words(called.words),
            Cells::words(shown(step.value, step.key, s.units)),
@@ -79,10 +79,10 @@ document::Document list_of(const Subject& s) {
   std::vector<document::Row> rows;
   for (const Called& one : numbers_of(page)) {
     const trace::Step* step = s.plan.trace.find(one.key);
-    if (step != nullptr && on_page.insert(one.key).second) rows.push_back(row_of(s, *step, one));
+    if (step != nullptr && on_page.insert(one.key).second) rows.push_back(step_row(s, *step, one));
   }
   for (const trace::Step& step : s.plan.trace.steps()) {
-    if (!on_page.contains(step.key)) rows.push_back(row_of(s, step, {}));
+    if (!on_page.contains(step.key)) rows.push_back(step_row(s, step, {}));
   }
   add_in_groups(table, std::move(rows), page);
   document::Section section;

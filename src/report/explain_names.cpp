@@ -11,7 +11,7 @@ namespace {
 
 using document::Document;
 
-std::string path(const std::string& a, const std::string& b) {
+std::string path_to(const std::string& a, const std::string& b) {
   return a.empty() || b.empty() ? a + b : a + "." + b;
 }
 
@@ -47,7 +47,7 @@ struct RowName {
   std::string alias, words;
   bool named = false;
 };
-RowName name_of(const document::Table& table, const document::Row& row) {
+RowName row_name(const document::Table& table, const document::Row& row) {
   RowName name;
   for (std::size_t c = 0; c < table.columns.size(); ++c) {
     const auto* text = std::get_if<std::string>(&row.cells[c].value.data());
@@ -76,17 +76,17 @@ class Caller {
         if (const auto* facts = std::get_if<document::Facts>(&block)) {
           for (const document::Fact& fact : facts->facts) {
             if (!fact.key.empty())
-              add(path(section.key, fact.key),
+              add(path_to(section.key, fact.key),
                   "",
                   fact.label.empty() ? fact.key : fact.label,
                   fact.cell.value,
                   fact.shown);
           }
         } else if (const auto* table = std::get_if<document::Table>(&block)) {
-          rows(path(section.key, table->key), *table);
+          rows(path_to(section.key, table->key), *table);
         } else if (const auto* text = std::get_if<document::Paragraph>(&block)) {
           if (!text->key.empty())
-            add(path(section.key, text->key), "", text->key, text->value, false);
+            add(path_to(section.key, text->key), "", text->key, text->value, false);
         }
       }
     }
@@ -99,7 +99,7 @@ class Caller {
     std::map<std::string, int> seen;
     for (const document::Row& row : table.rows) {
       if (!row.machine) continue;
-      RowName name = name_of(table, row);
+      RowName name = row_name(table, row);
       // Rows of one name are told apart by their turn.
       if (!name.alias.empty()) {
         const int turn = ++seen[name.alias];

@@ -20,8 +20,6 @@ using document::Section;
 using document::Table;
 using sitelog::Event;
 
-constexpr double microns = 1e6;
-
 void add_once(std::string& list, const std::string& word) {
   if (word.empty() || (", " + list + ", ").find(", " + word + ", ") != std::string::npos) return;
   list += (list.empty() ? "" : ", ") + word;

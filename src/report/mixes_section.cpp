@@ -15,7 +15,7 @@ using document::Align;
 using document::Row;
 using document::Table;
 
-std::string name_of(const job::VesselMix& mix) {
+std::string vessel_name(const job::VesselMix& mix) {
   if (mix.wash != "etch") return std::string(waste(mix.wash)).substr(0, waste(mix.wash).find(','));
   return mix.where.empty() || mix.where == "all" ? say::etch : fmt::format(say::etch_of, mix.where);
 }
@@ -25,10 +25,10 @@ Cell agent_cell(const Cells& c, units::Volume volume, units::Mass mass) {
   return mass > units::Mass() ? c.small(mass) : c.small(volume);
 }
 
-Row row_of(const job::VesselMix& mix, bool last, const Cells& c) {
+Row mix_row(const job::VesselMix& mix, bool last, const Cells& c) {
   Row row;
   const std::int64_t count = last ? 1 : mix.full;
-  row.cells = {Cells::coded(name_of(mix), mix.wash),
+  row.cells = {Cells::coded(vessel_name(mix), mix.wash),
                mix.where.empty() ? Cells::nothing("") : Cells::words(mix.where),
                Cells::words(mix.vessel),
                Cells::count(count),
@@ -129,8 +129,8 @@ document::Table mix_table(const Subject& s, std::string_view wash) {
                    {"agent_unit", "", Align::left, false}};
   for (const job::VesselMix& mix : s.plan.mixes.cards) {
     if (!wash.empty() && mix.wash != wash) continue;
-    if (mix.full > 0) table.rows.push_back(row_of(mix, false, c));
-    if (mix.has_last()) table.rows.push_back(row_of(mix, true, c));
+    if (mix.full > 0) table.rows.push_back(mix_row(mix, false, c));
+    if (mix.has_last()) table.rows.push_back(mix_row(mix, true, c));
   }
   return table;
 }

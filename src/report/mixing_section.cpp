@@ -236,7 +236,7 @@ std::string basis_words(const job::MixingPlan& mixing) {
   return words;
 }
 
-document::Facts facts_of(const Subject& s) {
+document::Facts mixing_facts(const Subject& s) {
   const job::MixingPlan& mixing = s.plan.mixing;
   const bool dated = !mixing.mornings.empty();
   document::Facts facts;
@@ -265,7 +265,7 @@ Section mixing_section(const Subject& s) {
   section.key = "mixing";
   section.title = say::crew_and_mixing;
   section.shown = !s.plan.stopped();
-  section.blocks.emplace_back(facts_of(s));
+  section.blocks.emplace_back(mixing_facts(s));
   section.blocks.emplace_back(marks_table(s, c));
   section.blocks.emplace_back(mornings_table(s, c));
   section.blocks.emplace_back(mixes_table(s, c));

@@ -30,7 +30,7 @@ std::string people(std::int64_t n, const char* what) {
   return fmt::format("{} {}{}", n, what, n == 1 ? "" : "s");
 }
 
-std::string why(const coverage::Obstacle& o) {
+std::string why_hindered(const coverage::Obstacle& o) {
   switch (o.what) {
     case Hindrance::pot_life_unknown:
       return "The sheet's table of pot lives does not reach this temperature.";
@@ -51,7 +51,7 @@ std::string why(const coverage::Obstacle& o) {
   return "";
 }
 
-void add(std::string& list, std::string item) {
+void add_item(std::string& list, std::string item) {
   if (!list.empty()) list += "; or ";
   list += std::move(item);
 }
@@ -61,22 +61,22 @@ std::string what_helps(const coverage::Obstacle& o, units::System system) {
   if (o.painters) {
     std::string crew = people(*o.painters, "painter");
     if (o.mixers && *o.mixers > 1) crew += " with " + people(*o.mixers, "mixer");
-    add(out, std::move(crew));
+    add_item(out, std::move(crew));
   } else if (o.mixers) {
-    add(out, people(*o.mixers, "mixer"));
+    add_item(out, people(*o.mixers, "mixer"));
   }
   if (o.what == Hindrance::window_short)
-    add(out, fmt::format("an opening {} earlier", minutes(o.short_by)));
+    add_item(out, fmt::format("an opening {} earlier", minutes(o.short_by)));
   if (o.cover)
-    add(out, fmt::format("a smaller kit, for at most {}", units::show(*o.cover, system, 1)));
+    add_item(out, fmt::format("a smaller kit, for at most {}", units::show(*o.cover, system, 1)));
   if (o.no_warmer_than)
-    add(out,
-        fmt::format("an earlier hour or cooler parts, the mixed paint no warmer than {}",
-                    units::show(*o.no_warmer_than, system, 1)));
+    add_item(out,
+             fmt::format("an earlier hour or cooler parts, the mixed paint no warmer than {}",
+                         units::show(*o.no_warmer_than, system, 1)));
   if (o.no_colder_than)
-    add(out,
-        fmt::format("a later hour or warmer parts, the mixed paint no colder than {}",
-                    units::show(*o.no_colder_than, system, 1)));
+    add_item(out,
+             fmt::format("a later hour or warmer parts, the mixed paint no colder than {}",
+                         units::show(*o.no_colder_than, system, 1)));
   return out;
 }
 
@@ -133,8 +133,8 @@ std::vector<std::string> hindrances(const job::PaintingMorning& morning, units::
   std::vector<std::string> out;
   for (const coverage::Obstacle& o : morning.timetable.obstacles) {
     const std::string help = what_helps(o, system);
-    out.push_back(why(o) + (help.empty() ? " Nothing at this hour would help."
-                                         : " What would help: " + help + "."));
+    out.push_back(why_hindered(o) + (help.empty() ? " Nothing at this hour would help."
+                                                  : " What would help: " + help + "."));
   }
   return out;
 }

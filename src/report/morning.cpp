@@ -205,7 +205,7 @@ std::vector<Section> again_sections(const Site& site) {
   return sections;
 }
 
-Cell bottom(const Site& site) {
+Cell morning_bottom(const Site& site) {
   const auto& chances = site.subject.plan.programme.chances;
   if (chances.empty()) return {say::nothing_is_left_to_do, {}, Role::good};
   if (no_go(site)) {
@@ -241,7 +241,7 @@ document::Document morning(const Site& site) {
     d.sections.push_back(make(site));
   }
   for (Section& section : again_sections(site)) d.sections.push_back(std::move(section));
-  d.bottom_line = bottom(site);
+  d.bottom_line = morning_bottom(site);
   return d;
 }
 

@@ -23,12 +23,12 @@ using document::Table;
 using job::MomentQuantile;
 using job::Odds;
 
-std::string percent(double share) {
+std::string in_percent(double share) {
   return units::fixed(share * 100.0, 0) + " %";
 }
 
 // A date, or that the year was not over inside the horizon.
-Cell day_cell(const std::optional<dates::Moment>& at, int horizon) {
+Cell odds_day_cell(const std::optional<dates::Moment>& at, int horizon) {
   if (at) return Cells::date(at->date());
   return {fmt::format(say::later_than_days, horizon), Value(nullptr), Role::caution};
 }
@@ -41,7 +41,7 @@ std::string day_text(const std::optional<dates::Moment>& at) {
 Cell interval_cell(const MomentQuantile& q) {
   const std::string low = q.ranks.low ? say::from_small + day_text(q.low) : say::no_lower_bound;
   const std::string high = q.ranks.high ? say::to_before + day_text(q.high) : say::no_upper_bound;
-  return {fmt::format("{}, {} ({})", low, high, percent(q.ranks.coverage)),
+  return {fmt::format("{}, {} ({})", low, high, in_percent(q.ranks.coverage)),
           Value(q.ranks.coverage),
           Role::muted};
 }
@@ -62,7 +62,7 @@ void add_quantile(Table& table,
   table.rows.push_back({{Cells::coded(is_start ? say::start : say::full_again, std::string(event)),
                          Cells::coded(std::string(how), foresight ? "foresight" : "foreman"),
                          Cells::words(std::string(name)),
-                         day_cell(q.value, horizon),
+                         odds_day_cell(q.value, horizon),
                          interval_cell(q),
                          Cells::count(q.rank),
                          bound_cell(q.ranks.low, q.low),
@@ -142,13 +142,13 @@ Cell share_cell(const std::optional<odds::ReadyShare>& share) {
   return {fmt::format(say::of_years_to_with_95_percent_confidence,
                       share->ready,
                       share->years,
-                      percent(share->interval.low),
-                      percent(share->interval.high)),
+                      in_percent(share->interval.low),
+                      in_percent(share->interval.high)),
           Value(value),
           Role::plain};
 }
 
-Facts facts_of(const Odds& odds) {
+Facts odds_facts(const Odds& odds) {
   const auto years = static_cast<std::int64_t>(odds.years.size());
   std::int64_t again = 0;
   std::int64_t missed = 0;
@@ -193,7 +193,7 @@ Section odds_section(const Subject&, const Odds& odds) {
   Section section;
   section.key = "odds";
   section.title = say::odds;
-  section.blocks.emplace_back(facts_of(odds));
+  section.blocks.emplace_back(odds_facts(odds));
   section.blocks.emplace_back(quantiles_table(odds));
   section.blocks.emplace_back(lost_table(odds));
   const auto say = [&](std::string text, Role role = Role::plain) {
@@ -245,7 +245,7 @@ Table left_out_table(const std::vector<odds::LeftOut>& years) {
   table.columns = {{"year", say::year, Align::right}, {"missing", say::missing, Align::right}};
   for (const odds::LeftOut& year : years) {
     table.rows.push_back(
-        {{a_year(year.year), {percent(year.missing), Value(year.missing), Role::quantity}}});
+        {{a_year(year.year), {in_percent(year.missing), Value(year.missing), Role::quantity}}});
   }
   table.shown = !table.rows.empty();
   return table;
@@ -268,7 +268,7 @@ Section weeks_section(const Odds& odds) {
   for (const job::WeekLine& week : odds.weeks) {
     const auto at = [&](bool p80) {
       if (!week.refill) return Cells::nothing(say::no_years);
-      return day_cell((p80 ? week.refill->p80 : week.refill->p50).value, odds.horizon_days);
+      return odds_day_cell((p80 ? week.refill->p80 : week.refill->p50).value, odds.horizon_days);
     };
     table.rows.push_back({{Cells::date(week.start),
                            at(false),
@@ -295,7 +295,7 @@ std::optional<Facts> aim_and_allow(const Subject& s) {
        dated ? Cells::date(s.plan.programme.refill_done.date()) : Cells::nothing(say::no_dates)},
       {"allow_for",
        fmt::format(say::allow_for_met_in_8_of_10_of_past_years, s.odds->years.size()),
-       day_cell(allow, s.odds->horizon_days)}};
+       odds_day_cell(allow, s.odds->horizon_days)}};
   return facts;
 }
 

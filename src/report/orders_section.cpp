@@ -83,7 +83,7 @@ document::Array packs_of(const job::Order& order, const Cells& c) {
 }
 
 /// Packs alike are one line, whatever they are bought for.
-std::vector<job::Ordered> together(const std::vector<job::Ordered>& packs) {
+std::vector<job::Ordered> packs_together(const std::vector<job::Ordered>& packs) {
   std::vector<job::Ordered> lines;
   for (const job::Ordered& one : packs) {
     const auto same = std::ranges::find_if(lines, [&](const job::Ordered& line) {
@@ -101,7 +101,7 @@ std::vector<job::Ordered> together(const std::vector<job::Ordered>& packs) {
 
 std::string order_words(const job::Order& order, units::System system) {
   std::string text;
-  for (const job::Ordered& one : together(order.packs)) {
+  for (const job::Ordered& one : packs_together(order.packs)) {
     text += fmt::format("{}{} {} × {}",
                         text.empty() ? "" : "\n",
                         one.item,

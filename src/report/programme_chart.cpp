@@ -39,7 +39,7 @@ std::vector<Bar> bars_of(const std::vector<Booking>& bookings) {
 
 /// What keeps the first booking from starting earlier: the first that has words. Weather of a day
 /// left of the chart only where nothing else does.
-std::string why(const Bar& bar, const Subject& s) {
+std::string why_there(const Bar& bar, const Subject& s) {
   const dates::Moment first(s.strip->front().date, 0);
   std::string earlier;
   for (const sequence::Held& h : bar.bookings.front()->held_by) {
@@ -147,7 +147,7 @@ class Chart {
         sheet_.line({from, y}, {to, y}, pens::fine, "bar");
       whole = {std::min(whole.from, from), std::max(whole.to, to)};
     }
-    say(why(bar, s_), whole, base, size);
+    say(why_there(bar, s_), whole, base, size);
   }
 
   /// Beside the bar, on the side with more room.

@@ -12,41 +12,41 @@ using document::Fact;
 using document::Facts;
 using document::Table;
 
-void add(Facts& facts, std::string key, std::string label, Cell cell, bool shown = true) {
+void add_fact(Facts& facts, std::string key, std::string label, Cell cell, bool shown = true) {
   facts.facts.push_back({std::move(key), std::move(label), std::move(cell), shown});
 }
 
 void add_washes(const job::Quantities& q, const Cells& c, Facts& facts) {
   if (q.chlorine_wash) {
     if (q.chlorine_wash->granules > units::Mass()) {
-      add(facts,
-          "chlorine_wash.granules_kg",
-          say::chlorine_wash_granules,
-          c.mass(q.chlorine_wash->granules, 2));
+      add_fact(facts,
+               "chlorine_wash.granules_kg",
+               say::chlorine_wash_granules,
+               c.mass(q.chlorine_wash->granules, 2));
     } else {
-      add(facts,
-          "chlorine_wash.liquid_l",
-          say::chlorine_wash_liquid,
-          c.litres(q.chlorine_wash->liquid));
+      add_fact(facts,
+               "chlorine_wash.liquid_l",
+               say::chlorine_wash_liquid,
+               c.litres(q.chlorine_wash->liquid));
     }
-    add(facts,
-        "chlorine_wash.water_l",
-        say::chlorine_wash_water_first,
-        c.litres(q.chlorine_wash->water));
-    add(facts, "chlorine_wash.solution_l", "", c.litres(q.chlorine_wash->solution), false);
+    add_fact(facts,
+             "chlorine_wash.water_l",
+             say::chlorine_wash_water_first,
+             c.litres(q.chlorine_wash->water));
+    add_fact(facts, "chlorine_wash.solution_l", "", c.litres(q.chlorine_wash->solution), false);
   } else {
-    add(facts,
-        "chlorine_wash",
-        say::chlorine_wash,
-        Cells::nothing(say::not_needed_no_algae),
-        false);
+    add_fact(facts,
+             "chlorine_wash",
+             say::chlorine_wash,
+             Cells::nothing(say::not_needed_no_algae),
+             false);
   }
   if (q.degrease) {
-    add(facts,
-        "degrease.concentrate_l",
-        say::degreaser_concentrate,
-        c.small(q.degrease->concentrate));
-    add(facts, "degrease.water_l", say::degreaser_warm_water, c.litres(q.degrease->water));
+    add_fact(facts,
+             "degrease.concentrate_l",
+             say::degreaser_concentrate,
+             c.small(q.degrease->concentrate));
+    add_fact(facts, "degrease.water_l", say::degreaser_warm_water, c.litres(q.degrease->water));
   }
 }
 
@@ -72,76 +72,79 @@ Cell mixes_cell(const chemistry::Etch& etch) {
 
 void add_etch(const job::Quantities& q, const Cells& c, Facts& facts) {
   if (!q.etch) {
-    add(facts, "etch", say::etch, Cells::nothing(say::none), false);
-    add(facts, "neutralise", say::neutralise, Cells::nothing(say::none), false);
+    add_fact(facts, "etch", say::etch, Cells::nothing(say::none), false);
+    add_fact(facts, "neutralise", say::neutralise, Cells::nothing(say::none), false);
     return;
   }
-  add(facts, "etch.acid_l", say::etch_acid, c.litres(q.etch->acid));
-  add(facts, "etch.water_l", say::etch_water_put_in_first, c.litres(q.etch->water));
-  add(facts, "etch.solution_l", say::etch_solution, c.litres(q.etch->solution));
-  add(facts, "etch.wall_solution_l", say::etch_on_the_walls_first, c.litres(q.etch->wall_solution));
-  add(facts, "etch.floor_solution_l", say::etch_on_the_floor, c.litres(q.etch->floor_solution));
+  add_fact(facts, "etch.acid_l", say::etch_acid, c.litres(q.etch->acid));
+  add_fact(facts, "etch.water_l", say::etch_water_put_in_first, c.litres(q.etch->water));
+  add_fact(facts, "etch.solution_l", say::etch_solution, c.litres(q.etch->solution));
+  add_fact(
+      facts, "etch.wall_solution_l", say::etch_on_the_walls_first, c.litres(q.etch->wall_solution));
+  add_fact(
+      facts, "etch.floor_solution_l", say::etch_on_the_floor, c.litres(q.etch->floor_solution));
   for (const chemistry::EtchMix& m : q.etch->mixes) {
     const std::string where = m.where == "all" ? "" : " (" + m.where + ")";
     std::string text = fmt::format(
         say::acid_to_water_by_weight, ratio(m.ratio.parts), units::show(m.mixed.strength, 1));
     text += m.above_published ? say::published_practice_5_to_10_percent
                               : say::inside_published_5_to_10_percent;
-    add(facts,
-        "",
-        say::etch_mix + where,
-        {text, {}, m.above_published ? Role::caution : Role::plain});
-    if (m.ratio.milder_than_rule) add(facts, "", "", {m.ratio.reason, {}, Role::caution});
+    add_fact(facts,
+             "",
+             say::etch_mix + where,
+             {text, {}, m.above_published ? Role::caution : Role::plain});
+    if (m.ratio.milder_than_rule) add_fact(facts, "", "", {m.ratio.reason, {}, Role::caution});
   }
-  add(facts, "etch.mixes", "", mixes_cell(*q.etch), false);
-  add(facts,
-      "neutralise.surface_kg",
-      say::bicarbonate_surface_wash,
-      c.mass(q.neutralise->surface.bicarbonate));
-  add(facts,
-      "neutralise.water_l",
-      say::bicarbonate_warm_water,
-      c.litres(q.neutralise->surface.water));
+  add_fact(facts, "etch.mixes", "", mixes_cell(*q.etch), false);
+  add_fact(facts,
+           "neutralise.surface_kg",
+           say::bicarbonate_surface_wash,
+           c.mass(q.neutralise->surface.bicarbonate));
+  add_fact(facts,
+           "neutralise.water_l",
+           say::bicarbonate_warm_water,
+           c.litres(q.neutralise->surface.water));
   Cell sump = c.mass(q.neutralise->sump_worst);
   sump.text = say::up_to + sump.text + say::no_acid_spent_then_by_the_measured_ph;
-  add(facts, "neutralise.sump_worst_kg", say::bicarbonate_sump, std::move(sump));
+  add_fact(facts, "neutralise.sump_worst_kg", say::bicarbonate_sump, std::move(sump));
 }
 
 void add_repairs(const Subject& s, const Cells& c, Facts& facts) {
   const job::Quantities& q = s.plan.quantities;
   const job::FillerNeed& filler = q.filler;
   if (filler.batches > 0) {
-    add(facts, "filler.litres", say::two_part_filler, c.small(filler.litres));
+    add_fact(facts, "filler.litres", say::two_part_filler, c.small(filler.litres));
     Cell batches = Cells::count(filler.batches);
     batches.text =
         fmt::format(say::of_equal_volumes_of_a_and_b_used,
                     filler.batches,
                     c.small(filler.batch).text,
                     units::show_in(s.rates.thresholds.filler_work.value, units::minutes, 0));
-    add(facts, "filler.batches", say::filler_batches, std::move(batches));
-    add(facts, "filler.batch_l", "", c.litres(filler.batch, 2), false);
-    add(facts,
-        "filler.cure_h",
-        say::filler_cure_before_sanding,
-        c.hours(s.rates.waits.filler_cure.value, 0));
+    add_fact(facts, "filler.batches", say::filler_batches, std::move(batches));
+    add_fact(facts, "filler.batch_l", "", c.litres(filler.batch, 2), false);
+    add_fact(facts,
+             "filler.cure_h",
+             say::filler_cure_before_sanding,
+             c.hours(s.rates.waits.filler_cure.value, 0));
   } else {
-    add(facts, "filler", say::filler, Cells::nothing(say::none), false);
+    add_fact(facts, "filler", say::filler, Cells::nothing(say::none), false);
   }
   if (q.mortar > units::Mass()) {
-    add(facts, "mortar_kg", say::sand_and_cement_mortar, c.mass(q.mortar));
-    add(facts,
-        "mortar_wait_days",
-        say::mortar_wait_before_acid,
-        {units::show(s.rates.thresholds.cement_age.value, 0),
-         Value(s.rates.thresholds.cement_age.value.in(units::days)),
-         Role::quantity});
+    add_fact(facts, "mortar_kg", say::sand_and_cement_mortar, c.mass(q.mortar));
+    add_fact(facts,
+             "mortar_wait_days",
+             say::mortar_wait_before_acid,
+             {units::show(s.rates.thresholds.cement_age.value, 0),
+              Value(s.rates.thresholds.cement_age.value.in(units::days)),
+              Role::quantity});
   }
-  if (q.dust > units::Mass()) add(facts, "dust_kg", say::dust_of_the_old_coat, c.mass(q.dust));
-  add(facts, "readings.surface_ph", say::surface_ph_readings, Cells::count(q.readings.surface_ph));
-  add(facts,
-      "readings.dryness_sheets",
-      say::plastic_sheets_dryness,
-      Cells::count(q.readings.dryness_sheets));
+  if (q.dust > units::Mass()) add_fact(facts, "dust_kg", say::dust_of_the_old_coat, c.mass(q.dust));
+  add_fact(
+      facts, "readings.surface_ph", say::surface_ph_readings, Cells::count(q.readings.surface_ph));
+  add_fact(facts,
+           "readings.dryness_sheets",
+           say::plastic_sheets_dryness,
+           Cells::count(q.readings.dryness_sheets));
 }
 
 }  // namespace
@@ -157,13 +160,13 @@ document::Section quantities_section(const Subject& s) {
   add_etch(q, c, facts);
   add_repairs(s, c, facts);
   if (q.primer) {
-    add(facts, "primer.area_m2", say::primer_area, c.area(q.primer->area));
-    add(facts, "primer.kits", say::kits_of_primer, Cells::count(q.primer->kits));
-    add(facts, "primer.litres", "", c.litres(q.primer->litres), false);
+    add_fact(facts, "primer.area_m2", say::primer_area, c.area(q.primer->area));
+    add_fact(facts, "primer.kits", say::kits_of_primer, Cells::count(q.primer->kits));
+    add_fact(facts, "primer.litres", "", c.litres(q.primer->litres), false);
   } else {
-    add(facts, "primer", say::primer, Cells::nothing(say::none), false);
+    add_fact(facts, "primer", say::primer, Cells::nothing(say::none), false);
   }
-  add(facts, "kits", say::kits_in_all, Cells::count(q.kits));
+  add_fact(facts, "kits", say::kits_in_all, Cells::count(q.kits));
   section.blocks.emplace_back(std::move(facts));
   return section;
 }

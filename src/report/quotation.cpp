@@ -21,7 +21,7 @@ bool is_firm(const job::Plan& plan) {
   return plan.provisional.empty() && plan.price && plan.programme.feasible && plan.unpriced.empty();
 }
 
-Section heading(const Subject& s, const job::Offer& offer) {
+Section quotation_heading(const Subject& s, const job::Offer& offer) {
   const job::Heading& h = s.job.heading;
   Section section{"quotation", "", {}, true};
   Facts facts;
@@ -104,7 +104,7 @@ Section scope(const Subject& s) {
   return section;
 }
 
-Section stop(const Subject& s) {
+Section stop_section(const Subject& s) {
   const StopWords words = report::stop(s.plan.route.stop->why);
   Section section{"quotation", say::why_there_is_no_price_yet, {}, true};
   section.blocks.emplace_back(Facts{
@@ -113,7 +113,7 @@ Section stop(const Subject& s) {
   return section;
 }
 
-Section questions(const Subject& s) {
+Section questions_left(const Subject& s) {
   Section section{"quotation", say::still_open, {}, true};
   Table table;
   table.key = "open";
@@ -185,9 +185,9 @@ document::Document quotation(const Subject& s, const job::Offer& offer) {
   if (s.rates.demonstration) d.notices.emplace_back(say::demonstration_rates_every_price_and);
   if (!s.plan.provisional.empty() && !s.plan.stopped())
     d.notices.emplace_back(say::this_is_an_estimate_what_is_still_open);
-  d.sections = {version_section(), heading(s, offer), scope(s)};
+  d.sections = {version_section(), quotation_heading(s, offer), scope(s)};
   if (s.plan.stopped()) {
-    d.sections.push_back(stop(s));
+    d.sections.push_back(stop_section(s));
     d.bottom_line = {say::no_price_can_be_given_yet, {}, Role::stop};
     return d;
   }
@@ -196,7 +196,7 @@ document::Document quotation(const Subject& s, const job::Offer& offer) {
   left_out.insert(left_out.end(), s.job.terms.exclusions.begin(), s.job.terms.exclusions.end());
   d.sections.push_back(list_section("excluded", say::not_included, left_out));
   d.sections.push_back(list_section("allowances", say::sums_allowed_for, s.job.terms.allowances));
-  d.sections.push_back(questions(s));
+  d.sections.push_back(questions_left(s));
   d.sections.push_back(client_price(s));
   d.sections.push_back(options(s, offer));
   d.sections.push_back(client_dates(s));

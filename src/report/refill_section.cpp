@@ -15,7 +15,7 @@ using document::Table;
 
 constexpr std::array meters{"m3", "kL", "HCF", say::thousand_us_gallons};
 
-document::Facts facts_of(const Subject& s, const Cells& c) {
+document::Facts refill_facts(const Subject& s, const Cells& c) {
   const job::WaterPlan& w = s.plan.water;
   const std::string unit = meters[static_cast<std::size_t>(w.unit)];
   document::Facts facts;
@@ -140,7 +140,7 @@ document::Section refill_section(const Subject& s) {
   document::Section section;
   section.key = "refill";
   section.title = say::refill_and_start_up;
-  section.blocks.emplace_back(facts_of(s, c));
+  section.blocks.emplace_back(refill_facts(s, c));
   add_words(s.plan.water, section);
   section.blocks.emplace_back(additions_table(s, c));
   section.blocks.emplace_back(indices_table(s));

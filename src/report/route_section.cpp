@@ -13,7 +13,7 @@ namespace {
 using document::Row;
 using document::Table;
 
-Cell holds_cell(const preparation::Step& step) {
+Cell route_holds_cell(const preparation::Step& step) {
   std::string text;
   document::Array values;
   values.reserve(step.holds.size());
@@ -49,7 +49,7 @@ Table steps_table(const Subject& s, const Cells& c) {
                    {"holds", "", document::Align::left, false}};
   for (const preparation::Step& step : s.plan.route.steps) {
     const Cell actions = actions_cell(step);
-    const Cell holds = holds_cell(step);
+    const Cell holds = route_holds_cell(step);
     const std::string why(reason(step.why));
     std::string said = why;
     for (const Cell* more : {&actions, &holds}) {

@@ -160,7 +160,7 @@ class SeasonChart {
   const SeasonSubject& s_;
 };
 
-std::string description_of(const SeasonSubject& s) {
+std::string season_description(const SeasonSubject& s) {
   std::string text = say::a_row_a_job_crew_by_crew_a_thick_mark;
   for (std::size_t j = 0; j < s.season.lines.size(); ++j) {
     const SeasonLine& line = s.season.lines[j];
@@ -192,7 +192,7 @@ document::Drawing season_drawing(const SeasonSubject& s) {
     chart.bars(strip + week_names, sheet.content().bottom - foot);
   }
   chart.key(sheet.content().bottom);
-  return sheet.finished(say::season, description_of(s));
+  return sheet.finished(say::season, season_description(s));
 }
 
 document::Document season_chart(const SeasonSubject& s) {

@@ -18,7 +18,7 @@ using document::Table;
 using job::SeasonHelp;
 using job::SeasonLine;
 
-std::string_view code_of(SeasonHelp::How how) {
+std::string_view help_code(SeasonHelp::How how) {
   switch (how) {
     case SeasonHelp::How::painter:
       return "painter";
@@ -101,7 +101,7 @@ class Troubles {
       for (const SeasonHelp& help : line.helps) {
         table.rows.push_back({{Cells::words(name(j)),
                                Cells::count(line.days_late),
-                               Cells::coded(help_words(j, help), std::string(code_of(help.how))),
+                               Cells::coded(help_words(j, help), std::string(help_code(help.how))),
                                Cells::count(help.days_late),
                                Cells::count(help.season_late),
                                Cells::words(late_for_it(help)),

@@ -10,6 +10,9 @@
 
 namespace basinwright::report {
 
+/// Micrometres in a metre, as films are read.
+inline constexpr double microns = 1e6;
+
 /// "Tue 25 May 08:05".
 [[nodiscard]] std::string at(dates::Minute minute);
 [[nodiscard]] Cell minute_cell(dates::Minute minute);

@@ -22,7 +22,7 @@ std::string beyond(const sitelog::Breach& b, std::string_view what, units::Syste
                      units::show(units::celsius(b.limit), system, 1));
 }
 
-std::string said(const sitelog::Breach& b, units::System system) {
+std::string breach_said(const sitelog::Breach& b, units::System system) {
   using sitelog::Broken;
   switch (b.rule) {
     case Broken::air:
@@ -80,7 +80,7 @@ std::string said(const sitelog::Breach& b, units::System system) {
 }  // namespace
 
 std::string broken_rule(const sitelog::Breach& breach, units::System system) {
-  return place(breach) + said(breach, system);
+  return place(breach) + breach_said(breach, system);
 }
 
 }  // namespace basinwright::report

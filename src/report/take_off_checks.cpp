@@ -34,7 +34,7 @@ Role role_of(FlotationVerdict verdict) {
   return verdict == FlotationVerdict::hold ? Role::caution : Role::good;
 }
 
-document::Row row_of(const job::BodyResult& body, const Subject& s, const Cells& c) {
+document::Row body_row(const job::BodyResult& body, const Subject& s, const Cells& c) {
   const shell::Flotation& f = *body.flotation;
   const bool finite = std::isfinite(f.factor);
   return {{Cells::words(body.name),
@@ -88,7 +88,7 @@ void add_flotation(const Subject& s, const Cells& c, document::Section& section)
                    {"shell_kg", say::shell, Align::right},
                    {"displaced_kg", say::displaces, Align::right}};
   for (const job::BodyResult& body : s.plan.take_off.bodies) {
-    if (body.flotation) table.rows.push_back(row_of(body, s, c));
+    if (body.flotation) table.rows.push_back(body_row(body, s, c));
   }
   const bool checked = !table.rows.empty();
   table.shown = checked;

@@ -106,7 +106,7 @@ std::string limits_text(const chemistry::SewerLimits& limits) {
                      assumed ? say::assumed_ask_the_authority : "");
 }
 
-document::Facts facts_of(const Subject& s, const Cells& c) {
+document::Facts wash_water_facts(const Subject& s, const Cells& c) {
   const job::Discharge& d = s.plan.discharge;
   document::Facts facts;
   const auto add = [&](const char* key, const char* label, Cell cell, bool shown = true) {
@@ -197,7 +197,7 @@ document::Section wash_water_section(const Subject& s) {
   section.key = "wash_water";
   section.title = say::water_of_the_washes_and_the_sump;
   section.blocks.emplace_back(waters_table(s, c));
-  section.blocks.emplace_back(facts_of(s, c));
+  section.blocks.emplace_back(wash_water_facts(s, c));
   add_order(s, section);
   section.blocks.emplace_back(sump_table(s, c));
   add_readings(s, section);

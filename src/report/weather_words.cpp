@@ -19,7 +19,7 @@ struct RuleWords {
   std::string_view limit;  ///< How the limit is said; empty: it is not.
 };
 
-RuleWords words_of(Rule rule) {
+RuleWords gate_words(Rule rule) {
   switch (rule) {
     case Rule::air_min:
       return {"air", "at least"};
@@ -63,7 +63,7 @@ struct Shower {
   }
 };
 
-std::string said(dates::Moment m) {
+std::string moment_said(dates::Moment m) {
   return dates::short_day(m.date()) + " " + dates::clock(m);
 }
 
@@ -121,8 +121,8 @@ dates::Moment moment_of(weather::HourNumber hour) {
 
 std::string closed_by(const weather::Verdict& verdict, units::System system) {
   if (!verdict.closed_by) return "";
-  const RuleWords rule = words_of(*verdict.closed_by);
-  const std::string when = said(moment_of(verdict.hour));
+  const RuleWords rule = gate_words(*verdict.closed_by);
+  const std::string when = moment_said(moment_of(verdict.hour));
   if (verdict.unknown) return fmt::format("{} {}, unknown", rule.what, when);
   std::string figure = std::visit(Shower{system, 1}, verdict.measured);
   std::string limit = std::visit(Shower{system, 1}, verdict.limit);
@@ -170,11 +170,12 @@ std::string basis(const sequence::Programme& p) {
       p.climatology_beyond ? "a usual year beyond it" : "the calendar alone beyond it";
   switch (p.weather) {
     case WeatherBasis::forecast:
-      return fmt::format("forecast read, until {}; {}", said(p.weather_until), beyond);
+      return fmt::format("forecast read, until {}; {}", moment_said(p.weather_until), beyond);
     case WeatherBasis::replayed:
       return p.weather_until == dates::Moment()
                  ? "a usual year"
-                 : fmt::format("weather of the past, until {}; {}", said(p.weather_until), beyond);
+                 : fmt::format(
+                       "weather of the past, until {}; {}", moment_said(p.weather_until), beyond);
     case WeatherBasis::none:
       break;
   }

@@ -110,7 +110,7 @@ constexpr std::array<Entry, 3> advices{{
      "The fill water holds more stabiliser than any range: only other water mends that."},
 }};
 
-constexpr std::array<Entry, 6> figures{{
+constexpr std::array<Entry, 6> figure_words{{
     {"free_chlorine", "free chlorine"},
     {"alkalinity", "alkalinity"},
     {"ph", "pH"},
@@ -158,7 +158,7 @@ std::string_view advice(std::string_view code) {
   return look_up(advices, code);
 }
 std::string_view figure(std::string_view code) {
-  return look_up(figures, code);
+  return look_up(figure_words, code);
 }
 std::string_view index_method(std::string_view code) {
   return look_up(methods, code);

@@ -1,6 +1,7 @@
 // What is asked of the ways to end a programme, and what they ask of the work before.
 #pragma once
 
+#include <bit>
 #include <cstdint>
 #include <vector>
 
@@ -35,6 +36,11 @@ struct Question {
   Slot finish = 0;
   bool priced = true;  ///< At this finish, the least tally; otherwise the least finish up to it.
 };
+
+/// How many coats a set holds, a bit a coat.
+[[nodiscard]] inline int ones(std::uint64_t coats) {
+  return std::popcount(coats);
+}
 
 /// Does an end of the last unit answer the question?
 [[nodiscard]] inline bool asked(const Setting& setting, const Question& question, Slot end) {

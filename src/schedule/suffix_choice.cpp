@@ -2,16 +2,8 @@
 #include "suffixes.hpp"
 
 #include <algorithm>
-#include <bitset>
 
 namespace basinwright::schedule {
-namespace {
-
-int ones(std::uint64_t bits) {
-  return static_cast<int>(std::bitset<64>(bits).count());
-}
-
-}  // namespace
 
 // With what is sure for work that ends at `end` or before.
 Tally Suffixes::tally_at(const Label& label, Slot end) const {

@@ -1,16 +1,8 @@
 #include "suffixes.hpp"
 
 #include <algorithm>
-#include <bitset>
 
 namespace basinwright::schedule {
-namespace {
-
-int ones(std::uint64_t bits) {
-  return static_cast<int>(std::bitset<64>(bits).count());
-}
-
-}  // namespace
 
 Suffixes::Suffixes(const Setting& setting,
                    const UnitStarts& starts,

@@ -1,17 +1,9 @@
 #include "zone_suffixes.hpp"
 
 #include <algorithm>
-#include <bitset>
 #include <numeric>
 
 namespace basinwright::schedule {
-namespace {
-
-int ones(std::uint64_t bits) {
-  return bits == 0 ? 0 : static_cast<int>(std::bitset<64>(bits).count());
-}
-
-}  // namespace
 
 ZoneSuffixes::ZoneSuffixes(const Setting& setting,
                            const UnitStarts& starts,

@@ -33,7 +33,7 @@ std::map<std::int32_t, Open> open_dates(const Candidate& candidate) {
   return dates;
 }
 
-bool done(const schedule::Problem& problem, std::size_t coat, std::size_t section) {
+bool coat_done(const schedule::Problem& problem, std::size_t coat, std::size_t section) {
   if (!problem.facts) return false;
   return std::ranges::any_of(problem.facts->units, [&](const schedule::DoneUnit& d) {
     return d.coat == coat && d.section == section;
@@ -45,7 +45,7 @@ std::optional<Slot> shortest_unit(const schedule::Problem& problem) {
   std::optional<Slot> shortest;
   for (std::size_t c = 0; c < problem.units.coats.size(); ++c) {
     for (std::size_t s = 0; s < problem.units.sections.size(); ++s) {
-      if (done(problem, c, s)) continue;
+      if (coat_done(problem, c, s)) continue;
       shortest =
           std::min(shortest.value_or(std::numeric_limits<Slot>::max()), problem.units.slots[c][s]);
     }
@@ -101,7 +101,7 @@ PaintingDates dates_on(const Candidate& candidate) {
   std::size_t left = 0;
   for (std::size_t s = 0; s < p.units.sections.size(); ++s) {
     std::size_t coats = 0;
-    for (std::size_t c = 0; c < p.units.coats.size(); ++c) coats += done(p, c, s) ? 0U : 1U;
+    for (std::size_t c = 0; c < p.units.coats.size(); ++c) coats += coat_done(p, c, s) ? 0U : 1U;
     left = std::max(left, coats);
   }
   if (left == 0) return dates;

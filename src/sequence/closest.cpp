@@ -7,32 +7,32 @@ namespace basinwright::sequence {
 namespace {
 
 using schedule::Answer;
-using schedule::Booking;
 using schedule::Problem;
 using schedule::Slot;
 
-std::size_t calendar_of(const Problem& problem, const Booking& b) {
+std::size_t calendar_of(const Problem& problem, const schedule::Booking& b) {
   switch (b.what) {
-    case Booking::What::task:
+    case schedule::Booking::What::task:
       return problem.chain[b.index].calendar;
-    case Booking::What::rework:
+    case schedule::Booking::What::rework:
       return problem.units.rework->calendar;
-    case Booking::What::reclean:
+    case schedule::Booking::What::reclean:
       return problem.anchor.reclean->calendar;
-    case Booking::What::unit:
+    case schedule::Booking::What::unit:
       break;
   }
   return problem.units.calendar;
 }
 
-bool pauses(const Problem& problem, const Booking& b) {
-  if (b.what == Booking::What::unit) return false;
-  return b.what != Booking::What::task || problem.chain[b.index].kind == schedule::Kind::attended;
+bool pauses(const Problem& problem, const schedule::Booking& b) {
+  if (b.what == schedule::Booking::What::unit) return false;
+  return b.what != schedule::Booking::What::task ||
+         problem.chain[b.index].kind == schedule::Kind::attended;
 }
 
 // The booking at another start: as many open slots as it has now, or as long.
-Booking moved(const Problem& problem, const Booking& b, Slot start) {
-  Booking out = b;
+schedule::Booking moved(const Problem& problem, const schedule::Booking& b, Slot start) {
+  schedule::Booking out = b;
   out.start = start;
   out.end = start + (b.end - b.start);
   if (!pauses(problem, b)) return out;
@@ -62,12 +62,12 @@ class Mover {
       for (std::size_t i = 0; i < n; ++i) better = attempt(i, i + 1) || better;
     }
     Answer answer{best_, objective_};
-    std::ranges::stable_sort(answer.bookings, {}, &Booking::start);
+    std::ranges::stable_sort(answer.bookings, {}, &schedule::Booking::start);
     return answer;
   }
 
  private:
-  [[nodiscard]] std::int64_t distance(const std::vector<Booking>& bookings) const {
+  [[nodiscard]] std::int64_t distance(const std::vector<schedule::Booking>& bookings) const {
     std::int64_t sum = 0;
     for (std::size_t i = 0; i < bookings.size(); ++i) {
       if (old_[i]) sum += std::abs(bookings[i].start - *old_[i]);
@@ -76,13 +76,13 @@ class Mover {
   }
 
   bool attempt(std::size_t from, std::size_t until) {
-    std::vector<Booking> bookings = best_;
+    std::vector<schedule::Booking> bookings = best_;
     for (std::size_t i = from; i < until; ++i) {
       if (old_[i]) bookings[i] = moved(problem_, bookings[i], *old_[i]);
     }
     if (distance(bookings) >= distance(best_)) return false;
     Answer candidate{bookings, objective_};
-    std::ranges::stable_sort(candidate.bookings, {}, &Booking::start);
+    std::ranges::stable_sort(candidate.bookings, {}, &schedule::Booking::start);
     if (!schedule::verify(problem_, candidate).empty()) return false;
     best_ = std::move(bookings);
     return true;
@@ -90,7 +90,7 @@ class Mover {
 
   const Problem& problem_;
   schedule::Objective objective_;
-  std::vector<Booking> best_;
+  std::vector<schedule::Booking> best_;
   const OldStarts& old_;
 };
 

@@ -12,8 +12,6 @@ namespace {
 using schedule::Slot;
 using By = Held::By;
 
-constexpr int days_looked_at = 60;
-
 /// A task that may be next: its own calendar without and with weather, and between which slots.
 struct Candidate {
   std::string task, section;

@@ -10,9 +10,6 @@ namespace {
 
 using schedule::Slot;
 
-// Far enough for any window and for an etch.
-constexpr int days_looked_at = 60;
-
 // Whether so many slots in a row are open from a start in [from, until] on.
 bool fits(const schedule::Calendar& open, Slot slots, const Starts& starts, Slot now) {
   for (Slot start = std::max(now, starts.from); start <= starts.until; ++start) {

@@ -10,6 +10,10 @@
 
 namespace basinwright::sequence {
 
+/// Days ahead of a job in hand within which its next work is looked for: far enough for any window
+/// and for an etch.
+inline constexpr int days_looked_at = 60;
+
 /// Constraints left out for a trial.
 class Dropped {
  public:

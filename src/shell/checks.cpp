@@ -15,7 +15,7 @@ using geometry::Piece;
 using geometry::Plane;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 
 double lowest_on(const Piece& piece, const Plane& height) {
   double least = std::min(height.at(piece.from), height.at(piece.to));

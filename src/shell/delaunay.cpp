@@ -12,24 +12,25 @@ namespace {
 using Points = std::vector<Vec>;
 using Edge = std::pair<int, int>;
 
-Vec at(const Points& points, int i) {
+Vec point_at(const Points& points, int i) {
   return points[static_cast<std::size_t>(i)];
 }
 
 double orientation(const Points& p, int a, int b, int c) {
-  return cross(at(p, b) - at(p, a), at(p, c) - at(p, a));
+  return cross(point_at(p, b) - point_at(p, a), point_at(p, c) - point_at(p, a));
 }
 
 bool strictly_left(const Points& p, int a, int b, int c) {
-  const double scale = norm(at(p, b) - at(p, a)) * norm(at(p, c) - at(p, a));
+  const double scale =
+      norm(point_at(p, b) - point_at(p, a)) * norm(point_at(p, c) - point_at(p, a));
   return orientation(p, a, b, c) > 1e-12 * scale;
 }
 
 // > 0 when d lies inside the circle through a, b, c (counter-clockwise); 0 within rounding.
 double in_circle(const Points& p, int a, int b, int c, int d) {
-  const Vec u = at(p, a) - at(p, d);
-  const Vec v = at(p, b) - at(p, d);
-  const Vec w = at(p, c) - at(p, d);
+  const Vec u = point_at(p, a) - point_at(p, d);
+  const Vec v = point_at(p, b) - point_at(p, d);
+  const Vec w = point_at(p, c) - point_at(p, d);
   const double uu = dot(u, u);
   const double vv = dot(v, v);
   const double ww = dot(w, w);
@@ -42,8 +43,8 @@ std::vector<int> left_to_right(const Points& points) {
   std::vector<int> order(points.size());
   for (std::size_t i = 0; i < order.size(); ++i) order[i] = static_cast<int>(i);
   std::ranges::sort(order, [&](int a, int b) {
-    const Vec p = at(points, a);
-    const Vec q = at(points, b);
+    const Vec p = point_at(points, a);
+    const Vec q = point_at(points, b);
     return p.x != q.x ? p.x < q.x : p.y < q.y;
   });
   return order;

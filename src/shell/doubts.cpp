@@ -13,7 +13,7 @@ namespace {
 using geometry::Loop;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 
 void doubt_depths(const Survey& survey, Findings& findings) {
   if (survey.shallowest < limits::usual_least_depth.value.si()) {

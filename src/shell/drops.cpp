@@ -11,7 +11,7 @@ using geometry::HalfPlane;
 using geometry::Piece;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 
 bool back_to_back(const HalfPlane& a, const HalfPlane& b) {
   return dot(a.normal, b.normal) < -1.0 + 1e-12 && std::abs(a.offset + b.offset) < flush;
@@ -43,7 +43,7 @@ Reach reach_of(const HalfPlane& side, const geometry::Box& within) {
   return {base, geometry::left(side.normal), -half, half};
 }
 
-void add_drops(std::vector<Drop>& drops, const Seam& seam) {
+void add_drops_at(std::vector<Drop>& drops, const Seam& seam) {
   const geometry::Plane difference = seam.one - seam.other;
   const double a = difference.at(seam.line.from);
   const double b = difference.at(seam.line.to);
@@ -93,7 +93,7 @@ std::vector<Seam> seams_of(const std::vector<Cell>& cells, const geometry::Box& 
 
 std::vector<Drop> drops_of(const std::vector<Seam>& seams) {
   std::vector<Drop> drops;
-  for (const Seam& seam : seams) add_drops(drops, seam);
+  for (const Seam& seam : seams) add_drops_at(drops, seam);
   return drops;
 }
 

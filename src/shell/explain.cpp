@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "plain.hpp"
 #include "trace_sum.hpp"
 
 namespace basinwright::shell {
@@ -14,7 +15,6 @@ using sources::Source;
 using trace::From;
 using trace::Trace;
 
-constexpr Source by_green{Kind::published, "green-theorem", "region from its boundary"};
 constexpr Source band_given{Kind::given, "", "/pool/rim_to_paint"};
 constexpr Source water_given{Kind::given, "", "/pool/rim_to_water"};
 constexpr Source cove_given{Kind::given, "", "/pool/cove_radius"};
@@ -23,16 +23,6 @@ constexpr Source floor_given{Kind::given, "", "/pool/floor"};
 constexpr Source outline_given{Kind::given, "", "/pool/outline"};
 constexpr Source features_given{Kind::given, "", "/pool/features"};
 constexpr std::string_view right_angle = "the cove at a right angle between wall and floor";
-
-Length metres(double value) {
-  return Length::from_si(value);
-}
-Area area(double value) {
-  return Area::from_si(value);
-}
-Volume volume(double value) {
-  return Volume::from_si(value);
-}
 
 const Source& depth_of(Face face) {
   return face == Face::floor || face == Face::wall ? floor_given : features_given;
@@ -43,7 +33,7 @@ std::string numbered(const std::string& key, std::size_t index) {
 }
 
 /// Everything that lies in one plane, less what covers it.
-struct Level {
+struct LevelPart {
   Face face;
   geometry::Plane depth;
   double plan = 0.0;
@@ -54,14 +44,14 @@ bool same_plane(const geometry::Plane& a, const geometry::Plane& b) {
   return a.constant == b.constant && a.gradient.x == b.gradient.x && a.gradient.y == b.gradient.y;
 }
 
-std::vector<Level> levels_of(const Survey& survey) {
-  std::vector<Level> levels;
+std::vector<LevelPart> levels_of(const Survey& survey) {
+  std::vector<LevelPart> levels;
   for (const Flat& flat : survey.surfaces.flats) {
-    Level* level = nullptr;
-    for (Level& l : levels) {
+    LevelPart* level = nullptr;
+    for (LevelPart& l : levels) {
       if (l.face == flat.face && same_plane(l.depth, flat.depth)) level = &l;
     }
-    if (level == nullptr) level = &levels.emplace_back(Level{flat.face, flat.depth, 0.0, {}});
+    if (level == nullptr) level = &levels.emplace_back(LevelPart{flat.face, flat.depth, 0.0, {}});
     level->plan += flat.sign * geometry::moments(flat.loop).area;
     level->wet += flat.sign * wet_moments(flat.loop, flat.depth, survey.model.water);
   }
@@ -69,22 +59,22 @@ std::vector<Level> levels_of(const Survey& survey) {
 }
 
 /// All pieces of one wall, or of vertical faces of one kind.
-struct Stretch {
+struct WallStretch {
   Face face;
   int wall;
   double length = 0.0;
   double area = 0.0;
 };
 
-std::vector<Stretch> stretches_of(const Survey& survey) {
-  std::vector<Stretch> stretches;
+std::vector<WallStretch> stretches_of(const Survey& survey) {
+  std::vector<WallStretch> stretches;
   for (const Upright& upright : survey.surfaces.uprights) {
     const int wall = upright.face == Face::wall ? upright.curve.wall : -1;
-    Stretch* stretch = nullptr;
-    for (Stretch& s : stretches) {
+    WallStretch* stretch = nullptr;
+    for (WallStretch& s : stretches) {
       if (s.face == upright.face && s.wall == wall) stretch = &s;
     }
-    if (stretch == nullptr) stretch = &stretches.emplace_back(Stretch{upright.face, wall});
+    if (stretch == nullptr) stretch = &stretches.emplace_back(WallStretch{upright.face, wall});
     stretch->length += upright.curve.length();
     stretch->area += upright.curve.integral(upright.height);
   }
@@ -92,12 +82,12 @@ std::vector<Stretch> stretches_of(const Survey& survey) {
 }
 
 void explain_walls(const Survey& survey,
-                   const std::vector<Stretch>& stretches,
+                   const std::vector<WallStretch>& stretches,
                    const TakeOff& t,
                    Trace& trace) {
   const std::string key = "takeoff.wall_area_m2";
   std::vector<Term<Area>> terms;
-  for (const Stretch& s : stretches) {
+  for (const WallStretch& s : stretches) {
     if (s.face != Face::wall) continue;
     const std::string name = key + ".wall_" + std::to_string(s.wall);
     const double depth = s.area / s.length + survey.model.band;
@@ -120,12 +110,12 @@ struct Sum {
   Area total;
 };
 
-void explain_faces(const std::vector<Level>& levels,
-                   const std::vector<Stretch>& stretches,
+void explain_faces(const std::vector<LevelPart>& levels,
+                   const std::vector<WallStretch>& stretches,
                    const Sum& sum,
                    Trace& trace) {
   std::vector<Term<Area>> terms;
-  for (const Level& level : levels) {
+  for (const LevelPart& level : levels) {
     if (level.face != sum.face) continue;
     const std::string name = numbered(sum.key, terms.size());
     const double slope = geometry::norm(level.depth.gradient);
@@ -136,7 +126,7 @@ void explain_faces(const std::vector<Level>& levels,
                {{"plan", area(level.plan), by_green}, {"slope", slope, depth_of(level.face)}});
     terms.push_back({name, part});
   }
-  for (const Stretch& s : stretches) {
+  for (const WallStretch& s : stretches) {
     if (s.face != sum.face) continue;
     const std::string name = numbered(sum.key, terms.size());
     trace.note(name,
@@ -151,12 +141,12 @@ void explain_faces(const std::vector<Level>& levels,
 }
 
 void explain_water(const Survey& survey,
-                   const std::vector<Level>& levels,
+                   const std::vector<LevelPart>& levels,
                    const TakeOff& t,
                    Trace& trace) {
   const std::string key = "takeoff.water_volume_before_cove_m3";
   std::vector<Term<Volume>> terms;
-  for (const Level& level : levels) {
+  for (const LevelPart& level : levels) {
     if (level.wet.area == 0.0) continue;
     const double depth = level.wet.integral(level.depth) / level.wet.area;
     const Volume part = volume(level.wet.area * (depth - survey.model.water));
@@ -279,8 +269,8 @@ void explain_lean(const Survey& survey, const TakeOff& t, Trace& trace) {
 }
 
 void explain_upright(const Survey& survey, const TakeOff& t, Trace& trace) {
-  const std::vector<Level> levels = levels_of(survey);
-  const std::vector<Stretch> stretches = stretches_of(survey);
+  const std::vector<LevelPart> levels = levels_of(survey);
+  const std::vector<WallStretch> stretches = stretches_of(survey);
   for (const Sum& sum : {Sum{"takeoff.floor_area_m2", Face::floor, t.floor_area},
                          Sum{"takeoff.tread_area_m2", Face::tread, t.tread_area},
                          Sum{"takeoff.riser_area_m2", Face::riser, t.riser_area}}) {

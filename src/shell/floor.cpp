@@ -18,7 +18,7 @@ Plane ramp(Vec axis, double from, double from_depth, double to, double to_depth)
   return {from_depth - slope * from, slope * axis};
 }
 
-bool points_fine(const BreaksFloor& floor, Findings& findings) {
+bool breaks_fine(const BreaksFloor& floor, Findings& findings) {
   const std::size_t before = findings.refusals();
   const std::string where = "/floor/points";
   if (floor.points.empty()) {
@@ -128,7 +128,7 @@ std::vector<Cell> cells_of(const BreaksFloor& floor, Vec origin, Findings& findi
   const bool axis_fine = findings.finite(floor.axis_deg, "/floor/axis_deg", "the axis angle");
   const bool x_fine = findings.finite(floor.origin_x.si(), "/floor/origin/0", "the origin");
   const bool y_fine = findings.finite(floor.origin_y.si(), "/floor/origin/1", "the origin");
-  if (!points_fine(floor, findings) || !axis_fine || !x_fine || !y_fine) return {};
+  if (!breaks_fine(floor, findings) || !axis_fine || !x_fine || !y_fine) return {};
   const Vec axis = geometry::from_degrees(floor.axis_deg);
   const double shift = dot(axis, Vec{floor.origin_x.si(), floor.origin_y.si()} - origin);
   const auto& points = floor.points;

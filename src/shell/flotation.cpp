@@ -5,6 +5,7 @@
 #include <limits>
 #include <stdexcept>
 
+#include "plain.hpp"
 #include "survey.hpp"
 
 namespace basinwright::shell {
@@ -16,8 +17,6 @@ using geometry::Plane;
 using sources::Kind;
 using sources::Source;
 using trace::From;
-
-constexpr Source by_green{Kind::published, "green-theorem", "region from its boundary"};
 
 // Outside plan = plan + perimeter t + corners t^2 for walls of even thickness.
 double corner_factor(const geometry::Loop& outline) {

@@ -14,12 +14,11 @@ namespace basinwright::shell {
 namespace {
 
 using geometry::HalfPlane;
+using geometry::nothing;
 using geometry::Piece;
 using geometry::Plane;
 using geometry::RimRay;
 using geometry::Vec;
-
-constexpr double nothing = 1e-12;
 
 // Exact for polynomials up to the third degree: a depth times a width.
 template <class F>
@@ -28,7 +27,7 @@ double simpson(double a, double b, F f) {
 }
 
 /// Depths on a ray between which something holds.
-struct Span {
+struct Reachable {
   double from = 0.0;
   double to = 0.0;
   void narrow(const HalfPlane& side, Vec start, Vec step) {
@@ -48,13 +47,13 @@ struct Span {
 struct Course {
   struct Stretch {
     std::size_t cell;
-    Span span;
+    Reachable span;
   };
   std::vector<Stretch> stretches;
   double end = 0.0;
   bool on_floor = false;
   int held_by = -1;
-  Span within;  ///< The part inside the half-planes asked for.
+  Reachable within;  ///< The part inside the half-planes asked for.
 };
 
 class Walls {
@@ -127,7 +126,7 @@ class Walls {
     course.held_by = ball.held_by;
     course.end = ball.radius / model_.lean;
     for (std::size_t c = 0; c < model_.cells.size(); ++c) {
-      Span span{0.0, course.end};
+      Reachable span{0.0, course.end};
       for (const HalfPlane& side : model_.cells[c].sides) span.narrow(side, ray.from, step);
       if (span.to - span.from > nothing) course.stretches.push_back({c, span});
     }
@@ -226,7 +225,7 @@ class Walls {
     const Course course = course_of(ray);
     const Vec step = model_.lean * ray.inwards;
     const auto width = [&](double z) { return ray.width + ray.widening * z; };
-    const Span shown = course.within;
+    const Reachable shown = course.within;
     const double water = std::max(shown.from, model_.water);
     const double band = std::max(shown.from, model_.band);
     const double slant = std::sqrt(1.0 + model_.lean * model_.lean);
@@ -245,7 +244,7 @@ class Walls {
       sums_.toe -= weight * simpson(a, b, width);
       sums_.floor -= weight * depth.stretch() * simpson(a, b, width);
       sums_.depth_volume -= weight * simpson(a, b, [&](double z) { return under(z) * width(z); });
-      Span wet{a, b};
+      Reachable wet{a, b};
       const Plane above = depth - geometry::level_plane(model_.water);
       wet.narrow({above.gradient, -above.constant}, ray.from, step);
       sums_.volume -= weight * simpson(wet.from, wet.to, [&](double z) {

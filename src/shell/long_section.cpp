@@ -16,7 +16,7 @@ using geometry::Piece;
 using geometry::Plane;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 /// Lines tried across the pool for the longest one.
 constexpr int trials = 200;
 /// Nearer to the side than this share of the width a line shows a wall, not the floor.
@@ -33,7 +33,7 @@ struct Frame {
   }
 };
 
-Frame frame_of(const SectionAxis& axis, const Model& model) {
+Frame section_frame(const SectionAxis& axis, const Model& model) {
   const Vec along{axis.direction_x, axis.direction_y};
   const Vec across = geometry::left(along);
   return {
@@ -95,7 +95,7 @@ std::optional<Vec> asked(const Floor& floor) {
   return std::nullopt;
 }
 
-Piece line_of(const Pool& pool, const Model& model, const Frame& frame) {
+Piece floor_line(const Pool& pool, const Model& model, const Frame& frame) {
   if (const auto place = asked(pool.floor)) {
     const Vec p = *place - model.ground.origin;
     const double aside = dot(frame.across, p);
@@ -215,9 +215,9 @@ LongSection long_section(const Pool& pool) {
   const Survey survey = surveyed(pool);
   const Model& model = survey.model;
   const SectionAxis axis = section_axis(pool);
-  const Frame frame = frame_of(axis, model);
+  const Frame frame = section_frame(axis, model);
   const double shift = axis.first.si() - frame.length.from;
-  const Piece line = line_of(pool, model, frame);
+  const Piece line = floor_line(pool, model, frame);
   std::vector<Tread> treads = treads_of(model, line, frame);
   const double from = dot(frame.along, line.from);
   const double to = dot(frame.along, line.to);

@@ -12,7 +12,7 @@ using geometry::contact;
 using geometry::Loop;
 using geometry::Piece;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 
 /// How the boundary of one region runs past another one.
 struct Passage {

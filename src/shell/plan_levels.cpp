@@ -11,9 +11,8 @@ namespace {
 using geometry::Plane;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
-/// How far beside a line its two cells are looked for.
-constexpr double beside = 1e-6;
+using geometry::beside;
+using geometry::flush;
 
 Level level_of(const Footprint& footprint, Vec origin) {
   Level level;

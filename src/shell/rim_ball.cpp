@@ -6,7 +6,6 @@ namespace basinwright::shell::geometry {
 
 namespace {
 
-constexpr double nothing = 1e-12;
 constexpr double on_piece = 1e-9;
 
 std::optional<double> touch_line(const Piece& line, const RimRay& ray) {

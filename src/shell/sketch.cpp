@@ -12,7 +12,7 @@ namespace {
 using geometry::Piece;
 using geometry::Vec;
 
-constexpr double flush = 1e-9;
+using geometry::flush;
 
 PathPoint placed(Vec p, Vec origin, double bulge) {
   return {Length::from_si(p.x + origin.x), Length::from_si(p.y + origin.y), bulge};

@@ -14,7 +14,7 @@ using geometry::Vec;
 constexpr double thin_triangle = 1e-6;  // square metres
 constexpr double overlap = 1e-9;
 
-bool points_fine(const SpotDepthsFloor& floor, Findings& findings) {
+bool spots_fine(const SpotDepthsFloor& floor, Findings& findings) {
   const std::size_t before = findings.refusals();
   const std::string where = "/floor/points";
   if (floor.points.size() < 3) {
@@ -128,7 +128,7 @@ geometry::Plane plane_through(const Spots& spots, const Triangle& t) {
 }  // namespace
 
 std::vector<Cell> cells_of(const SpotDepthsFloor& floor, Vec origin, Findings& findings) {
-  if (!points_fine(floor, findings)) return {};
+  if (!spots_fine(floor, findings)) return {};
   std::vector<Vec> points;
   points.reserve(floor.points.size());
   for (const SpotDepth& p : floor.points) points.push_back(Vec{p.x.si(), p.y.si()} - origin);

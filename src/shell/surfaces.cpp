@@ -16,8 +16,8 @@ using geometry::Piece;
 using geometry::Plane;
 using geometry::Vec;
 
-constexpr double beside = 1e-6;  // to decide on which side of a break line a face stands
-constexpr double flush = 1e-7;
+using geometry::beside;
+constexpr double flush_on_wall = 1e-7;
 
 std::vector<double> cell_cuts(const Piece& curve, const std::vector<Cell>& cells) {
   std::vector<double> cuts;
@@ -83,7 +83,7 @@ void add_risers(Surfaces& made, const Model& model, std::size_t index) {
       const Plane outer = depth_beside(model, piece, sides.outer, 1.0);
       const bool raised = outer.at(piece.at(0.5)) >= inner.at(piece.at(0.5));
       const Plane height = raised ? outer - inner : inner - outer;
-      const bool step = raised && height.at(piece.at(0.5)) > flush;
+      const bool step = raised && height.at(piece.at(0.5)) > flush_on_wall;
       made.uprights.push_back({Face::riser, piece, height, false, outer, -1, step});
     }
   }
@@ -92,7 +92,7 @@ void add_risers(Surfaces& made, const Model& model, std::size_t index) {
 bool on_open_floor(const Model& model, const Piece& piece) {
   const Vec p = piece.at(0.5);
   if (!geometry::contains(model.outline(), p)) return false;
-  if (geometry::lies_along(piece, model.outline(), flush)) return false;
+  if (geometry::lies_along(piece, model.outline(), flush_on_wall)) return false;
   return std::ranges::none_of(model.footprints, [&](const Footprint& f) {
     return geometry::contains(f.loop, p) || geometry::lies_along(piece, f.loop, contact);
   });
@@ -100,7 +100,7 @@ bool on_open_floor(const Model& model, const Piece& piece) {
 
 void add_drops(Surfaces& made, const Model& model) {
   for (const Drop& drop : model.drops) {
-    std::vector<double> cuts = geometry::cuts_by(drop.line, model.outline(), flush);
+    std::vector<double> cuts = geometry::cuts_by(drop.line, model.outline(), flush_on_wall);
     add_footprint_cuts(cuts, drop.line, model);
     for (const Piece& piece : geometry::split(drop.line, cuts)) {
       if (!on_open_floor(model, piece)) continue;

@@ -1,21 +1,12 @@
 #include "basinwright/shell/take_off.hpp"
 
 #include "explain.hpp"
+#include "plain.hpp"
 #include "survey.hpp"
 
 namespace basinwright::shell {
 
 namespace {
-
-Area area(double value) {
-  return Area::from_si(value);
-}
-Volume volume(double value) {
-  return Volume::from_si(value);
-}
-Length metres(double value) {
-  return Length::from_si(value);
-}
 
 void measure_upright(const Survey& survey, TakeOff& t) {
   const Model& model = survey.model;

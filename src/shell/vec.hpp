@@ -10,6 +10,12 @@ namespace basinwright::shell::geometry {
 inline constexpr double shortest_edge = 1e-3;
 /// A footprint's edge this near to a wall or to another footprint touches it.
 inline constexpr double contact = 1e-3;
+/// What differs by less than this stands at one place.
+inline constexpr double flush = 1e-9;
+/// A length, speed or slope under this is none.
+inline constexpr double nothing = 1e-12;
+/// How far beside a line it is asked which face or cell lies there.
+inline constexpr double beside = 1e-6;
 /// A face nearer to a cutting plane than this stands on it.
 inline constexpr double on_plane = 1e-10;
 

@@ -15,10 +15,6 @@ char lower(char c) {
   return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
-bool digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 bool letter(char c) {
   return lower(c) >= 'a' && lower(c) <= 'z';
 }

@@ -83,7 +83,7 @@ constexpr std::array durations{
     UnitName{"wk", 604800.0, "wk|wks|week|weeks"},
     UnitName{seconds.symbol, seconds.factor, "=s|sec|secs|second|seconds"}};
 
-constexpr std::array degrees{
+constexpr std::array degree_names{
     UnitName{"C",
              1.0,
              "C|\u00B0 C|\u00BA C|\u2103|C\u00B0|deg C|C deg|degree C|degrees C|celsius|"
@@ -112,7 +112,7 @@ std::span<const UnitName> names_of(Kind kind) {
     case Kind::duration:
       return durations;
     case Kind::degree:
-      return degrees;
+      return degree_names;
     case Kind::share:
       return shares;
     case Kind::none:

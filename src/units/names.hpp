@@ -23,6 +23,11 @@ struct UnitName {
 /// The table of one kind, commonest first.
 [[nodiscard]] std::span<const UnitName> names_of(Kind kind);
 
+/// One of 0 to 9.
+[[nodiscard]] constexpr bool digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
 /// A unit name found at the start of a text.
 struct NameMatch {
   const UnitName* name = nullptr;

@@ -10,10 +10,6 @@ namespace {
 
 constexpr std::string_view minus_sign = "\u2212";
 
-bool digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 bool begins_number(std::string_view text) {
   if (text.starts_with('.')) text.remove_prefix(1);
   return !text.empty() && digit(text.front());

@@ -8,7 +8,7 @@
 namespace basinwright::weather {
 namespace {
 
-constexpr std::size_t hours_in_day = 24;
+constexpr std::size_t hours_of_day = 24;
 // A clock change leaves a hole of an hour, and a file may miss a few.
 constexpr int least_hours_of_a_day = 20;
 
@@ -67,7 +67,7 @@ units::Temperature Conditions::first_day_mean(std::size_t from) const {
   units::TemperatureDifference sum;
   int known = 0;
   const units::Temperature base = states_[from].air->value;
-  const std::size_t until = std::min(states_.size(), from + hours_in_day);
+  const std::size_t until = std::min(states_.size(), from + hours_of_day);
   for (std::size_t h = from; h < until; ++h) {
     if (!states_[h].air) continue;
     sum += states_[h].air->value - base;
@@ -85,7 +85,7 @@ void Conditions::estimate_shell(units::Duration lag) {
     State& s = states_[h];
     if (s.shell) shell = s.shell->value;
     if (s.air && !s.shell) {
-      if (!shell || h - last_known > hours_in_day) shell = first_day_mean(h);
+      if (!shell || h - last_known > hours_of_day) shell = first_day_mean(h);
       shell = *shell + (s.air->value - *shell) * step;
       s.shell = {*shell, s.air->quality};
       s.shell_estimated = true;
@@ -106,7 +106,7 @@ std::optional<Reading<units::Temperature>> Conditions::day_mean(dates::Date day)
   Reading<units::Temperature> mean{units::celsius(0), Quality::observed};
   units::TemperatureDifference sum;
   int known = 0;
-  for (HourNumber h = first; h < first + static_cast<HourNumber>(hours_in_day); ++h) {
+  for (HourNumber h = first; h < first + static_cast<HourNumber>(hours_of_day); ++h) {
     const State& s = at(h);
     if (!s.air) continue;
     sum += s.air->value - mean.value;

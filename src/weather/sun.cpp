@@ -50,9 +50,9 @@ Sun sun_at(double t) {
           minutes_in_degree * degrees(time)};
 }
 
-class Day {
+class SolarDay {
  public:
-  Day(Position position, dates::Date day, units::Duration offset)
+  SolarDay(Position position, dates::Date day, units::Duration offset)
       : position_(position), offset_(offset.in(units::minutes)) {
     constexpr double j2000 = 10957.5;  // Days from 1970-01-01T00:00 to 2000-01-01T12:00.
     day_ = static_cast<double>(day.time_since_epoch().count()) - j2000;
@@ -114,7 +114,7 @@ SunDay sun(Position position, dates::Date day, units::Duration offset) {
   // At a pole itself every hour angle is the same hour: a hair beside it is as good.
   constexpr double nearest_pole = 89.999;
   position.latitude = std::clamp(position.latitude, -nearest_pole, nearest_pole);
-  const Day at(position, day, offset);
+  const SolarDay at(position, day, offset);
   SunDay out;
   out.noon = units::minutes(at.noon());
   out.first_light = time(at.passes(light_zenith, -1));

@@ -17,6 +17,7 @@ struct PlainConstants {
 inline constexpr PlainConstants plain_constants[] = {
     {"a unit, or how many of one make another",
      "atmosphere days_a_week days_in_century grams_in_a_percent hours_a_day hours_in_day "
+     "hours_of_day "
      "hundred_cubic_feet "
      "kilojoules kilolitres litres_in_cubic_metre microseconds_in_hour million seconds_in_hour "
      "seconds_in_quarter "
@@ -37,7 +38,8 @@ inline constexpr PlainConstants plain_constants[] = {
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},
     {"forgives the last bits of a sum",
-     "chance_slack hair no_range rounding slack splash whole_kit_slack"},
+     "chance_slack hair hair_of_kit hair_of_share hair_of_warmth no_range rounding slack splash "
+     "whole_kit_slack"},
     {"of the published equations that its file names", "j2000 light_zenith rise_zenith"},
     {"a daily mean of fewer hours is none", "least_hours_of_a_day"},
     {"pH of pure water, the definition of neutral", "neutral"},

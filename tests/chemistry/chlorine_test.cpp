@@ -11,14 +11,14 @@ using chemistry_rows::hold_steps;
 
 namespace {
 
-constexpr basinwright::sources::Source can{basinwright::sources::Kind::given, "can", "label"};
+constexpr basinwright::sources::Source can_label{basinwright::sources::Kind::given, "can", "label"};
 
 chem::ChlorineStock stock(const chem::ChlorineLabel& label) {
-  return std::get<chem::ChlorineStock>(chem::chlorine_stock(label, can));
+  return std::get<chem::ChlorineStock>(chem::chlorine_stock(label, can_label));
 }
 
 bool refused(const chem::ChlorineLabel& label) {
-  return std::holds_alternative<chem::Unfit>(chem::chlorine_stock(label, can));
+  return std::holds_alternative<chem::Unfit>(chem::chlorine_stock(label, can_label));
 }
 
 constexpr chem::WorkedArea hundred{units::square_metres(100.0)};

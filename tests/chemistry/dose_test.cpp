@@ -8,7 +8,7 @@ namespace units = basinwright::units;
 
 namespace {
 
-units::Concentration mg(double value) {
+units::Concentration milligrams(double value) {
   return units::milligrams_per_litre(value);
 }
 
@@ -28,13 +28,15 @@ TEST_CASE("a change, a purity or a volume that is none breaks the contract") {
   using chem::Additive;
   const auto pool = units::cubic_metres(50.0);
   const auto all = units::percent(100.0);
-  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, mg(-1.0), all), std::invalid_argument);
-  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, -pool, mg(1.0), all), std::invalid_argument);
-  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, mg(1.0), units::percent(0.0)),
+  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, milligrams(-1.0), all),
                   std::invalid_argument);
-  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, mg(1.0), units::percent(101.0)),
+  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, -pool, milligrams(1.0), all),
                   std::invalid_argument);
-  CHECK_THROWS_AS(chem::acid_dose(pool, mg(-1.0), chem::ordinary_acid_as_sold()),
+  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, milligrams(1.0), units::percent(0.0)),
                   std::invalid_argument);
-  CHECK_THROWS_AS(chem::chlorine_dose(pool, mg(-1.0), {}), std::invalid_argument);
+  CHECK_THROWS_AS(chem::additive_dose(Additive::salt, pool, milligrams(1.0), units::percent(101.0)),
+                  std::invalid_argument);
+  CHECK_THROWS_AS(chem::acid_dose(pool, milligrams(-1.0), chem::ordinary_acid_as_sold()),
+                  std::invalid_argument);
+  CHECK_THROWS_AS(chem::chlorine_dose(pool, milligrams(-1.0), {}), std::invalid_argument);
 }

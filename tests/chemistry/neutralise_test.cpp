@@ -17,7 +17,7 @@ chem::Sump sump(double measured, double target, chem::Air air = chem::Air::fizzi
   return {units::litres(1000.0), chem::ph(measured), chem::ph(target), air};
 }
 
-bool refused(const chem::Sump& water) {
+bool refused_text(const chem::Sump& water) {
   return std::holds_alternative<chem::Unfit>(chem::sump_dose(water));
 }
 
@@ -95,16 +95,16 @@ TEST_CASE("still water needs at least as much as fizzing, and fizzing as aerated
 }
 
 TEST_CASE("readings and targets that no dose can be worked out for are refused") {
-  CHECK(refused(sump(4.6, 6.0)));
-  CHECK(refused(sump(5.5, 6.0)));
-  CHECK(refused(sump(-0.5, 6.0)));
-  CHECK(refused(sump(2.0, 8.4)));
-  CHECK(refused(sump(2.0, 4.4)));
-  CHECK(refused(sump(std::nan(""), 6.0)));
-  CHECK(refused(sump(2.0, std::nan(""))));
-  CHECK_FALSE(refused(sump(4.5, 6.0)));
-  CHECK_FALSE(refused(sump(2.0, 7.0)));
-  CHECK_FALSE(refused(sump(2.0, 8.3)));
+  CHECK(refused_text(sump(4.6, 6.0)));
+  CHECK(refused_text(sump(5.5, 6.0)));
+  CHECK(refused_text(sump(-0.5, 6.0)));
+  CHECK(refused_text(sump(2.0, 8.4)));
+  CHECK(refused_text(sump(2.0, 4.4)));
+  CHECK(refused_text(sump(std::nan(""), 6.0)));
+  CHECK(refused_text(sump(2.0, std::nan(""))));
+  CHECK_FALSE(refused_text(sump(4.5, 6.0)));
+  CHECK_FALSE(refused_text(sump(2.0, 7.0)));
+  CHECK_FALSE(refused_text(sump(2.0, 8.3)));
 }
 
 TEST_CASE("a dose under air ends at the target by the open balance of charge") {

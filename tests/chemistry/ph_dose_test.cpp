@@ -26,7 +26,7 @@ chem::Water water(double at_ph, double alkalinity) {
   return w;
 }
 
-double litres(double now, double to, double alkalinity = 100.0) {
+double litres_of(double now, double to, double alkalinity = 100.0) {
   Trace off;
   return chem::acid_to_ph(units::cubic_metres(50.0),
                           water(now, alkalinity),
@@ -36,7 +36,7 @@ double litres(double now, double to, double alkalinity = 100.0) {
       .in(units::litres);
 }
 
-double kilograms(double now, double to) {
+double kg_of(double now, double to) {
   Trace off;
   return chem::soda_ash_to_ph(units::cubic_metres(50.0), water(now, 100.0), wanted(to), off)
       .in(units::kilograms);
@@ -53,26 +53,26 @@ TEST_CASE("acid for a pH is what a closed vessel needs") {
   const chem::Ph end = chem::closed_ph(chem::moles_per_litre(0.0002), b);
   CHECK(start.value() == Approx(8.34).margin(0.05));
   // Hydroxide is left out of the dose: under a thousandth of the alkalinity at pH 8.3.
-  CHECK(litres(start.value(), end.value(), 100.086) == Approx(1.0023).epsilon(0.02));
+  CHECK(litres_of(start.value(), end.value(), 100.086) == Approx(1.0023).epsilon(0.02));
 }
 
 // By hand at 25 C (pK1 6.352, pK2 10.329): charge for each mole of carbonate r(8.2) = 0.99338,
 // r(7.6) = 0.94838; A = 100/50.043 = 1.99828 mol/m3, C = 2.01159; spent A - C r(7.6) = 0.09052
 // mol/m3, 4.526 mol in 50 m3, 0.4536 L.
 TEST_CASE("acid from pH 8.2 to 7.6 by hand") {
-  CHECK(litres(8.2, 7.6) == Approx(0.4536).epsilon(0.01));
+  CHECK(litres_of(8.2, 7.6) == Approx(0.4536).epsilon(0.01));
   // Charge and carbonate go with the alkalinity, so the dose does, down to none.
-  CHECK(litres(8.2, 7.6, 10.0) == Approx(0.04536).epsilon(0.01));
-  CHECK(litres(8.2, 7.6, 0.0) == 0.0);
-  CHECK(litres(7.6, 7.6) == 0.0);
-  CHECK(litres(7.2, 7.6) == 0.0);
+  CHECK(litres_of(8.2, 7.6, 10.0) == Approx(0.04536).epsilon(0.01));
+  CHECK(litres_of(8.2, 7.6, 0.0) == 0.0);
+  CHECK(litres_of(7.6, 7.6) == 0.0);
+  CHECK(litres_of(7.2, 7.6) == 0.0);
 }
 
 // By hand: r(7.0) = 0.81684, C = 2.44635; x = (2.44635 x 0.94838 - 1.99828) / (2 - 0.94838)
 // = 0.30600 mol/m3; 50 m3 and 105.988 g/mol: 1.6216 kg.
 TEST_CASE("soda ash from pH 7.0 to 7.6 by hand") {
-  CHECK(kilograms(7.0, 7.6) == Approx(1.6216).epsilon(0.01));
-  CHECK(kilograms(7.8, 7.6) == 0.0);
+  CHECK(kg_of(7.0, 7.6) == Approx(1.6216).epsilon(0.01));
+  CHECK(kg_of(7.8, 7.6) == 0.0);
 }
 
 // Bicarbonate pulls any water towards its own pH of 8.34, and never past it.

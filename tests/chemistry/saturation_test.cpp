@@ -10,15 +10,15 @@ namespace units = basinwright::units;
 
 namespace {
 
-units::Concentration mg(double value) {
+units::Concentration mg_per_litre(double value) {
   return units::milligrams_per_litre(value);
 }
 
-chem::Water tap() {
+chem::Water tap_water() {
   chem::Water water;
   water.ph = chem::ph(7.5);
-  water.alkalinity = mg(60.0);
-  water.hardness = mg(100.0);
+  water.alkalinity = mg_per_litre(60.0);
+  water.hardness = mg_per_litre(100.0);
   water.temperature = units::celsius(25.0);
   return water;
 }
@@ -33,23 +33,23 @@ TEST_CASE("each index is named and refuses water outside its method") {
   const auto refused = [](const chem::Water& water, chem::IndexMethod method) {
     return std::holds_alternative<chem::Unfit>(chem::saturation_index(water, method));
   };
-  chem::Water soft = tap();
-  soft.hardness = mg(2.0);
+  chem::Water soft = tap_water();
+  soft.hardness = mg_per_litre(2.0);
   CHECK(refused(soft, regulation_table));
   CHECK_FALSE(refused(soft, standard_equations));
-  soft.hardness = mg(0.0);
+  soft.hardness = mg_per_litre(0.0);
   CHECK(refused(soft, standard_equations));
   CHECK(refused(soft, engineering_formula));
-  chem::Water hot = tap();
+  chem::Water hot = tap_water();
   hot.temperature = units::fahrenheit(129.0);
   CHECK(refused(hot, regulation_table));
-  chem::Water edge = tap();
+  chem::Water edge = tap_water();
   edge.temperature = units::fahrenheit(128.0);
-  edge.hardness = mg(1000.0);
-  edge.alkalinity = mg(5.0);
+  edge.hardness = mg_per_litre(1000.0);
+  edge.alkalinity = mg_per_litre(5.0);
   CHECK_FALSE(refused(edge, regulation_table));
-  chem::Water swamped = tap();
-  swamped.stabiliser = mg(400.0);
+  chem::Water swamped = tap_water();
+  swamped.stabiliser = mg_per_litre(400.0);
   CHECK(refused(swamped, corrected_equations));
 }
 
@@ -63,22 +63,22 @@ TEST_CASE("every row of the table of the regulation is the logarithm it stands f
         .value;
   };
   const auto tenths = [](double value) { return std::round(value * 10.0) / 10.0; };
-  chem::Water water = tap();
+  chem::Water water = tap_water();
   water.ph = chem::ph(7.0);
   water.temperature = units::fahrenheit(76.0);
   for (const double row :
        {5.0, 25.0, 50.0, 75.0, 100.0, 150.0, 200.0, 300.0, 400.0, 800.0, 1000.0}) {
     INFO(row);
-    water.dissolved_solids = mg(500.0);
-    water.hardness = mg(100.0);
-    water.alkalinity = mg(row);
+    water.dissolved_solids = mg_per_litre(500.0);
+    water.hardness = mg_per_litre(100.0);
+    water.alkalinity = mg_per_litre(row);
     CHECK(index(water) == Approx(7.0 + 0.6 + 1.6 + tenths(std::log10(row)) - 12.1).margin(1e-9));
-    water.alkalinity = mg(100.0);
-    water.hardness = mg(row);
+    water.alkalinity = mg_per_litre(100.0);
+    water.hardness = mg_per_litre(row);
     CHECK(index(water) ==
           Approx(7.0 + 0.6 + tenths(std::log10(row) - 0.4) + 2.0 - 12.1).margin(1e-9));
   }
-  water.hardness = mg(100.0);
+  water.hardness = mg_per_litre(100.0);
   const double degrees[] = {32, 37, 46, 53, 60, 66, 76, 84, 94, 105, 128};
   for (std::size_t i = 0; i < std::size(degrees); ++i) {
     INFO(degrees[i]);
@@ -89,18 +89,18 @@ TEST_CASE("every row of the table of the regulation is the logarithm it stands f
 }
 
 TEST_CASE("solids that nobody measured are what is known to be dissolved") {
-  chem::Water water = tap();
-  water.salt = mg(3000.0);
+  chem::Water water = tap_water();
+  water.salt = mg_per_litre(3000.0);
   // By hand: 3000 + 60 + 100.
   CHECK(chem::dissolved_solids_of(water).in(units::milligrams_per_litre) == Approx(3160.0));
-  water.dissolved_solids = mg(420.0);
+  water.dissolved_solids = mg_per_litre(420.0);
   CHECK(chem::dissolved_solids_of(water).in(units::milligrams_per_litre) == Approx(420.0));
 }
 
 TEST_CASE("the stabiliser lowers the corrected index by the logarithm of what it takes away") {
-  chem::Water water = tap();
-  water.stabiliser = mg(50.0);
-  water.dissolved_solids = mg(1000.0);
+  chem::Water water = tap_water();
+  water.stabiliser = mg_per_litre(50.0);
+  water.dissolved_solids = mg_per_litre(1000.0);
   const auto value = [&water](chem::IndexMethod method) {
     return std::get<chem::SaturationIndex>(chem::saturation_index(water, method)).value;
   };

@@ -11,7 +11,7 @@ using dates::Date;
 
 namespace {
 
-Date day(std::string_view text) {
+Date day_at(std::string_view text) {
   const auto date = dates::parse_date(text);
   REQUIRE(date.has_value());
   return *date;
@@ -26,41 +26,41 @@ TEST_CASE("leap years follow the Gregorian rule") {
   CHECK_FALSE(dates::parse_date("1900-02-29").has_value());
   CHECK_FALSE(dates::parse_date("2100-02-29").has_value());
   CHECK_FALSE(dates::parse_date("2023-02-29").has_value());
-  CHECK((day("2024-03-01") - day("2024-02-28")).count() == 2);
-  CHECK((day("2023-03-01") - day("2023-02-28")).count() == 1);
-  CHECK((day("2024-01-01") - day("2023-12-31")).count() == 1);
+  CHECK((day_at("2024-03-01") - day_at("2024-02-28")).count() == 2);
+  CHECK((day_at("2023-03-01") - day_at("2023-02-28")).count() == 1);
+  CHECK((day_at("2024-01-01") - day_at("2023-12-31")).count() == 1);
 }
 
 TEST_CASE("known days of the calendar fall on their weekdays") {
   // POSIX: 1970-01-01, the Epoch, was a Thursday.
-  CHECK(dates::weekday(day("1970-01-01")) == 3);
-  CHECK(day("1970-01-01").time_since_epoch().count() == 0);
+  CHECK(dates::weekday(day_at("1970-01-01")) == 3);
+  CHECK(day_at("1970-01-01").time_since_epoch().count() == 0);
   // Published almanacs: 1 January 1900 was a Monday, 1 January 2000 a Saturday; Apollo 11 landed
   // on Sunday 20 July 1969.
-  CHECK(dates::weekday(day("1900-01-01")) == 0);
-  CHECK(dates::weekday(day("2000-01-01")) == 5);
-  CHECK(dates::weekday(day("1969-07-20")) == 6);
+  CHECK(dates::weekday(day_at("1900-01-01")) == 0);
+  CHECK(dates::weekday(day_at("2000-01-01")) == 5);
+  CHECK(dates::weekday(day_at("1969-07-20")) == 6);
   // ISO 8601: week 1 of 2009 began on Monday 29 December 2008.
-  CHECK(dates::weekday(day("2008-12-29")) == 0);
+  CHECK(dates::weekday(day_at("2008-12-29")) == 0);
   // The Gregorian cycle: 400 years are 146,097 days, a whole number of weeks.
-  CHECK((day("2400-05-04") - day("2000-05-04")).count() == 146097);
-  CHECK(dates::weekday(day("2400-05-04")) == dates::weekday(day("2000-05-04")));
+  CHECK((day_at("2400-05-04") - day_at("2000-05-04")).count() == 146097);
+  CHECK(dates::weekday(day_at("2400-05-04")) == dates::weekday(day_at("2000-05-04")));
 }
 
 TEST_CASE("a day is written as ISO 8601 and in short English") {
-  CHECK(dates::iso(day("2026-05-04")) == "2026-05-04");
-  CHECK(dates::iso(day("1900-01-01")) == "1900-01-01");
-  CHECK(dates::iso(day("9990-12-31")) == "9990-12-31");
+  CHECK(dates::iso(day_at("2026-05-04")) == "2026-05-04");
+  CHECK(dates::iso(day_at("1900-01-01")) == "1900-01-01");
+  CHECK(dates::iso(day_at("9990-12-31")) == "9990-12-31");
   // Whatever is counted on from a day that was read still has a year of four digits.
   for (const char* text : {"1899-12-31", "9991-01-01", "9999-12-31"})
     CHECK_FALSE(dates::parse_date(text));
   // 4 May 2026 is a Monday (common almanac).
-  CHECK(dates::short_day(day("2026-05-04")) == "Mon 4 May");
-  CHECK(dates::short_day(day("2023-12-31")) == "Sun 31 Dec");
-  CHECK(dates::short_weekday(day("2023-06-07")) == "Wed");
-  CHECK(dates::month(day("2023-12-31")) == 12);
-  CHECK(dates::month(day("2023-01-01")) == 1);
-  CHECK(dates::year(day("2023-12-31")) == 2023);
+  CHECK(dates::short_day(day_at("2026-05-04")) == "Mon 4 May");
+  CHECK(dates::short_day(day_at("2023-12-31")) == "Sun 31 Dec");
+  CHECK(dates::short_weekday(day_at("2023-06-07")) == "Wed");
+  CHECK(dates::month(day_at("2023-12-31")) == 12);
+  CHECK(dates::month(day_at("2023-01-01")) == 1);
+  CHECK(dates::year(day_at("2023-12-31")) == 2023);
 }
 
 TEST_CASE("text that is no ISO 8601 day is refused") {
@@ -91,16 +91,16 @@ TEST_CASE("text that is no ISO 8601 day is refused") {
 TEST_CASE("moments stand on the quarter-hour grid") {
   const auto moment = dates::parse_moment("2026-05-04T07:45");
   REQUIRE(moment.has_value());
-  CHECK(moment->date() == day("2026-05-04"));
+  CHECK(moment->date() == day_at("2026-05-04"));
   CHECK(moment->quarter() == 31);
   CHECK(moment->hour() == 7);
   CHECK(moment->minute() == 45);
   CHECK(dates::iso(*moment) == "2026-05-04T07:45");
   CHECK(dates::clock(*moment) == "07:45");
-  CHECK(*dates::parse_moment("2026-05-04") == dates::Moment(day("2026-05-04"), 0));
+  CHECK(*dates::parse_moment("2026-05-04") == dates::Moment(day_at("2026-05-04"), 0));
   CHECK(*dates::parse_moment("2026-05-04T00:00") == *dates::parse_moment("2026-05-04"));
   CHECK(*dates::parse_moment("2026-05-04T23:45") < *dates::parse_moment("2026-05-05"));
-  CHECK(dates::Moment(day("2026-05-04"), 96) == *dates::parse_moment("2026-05-05"));
+  CHECK(dates::Moment(day_at("2026-05-04"), 96) == *dates::parse_moment("2026-05-05"));
   for (const char* text : {"2026-05-04T07:10",
                            "2026-05-04T24:00",
                            "2026-05-04T7:00",
@@ -151,7 +151,7 @@ TEST_CASE("days agree with the datetime of Debians python3") {
     long long since_epoch = 0;
     unsigned weekday = 0;
     while (std::fscanf(pipe, "%15s %lld %u", text, &since_epoch, &weekday) == 3) {
-      const Date date = day(text);
+      const Date date = day_at(text);
       CHECK(date.time_since_epoch().count() == since_epoch);
       CHECK(dates::weekday(date) == weekday);
       CHECK(dates::iso(date) == text);

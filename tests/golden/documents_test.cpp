@@ -31,7 +31,7 @@ Made made(const std::string& text) {
   return {test::job_of(text), rates, test::plan_of(text, rates)};
 }
 
-Made plain_pool() {
+Made plain_pool_document() {
   return made(test::file_text("examples/plain-pool.json"));
 }
 
@@ -58,7 +58,7 @@ const document::Entry* entry_of(const document::Agenda& agenda, const std::strin
 }  // namespace
 
 TEST_CASE("the checklist holds every hold point with its limit, every day and every card") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const std::string words = words_of(report::checklist(pool.subject()));
   for (const char* part : {"No gloss left anywhere",
                            "Within 1 unit of the rinse water",
@@ -106,7 +106,7 @@ TEST_CASE("instruments are listed, each with its rule") {
 }
 
 TEST_CASE("a caution stands in the step it matters on, before anything is done") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const document::Document page = report::checklist(pool.subject());
   const auto step = std::ranges::find(page.sections, "Etch walls", &document::Section::title);
   REQUIRE(step != page.sections.end());
@@ -122,7 +122,7 @@ TEST_CASE("a caution stands in the step it matters on, before anything is done")
 
 // Bicarbonate on acid gives off carbon dioxide; painting gives off none.
 TEST_CASE("gas of the acid is said where there is acid, not to the painters") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const document::Document page = report::checklist(pool.subject());
   const auto speaks_of_gas = [&](const char* title) {
     const auto step = std::ranges::find(page.sections, title, &document::Section::title);
@@ -144,7 +144,7 @@ TEST_CASE("gas of the acid is said where there is acid, not to the painters") {
 
 // ANSI/ISEA Z358.1: 15 minutes; the rest common practice.
 TEST_CASE("figures in sentences for the crew come from their sources") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const std::string words = words_of(report::checklist(pool.subject()));
   for (const char* part : {"for at least 15 minutes, eyelids held open",
                            "300 turns with a flat metal stirrer",
@@ -172,7 +172,7 @@ TEST_CASE("a stopped job has a checklist that says so and no steps") {
 }
 
 TEST_CASE("the handover shows no cost, and what the client has to know") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const document::Document page = report::handover(pool.subject());
   const std::string words = words_of(page) + render::json(page);
   const std::string total = money::plain(pool.plan.price->total, pool.rates.currency);
@@ -185,7 +185,7 @@ TEST_CASE("the handover shows no cost, and what the client has to know") {
 }
 
 TEST_CASE("an order lists each item once, also where one name is part of another") {
-  Made pool = plain_pool();
+  Made pool = plain_pool_document();
   job::Order order;
   order.supplier = "Any";
   order.by = test::day("2027-05-01");
@@ -199,7 +199,7 @@ TEST_CASE("an order lists each item once, also where one name is part of another
 }
 
 TEST_CASE("the agenda has work, orders, hold points and the close of the recoat window") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   const document::Agenda agenda = report::jobsheet(pool.subject()).agenda;
   CHECK(agenda.stamp == "2027-01-04");
   const auto& bookings = pool.plan.programme.bookings;
@@ -228,7 +228,7 @@ TEST_CASE("the agenda has work, orders, hold points and the close of the recoat 
 }
 
 TEST_CASE("the chart of the programme has a bar for each task, and says why there are no dates") {
-  const Made pool = plain_pool();
+  const Made pool = plain_pool_document();
   job::Circumstances now;
   now.today = test::day("2027-01-04");
   const auto strip = job::weather_strip(pool.job, pool.rates, pool.plan, now);

@@ -14,7 +14,7 @@ using namespace basinwright;
 using job::KitMark;
 
 // 8 x 4 x 1.5 m: 32 + 24 x 1.5 = 68 m2.
-std::string box(const std::string& more, const std::string& july = "20 C") {
+std::string box_pool(const std::string& more, const std::string& july = "20 C") {
   return fmt::format(R"({{"job": {{"start": "2027-07-05"}},
       "site": {{"mean_temperatures": {{"july": "{}"}}}},
       "pool": {{"outline": {{"kind": "rectangle", "length": 8, "width": 4}},
@@ -35,7 +35,7 @@ double min(units::Duration d) {
 }  // namespace
 
 TEST_CASE("kits of 22.5 m2 run out where the cumulative area says") {
-  const auto plan = test::plan_of(box(""), test::demonstration());
+  const auto plan = test::plan_of(box_pool(""), test::demonstration());
   const auto& marks = plan.mixing.marks;
   // The end wall is 6 m2, each metre along 4 + 2 x 1.5 = 7 m2: (22.5 - 6) / 7 and (45 - 6) / 7.
   REQUIRE(marks.size() == 3);
@@ -55,7 +55,7 @@ TEST_CASE("kits of 22.5 m2 run out where the cumulative area says") {
 TEST_CASE("a kit that covers less than the deep wall ends on it") {
   auto rates = test::demonstration();
   const auto text =
-      box(R"(, "coating": {"system": "Small"}, "crew": {"painters": 3, "people": 4})");
+      box_pool(R"(, "coating": {"system": "Small"}, "crew": {"painters": 3, "people": 4})");
   rates.systems["Small"].cover_low.value = units::square_metres(4.5);
   rates.systems["Small"].cover_high.value = units::square_metres(4.5);
   const auto plan = test::plan_of(text, rates);
@@ -67,7 +67,7 @@ TEST_CASE("a kit that covers less than the deep wall ends on it") {
 }
 
 TEST_CASE("the timetable of a morning at 20 C") {
-  const auto plan = test::plan_of(box(""), test::demonstration());
+  const auto plan = test::plan_of(box_pool(""), test::demonstration());
   REQUIRE(plan.mixing.mornings.size() == 2);
   const auto& morning = plan.mixing.mornings.front();
   const auto& t = morning.timetable;
@@ -92,7 +92,7 @@ TEST_CASE("the timetable of a morning at 20 C") {
 TEST_CASE("at 30 C the shortest induction is taken, and what would help is said") {
   // 60 min at 20 C are 30 at 30 C; less 15 or 10 of lead and 5 of reserve leaves 10 or 15 min, and
   // 22.5 m2 at 20 m2/h a painter need 22.5 / (20 x 15 / 60) = 4.5, so 5 painters.
-  const auto plan = test::plan_of(box("", "30 C"), test::demonstration());
+  const auto plan = test::plan_of(box_pool("", "30 C"), test::demonstration());
   const auto& morning = plan.mixing.mornings.front();
   CHECK(min(*morning.timetable.pot_life) == Approx(30.0));
   CHECK_FALSE(plan.mixing.works());
@@ -103,14 +103,14 @@ TEST_CASE("at 30 C the shortest induction is taken, and what would help is said"
         std::string::npos);
   // Longest standing time: 10 min of use, 22.5 / (20 x 10 / 60) = 6.75.
   CHECK(plan.mixing.painters_needed() == 7);
-  const auto five = test::plan_of(box(R"(, "crew": {"painters": 5, "people": 6})", "30 C"),
+  const auto five = test::plan_of(box_pool(R"(, "crew": {"painters": 5, "people": 6})", "30 C"),
                                   test::demonstration());
   CHECK(five.mixing.works());
   CHECK(five.mixing.mornings.front().shortest_induction);
 }
 
 TEST_CASE("parts that stand in the cold are brought in the evening before") {
-  const auto plan = test::plan_of(box("", "12 C"), test::demonstration());
+  const auto plan = test::plan_of(box_pool("", "12 C"), test::demonstration());
   const auto& morning = plan.mixing.mornings.front();
   CHECK(morning.parts_cold);
   CHECK(report::evening_before(morning, plan, units::System::metric) ==
@@ -122,7 +122,7 @@ TEST_CASE("parts that stand in the cold are brought in the evening before") {
 
 TEST_CASE("without spare hands one of the painters mixes and paints nothing meanwhile") {
   const auto plan =
-      test::plan_of(box(R"(, "crew": {"painters": 2, "people": 2})"), test::demonstration());
+      test::plan_of(box_pool(R"(, "crew": {"painters": 2, "people": 2})"), test::demonstration());
   CHECK_FALSE(plan.mixing.mixer_apart);
   // Every further kit costs 20 m2/h x 5 min = 1.667 m2 of painting.
   const auto& t = plan.mixing.mornings.front().timetable;
@@ -134,7 +134,7 @@ TEST_CASE("a table of pot lives of the sheet goes before the rule of thumb") {
   auto rates = test::demonstration();
   rates.systems["Own"].pot_lives = {{units::celsius(15), units::minutes(90)},
                                     {units::celsius(25), units::minutes(40)}};
-  const auto plan = test::plan_of(box(R"(, "coating": {"system": "Own"})"), rates);
+  const auto plan = test::plan_of(box_pool(R"(, "coating": {"system": "Own"})"), rates);
   REQUIRE_FALSE(plan.mixing.mornings.empty());
   // Straight on a logarithmic scale: half way is the geometric mean, 60 min.
   CHECK(min(*plan.mixing.mornings.front().timetable.pot_life) == Approx(60.0));

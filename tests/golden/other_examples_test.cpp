@@ -58,7 +58,7 @@ std::int64_t minor(const job::Plan& plan, const std::string& what) {
   return it == plan.price->lines.end() ? 0 : it->amount.minor();
 }
 
-std::int64_t count(const std::vector<quote::Counted>& list, const std::string& item) {
+std::int64_t count_in(const std::vector<quote::Counted>& list, const std::string& item) {
   const auto it =
       std::ranges::find_if(list, [&](const auto& counted) { return counted.rule.item == item; });
   return it == list.end() ? -1 : it->count;
@@ -129,11 +129,11 @@ TEST_CASE("L-shaped pool, packs, counts and the price ladder by hand") {
   CHECK(packs(plan, "bicarbonate", "start-up") == 1);
   // From 96 to 200 mg/L: 1.4688 x 104 x 80.69 g = 12.33 kg, 27.2 lb of flake in bags of 8 lb.
   CHECK(packs(plan, "calcium chloride", "start-up") == 4);
-  CHECK(packs(plan, "stabiliser", "start-up") == 2);      // 30 mg/L: 2.42 kg, 5.34 lb, in 4 lb
-  CHECK(count(plan.consumables, "abrasive disc") == 31);  // 0.026 x 1154 ft2 = 30.004
-  CHECK(count(plan.consumables, "tape, 180 ft") == 1);    // 115 ft x 0.0056 = 0.64
-  CHECK(count(plan.consumables, "rags, pack") == 3);      // 0.002 x 1154 = 2.31
-  CHECK(count(plan.protection, "coverall") == 9);         // three painters
+  CHECK(packs(plan, "stabiliser", "start-up") == 2);         // 30 mg/L: 2.42 kg, 5.34 lb, in 4 lb
+  CHECK(count_in(plan.consumables, "abrasive disc") == 31);  // 0.026 x 1154 ft2 = 30.004
+  CHECK(count_in(plan.consumables, "tape, 180 ft") == 1);    // 115 ft x 0.0056 = 0.64
+  CHECK(count_in(plan.consumables, "rags, pack") == 3);      // 0.002 x 1154 = 2.31
+  CHECK(count_in(plan.protection, "coverall") == 9);         // three painters
   CHECK(person_hours(plan, "abrade") == Approx(27.4761).margin(1e-3));  // 1154 / 42
   CHECK(person_hours(plan, "coat-2") == Approx(5.4952).margin(1e-3));   // / 210
   CHECK(person_hours(plan, "vacuum") ==

@@ -14,7 +14,7 @@ using namespace basinwright;
 
 namespace {
 
-job::Plan plain_pool(bool allowed) {
+job::Plan reworked_pool(bool allowed) {
   job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
   job.coating.system = "Demo Two-Pack";
   job::RateBook rates = test::demonstration();
@@ -47,8 +47,8 @@ std::int64_t days_of(const job::Plan& plan, const std::string& task) {
 }  // namespace
 
 TEST_CASE("a window missed on purpose is dated, paid, equipped and swept up") {
-  CHECK_FALSE(plain_pool(false).programme.feasible);
-  const job::Plan plan = plain_pool(true);
+  CHECK_FALSE(reworked_pool(false).programme.feasible);
+  const job::Plan plan = reworked_pool(true);
   REQUIRE(plan.programme.feasible);
   const double area = plan.take_off.painted.in(units::square_metres);
   const sequence::Booking& again = booked(plan, "rework");
@@ -75,7 +75,7 @@ TEST_CASE("a window missed on purpose is dated, paid, equipped and swept up") {
 TEST_CASE("the job sheet says that a window is missed on purpose") {
   const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
   const job::RateBook rates = test::demonstration();
-  const job::Plan plan = plain_pool(true);
+  const job::Plan plan = reworked_pool(true);
   const auto page = nlohmann::json::parse(
       render::json(report::jobsheet({job, rates, plan, units::System::metric})));
   CHECK(page.at("programme").at("reworks") == 1);
@@ -88,7 +88,7 @@ TEST_CASE("the job sheet says that a window is missed on purpose") {
 TEST_CASE("a window missed on purpose is a step on the sheet of the crew and on the route") {
   const job::Job job = test::job_of(test::file_text("examples/plain-pool.json"));
   const job::RateBook rates = test::demonstration();
-  const job::Plan plan = plain_pool(true);
+  const job::Plan plan = reworked_pool(true);
   const report::Subject subject{job, rates, plan, units::System::metric};
   const auto sheet = nlohmann::json::parse(render::json(report::checklist(subject)));
   const auto& steps = sheet.at("checklist").at("steps");
@@ -115,5 +115,5 @@ TEST_CASE("a window missed on purpose is a step on the sheet of the crew and on 
   REQUIRE(at != route.end());
   CHECK(*(at - 1) == "coat-1");
   CHECK(*(at + 1) == "coat-2");
-  CHECK_FALSE(plain_pool(false).route.has("rework"));
+  CHECK_FALSE(reworked_pool(false).route.has("rework"));
 }

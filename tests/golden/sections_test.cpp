@@ -17,7 +17,7 @@ struct Box {
   std::string pool, surfaces, sections, more;
 };
 
-job::Plan box(const Box& b, bool explain = false) {
+job::Plan box_of_sections(const Box& b, bool explain = false) {
   return test::plan_of(fmt::format(R"({{"job": {{"start": "2027-06-07"}},
         "pool": {{"outline": {{"kind": "rectangle", "length": 8, "width": 4}},
                   "floor": {{"kind": "constant", "depth": 1.5}}{}}},
@@ -43,7 +43,7 @@ double m2(units::Area a) {
 }  // namespace
 
 TEST_CASE("named sections share out the take-off by surface") {
-  const auto plan = box({.sections = halves});
+  const auto plan = box_of_sections({.sections = halves});
   const auto& parts = plan.take_off.parts;
   REQUIRE(parts.size() == 2);
   CHECK(parts[0].section == "deep end");
@@ -58,9 +58,9 @@ TEST_CASE("named sections share out the take-off by surface") {
 }
 
 TEST_CASE("named areas are spread over their surface") {
-  const auto plan = box({.pool = R"(, "adjust": [{"name": "niches", "area": -3.6},
+  const auto plan = box_of_sections({.pool = R"(, "adjust": [{"name": "niches", "area": -3.6},
                                     {"name": "sump", "area": 1.6, "where": "floor"}])",
-                         .sections = halves});
+                                     .sections = halves});
   const auto& parts = plan.take_off.parts;
   CHECK(m2(plan.take_off.painted) == Approx(66));
   CHECK(m2(parts[0].named.walls) == Approx(-3.6 * 15 / 36));
@@ -70,9 +70,9 @@ TEST_CASE("named areas are spread over their surface") {
 }
 
 TEST_CASE("a surface found in one section belongs to it alone") {
-  const auto plan = box({.surfaces = R"({"where": "deep end", "coating": "epoxy",
+  const auto plan = box_of_sections({.surfaces = R"({"where": "deep end", "coating": "epoxy",
                                          "acetone_test": "untouched", "loose_share": "30 %"},)",
-                         .sections = halves});
+                                     .sections = halves});
   CHECK(m2(plan.route.stripped) == Approx(27));
   CHECK(m2(plan.route.abraded) == Approx(41));
   CHECK(m2(plan.route.primed) == Approx(27));
@@ -80,10 +80,10 @@ TEST_CASE("a surface found in one section belongs to it alone") {
 
 TEST_CASE("the first surface that matches a part holds") {
   // The floor is claimed first; bare walls are left of the deep end, 15 of 68 m2.
-  const auto plan = box({.surfaces = R"({"where": "floor", "coating": "epoxy",
+  const auto plan = box_of_sections({.surfaces = R"({"where": "floor", "coating": "epoxy",
                                          "acetone_test": "untouched"},
                                         {"where": "deep end", "coating": "none"},)",
-                         .sections = halves});
+                                     .sections = halves});
   CHECK(m2(plan.route.primed) == Approx(15));
   const auto& mixes = plan.quantities.etch->mixes;
   const auto at = [&](std::string_view where) {
@@ -96,9 +96,9 @@ TEST_CASE("the first surface that matches a part holds") {
 }
 
 TEST_CASE("a stop names the section it was found in") {
-  const auto plan = box({.surfaces = R"({"where": "deep end", "coating": "other",
+  const auto plan = box_of_sections({.surfaces = R"({"where": "deep end", "coating": "other",
                                          "acetone_test": "softened"},)",
-                         .sections = halves});
+                                     .sections = halves});
   REQUIRE(plan.stopped());
   CHECK(plan.route.stop->where == "deep end walls");
   CHECK(plan.take_off.parts.size() == 2);
@@ -106,7 +106,7 @@ TEST_CASE("a stop names the section it was found in") {
 
 // Whole kits a section, at the demonstration sheet's 22.5 m2: 23.5, 21 and 23.5 m2 take 2, 1 and 2.
 TEST_CASE("named sections are the units of the programme") {
-  const auto plan = box({.sections = thirds}, true);
+  const auto plan = box_of_sections({.sections = thirds}, true);
   const auto& cut = plan.quantities.cut;
   CHECK(cut.names == std::vector<std::string>{"deep", "middle", "shallow"});
   CHECK(cut.kits == std::vector<std::int64_t>{2, 1, 2});
@@ -124,8 +124,9 @@ TEST_CASE("named sections are the units of the programme") {
 
 TEST_CASE("named sections that do not fit a morning leave the cut to the kits") {
   // One painter does 20 m2 an hour for 2.5 h; the deep section has 7 x 7 + 6 = 55 m2.
-  const auto plan = box({.sections = R"({"name": "deep", "to": 1}, {"name": "step end", "to": 0})",
-                         .more = R"(, "crew": {"people": 2, "painters": 1})"});
+  const auto plan =
+      box_of_sections({.sections = R"({"name": "deep", "to": 1}, {"name": "step end", "to": 0})",
+                       .more = R"(, "crew": {"people": 2, "painters": 1})"});
   CHECK(plan.quantities.cut.names.empty());
   CHECK(plan.quantities.kits == 8);  // 68 / 22.5, not a kit more
   REQUIRE(plan.take_off.parts.size() == 2);

@@ -8,7 +8,7 @@ namespace {
 
 using namespace basinwright;
 
-std::string text(const std::string& pool, const std::string& more = "") {
+std::string tape_text(const std::string& pool, const std::string& more = "") {
   return fmt::format(R"({{"job": {{"start": "2027-06-07"}}, "pool": {}{},
       "surfaces": [{{"coating": "epoxy", "acetone_test": "untouched"}}],
       "condition": {{"lead_test": "clear"}}}})",
@@ -16,7 +16,7 @@ std::string text(const std::string& pool, const std::string& more = "") {
                      more);
 }
 
-std::string box(double scale, const std::string& more = "") {
+std::string box_by_tape(double scale, const std::string& more = "") {
   return fmt::format(R"({{"outline": {{"kind": "rectangle", "length": {}, "width": {}}},
       "floor": {{"kind": "constant", "depth": {}}}{}}})",
                      9 * scale,
@@ -25,7 +25,7 @@ std::string box(double scale, const std::string& more = "") {
                      more);
 }
 
-double m2(units::Area a) {
+double square_metres(units::Area a) {
   return a.in(units::square_metres);
 }
 
@@ -33,14 +33,14 @@ double m2(units::Area a) {
 
 // 9 x 5 x 1.6 m: 45 + 28 x 1.6 = 89.8 m2 take 4 kits of 22.5 m2 a coat, 1 % more takes 5.
 TEST_CASE("a tape that is 1 percent out moves 89.8 m2 by 2 percent and a kit a coat") {
-  const auto plan = test::plan_of(text(box(1)), test::demonstration());
+  const auto plan = test::plan_of(tape_text(box_by_tape(1)), test::demonstration());
   const auto& range = plan.take_off.range;
-  CHECK(m2(plan.take_off.painted) == Approx(89.8).epsilon(1e-12));
-  CHECK(m2(range.low) == Approx(89.8 * 0.99 * 0.99).epsilon(1e-12));
-  CHECK(m2(range.high) == Approx(89.8 * 1.01 * 1.01).epsilon(1e-12));
+  CHECK(square_metres(plan.take_off.painted) == Approx(89.8).epsilon(1e-12));
+  CHECK(square_metres(range.low) == Approx(89.8 * 0.99 * 0.99).epsilon(1e-12));
+  CHECK(square_metres(range.high) == Approx(89.8 * 1.01 * 1.01).epsilon(1e-12));
   // To first order twice the tolerance: 88.00 to 91.60.
-  CHECK(m2(range.low) == Approx(88.004).margin(0.01));
-  CHECK(m2(range.high) == Approx(91.596).margin(0.01));
+  CHECK(square_metres(range.low) == Approx(88.004).margin(0.01));
+  CHECK(square_metres(range.high) == Approx(91.596).margin(0.01));
   CHECK(range.kits_low == 8);
   CHECK(range.kits == 8);
   CHECK(range.kits_high == 10);
@@ -53,12 +53,14 @@ TEST_CASE("a tape that is 1 percent out moves 89.8 m2 by 2 percent and a kit a c
 }
 
 TEST_CASE("the range is what pools measured too short and too long would paint") {
-  const auto plan =
-      test::plan_of(text(box(1, R"(, "tape_tolerance": "2.5 %")")), test::demonstration());
-  const auto low = test::plan_of(text(box(0.975)), test::demonstration());
-  const auto high = test::plan_of(text(box(1.025)), test::demonstration());
-  CHECK(m2(plan.take_off.range.low) == Approx(m2(low.take_off.painted)).epsilon(1e-12));
-  CHECK(m2(plan.take_off.range.high) == Approx(m2(high.take_off.painted)).epsilon(1e-12));
+  const auto plan = test::plan_of(tape_text(box_by_tape(1, R"(, "tape_tolerance": "2.5 %")")),
+                                  test::demonstration());
+  const auto low = test::plan_of(tape_text(box_by_tape(0.975)), test::demonstration());
+  const auto high = test::plan_of(tape_text(box_by_tape(1.025)), test::demonstration());
+  CHECK(square_metres(plan.take_off.range.low) ==
+        Approx(square_metres(low.take_off.painted)).epsilon(1e-12));
+  CHECK(square_metres(plan.take_off.range.high) ==
+        Approx(square_metres(high.take_off.painted)).epsilon(1e-12));
   CHECK(plan.take_off.range.kits_low == low.take_off.range.kits);
   CHECK(plan.take_off.range.kits_high == high.take_off.range.kits);
   for (const auto& used : plan.trace.used()) CHECK(used.key != "pool.tape_tolerance");
@@ -66,22 +68,23 @@ TEST_CASE("the range is what pools measured too short and too long would paint")
 
 TEST_CASE("named areas stay as given, and every body has a tolerance of its own") {
   const std::string adjusted = R"(, "adjust": [{"name": "ledge", "area": 3}])";
-  const auto plan = test::plan_of(
-      text("[" + box(1, adjusted) + ", " + box(0.5, R"(, "tape_tolerance": "0 %")") + "]"),
-      test::demonstration());
-  CHECK(m2(plan.take_off.range.low) == Approx(89.8 * 0.9801 + 3 + 89.8 / 4));
-  CHECK(m2(plan.take_off.range.high) == Approx(89.8 * 1.0201 + 3 + 89.8 / 4));
+  const auto plan = test::plan_of(tape_text("[" + box_by_tape(1, adjusted) + ", " +
+                                            box_by_tape(0.5, R"(, "tape_tolerance": "0 %")") + "]"),
+                                  test::demonstration());
+  CHECK(square_metres(plan.take_off.range.low) == Approx(89.8 * 0.9801 + 3 + 89.8 / 4));
+  CHECK(square_metres(plan.take_off.range.high) == Approx(89.8 * 1.0201 + 3 + 89.8 / 4));
 }
 
 // The textbook tank of tests/shell/flotation_test.cpp: 5.4 x 4.4 x 1.7 m inside, 0.3 m all round,
 // water at the rim: factor 0.80; neutral at 1.60 m of water above the underside, 0.40 m down.
 TEST_CASE("a factor under 1 stops the plan before draining, under 1.3 it is a hold point") {
   const auto at = [](const std::string& down) {
-    return test::plan_of(text(R"({"outline": {"kind": "rectangle", "length": 5.4, "width": 4.4},
+    return test::plan_of(
+        tape_text(R"({"outline": {"kind": "rectangle", "length": 5.4, "width": 4.4},
                  "floor": {"kind": "constant", "depth": 1.7},
                  "wall_thickness": 0.3, "slab_thickness": 0.3})",
-                              R"(, "site": {"groundwater": {"below_rim": ")" + down + R"("}})"),
-                         test::demonstration());
+                  R"(, "site": {"groundwater": {"below_rim": ")" + down + R"("}})"),
+        test::demonstration());
   };
   const auto floats = at("0 m");
   REQUIRE(floats.stopped());
@@ -113,9 +116,10 @@ TEST_CASE("the worst of several bodies decides, and is named") {
       "width": 1}, "floor": {"kind": "constant", "depth": 0.6},
       "wall_thickness": 0.3, "slab_thickness": 0.3})";
   const auto at = [&](const std::string& down) {
-    return test::plan_of(text("[" + small + ", " + big + "]",
-                              R"(, "site": {"groundwater": {"below_rim": ")" + down + R"("}})"),
-                         test::demonstration());
+    return test::plan_of(
+        tape_text("[" + small + ", " + big + "]",
+                  R"(, "site": {"groundwater": {"below_rim": ")" + down + R"("}})"),
+        test::demonstration());
   };
   const auto stops = at("0 ft");
   REQUIRE(stops.stopped());
@@ -127,9 +131,9 @@ TEST_CASE("the worst of several bodies decides, and is named") {
 }
 
 TEST_CASE("without groundwater or a thickness nothing is checked") {
-  const auto plan = test::plan_of(
-      text(box(1, R"(, "wall_thickness": 0.2)"), R"(, "site": {"groundwater": {"below_rim": 0}})"),
-      test::demonstration());
+  const auto plan = test::plan_of(tape_text(box_by_tape(1, R"(, "wall_thickness": 0.2)"),
+                                            R"(, "site": {"groundwater": {"below_rim": 0}})"),
+                                  test::demonstration());
   CHECK_FALSE(plan.take_off.bodies[0].flotation.has_value());
   CHECK_FALSE(plan.stopped());
 }

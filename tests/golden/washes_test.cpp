@@ -20,12 +20,12 @@ std::string text(const std::string& more) {
     "surfaces": [{"coating": "epoxy", "acetone_test": "untouched"}])" +
          (more.empty() ? "" : ", " + more) + "}";
 }
-job::RateBook book(const std::string& more = "") {
+job::RateBook wash_book(const std::string& more = "") {
   return test::rates_of(R"({"currency": "EUR", "labour": {"hour": "40.00"})" +
                         (more.empty() ? "" : ", " + more) + "}");
 }
-Plan plan(const std::string& job, const std::string& rates = "", bool explain = false) {
-  return test::plan_of(text(job), book(rates), explain);
+Plan wash_plan(const std::string& job, const std::string& rates = "", bool explain = false) {
+  return test::plan_of(text(job), wash_book(rates), explain);
 }
 
 const job::Addition& addition(const Plan& p, const std::string& what, int part = 1) {
@@ -44,7 +44,7 @@ const std::string water = R"("refill": {"analysis": {"ph": 8.0, "alkalinity": 60
 // 96.6 L of solution at 1 : 2 (1.05 L/m2): nine buckets of 10 L and one of 6.6 L; a can of 5 L
 // holds 1.67 L of acid and 3.33 L of water.
 TEST_CASE("a card for each bucket and can") {
-  const Plan p = plan(lead);
+  const Plan p = wash_plan(lead);
   const auto& cards = p.mixes.cards;
   const auto find = [&](const std::string& wash, const std::string& vessel) {
     for (const auto& c : cards) {
@@ -78,7 +78,7 @@ TEST_CASE("a card for each bucket and can") {
 // 31.45 % acid: 1 : 2.485 makes 10 %, 1 : 6.129 makes 5 % (CRC densities, balance of mass); 25 000
 // ppm over it; diluting to 10 % warms by 7.4 K (Parker's heats), 1 : 2 a little more.
 TEST_CASE("the ratio of the trade stands beside the published one") {
-  const auto e = plan(lead).mixes.strengths.at(0);
+  const auto e = wash_plan(lead).mixes.strengths.at(0);
   CHECK(e.published_strong->water == Approx(2.485).epsilon(1e-3));
   CHECK(e.published_mild->water == Approx(6.129).epsilon(1e-3));
   CHECK(e.by_mass.in_percent() == Approx(11.54).epsilon(1e-3));
@@ -89,7 +89,7 @@ TEST_CASE("the ratio of the trade stands beside the published one") {
 }
 
 TEST_CASE("weak acid has no published ratio of its own") {
-  const auto p = plan(lead, R"("chemicals": {"acid": {"strength": "4 %"}})");
+  const auto p = wash_plan(lead, R"("chemicals": {"acid": {"strength": "4 %"}})");
   CHECK_FALSE(p.mixes.strengths.at(0).published_strong);
   CHECK_FALSE(p.mixes.strengths.at(0).published_mild);
 }
@@ -103,7 +103,8 @@ TEST_CASE("neat acid is mixed and warned of only when the data sheet asks for it
     "coating": {"system": "S"}})";
   const auto with = [&](const char* strong) {
     return test::plan_of(
-        bare, book(fmt::format(R"("coating_systems": {{"S": {{"strong_etch": {}}}}})", strong)));
+        bare,
+        wash_book(fmt::format(R"("coating_systems": {{"S": {{"strong_etch": {}}}}})", strong)));
   };
   const auto warned = [](const Plan& p) {
     return std::ranges::count(p.cautions, "neat-acid", &job::Caution::code) == 1;
@@ -119,7 +120,7 @@ TEST_CASE("neat acid is mixed and warned of only when the data sheet asks for it
 // 32.2 L of 31.45 % in 96.6 + 460 L of flush: 9.977 x 32.2 / 556.6 = 0.577 mol/L, pH 0.24,
 // hazardous (40 CFR 261.22); bicarbonate water 8.34 fits pH 6 to 9 (assumed).
 TEST_CASE("each wash water has a volume, a pH and a verdict") {
-  const auto& d = plan(lead).discharge;
+  const auto& d = wash_plan(lead).discharge;
   REQUIRE(d.waters.size() == 4);
   CHECK(d.waters[0].water.first == chemistry::FirstStep::take_out_chlorine);
   // 46 L at 12.5 g/L: 575 g of chlorine x 1.9 x 1.2 (AWWA tables 7-2, 7-5).
@@ -147,20 +148,20 @@ TEST_CASE("the sump is dosed by what is read, to the limit that was entered") {
     throw std::runtime_error("no row");
   };
   const double water_l = 556.6;
-  const auto assumed = plan(lead);
+  const auto assumed = wash_plan(lead);
   CHECK(assumed.discharge.target == chemistry::ph(6.0));
   CHECK(row(assumed, 2.0).still.in(units::grams) == Approx(0.840 * 1.447 * water_l).epsilon(2e-3));
   CHECK(row(assumed, 2.0).aerated.in(units::grams) == Approx(0.840 * water_l).epsilon(2e-3));
   CHECK(row(assumed, 1.0).fizzing < row(assumed, 1.0).still);
   const std::string lower = std::string(lead) + R"(, "site": {"sewer": {"ph_min": 5.5}})";
-  CHECK(row(plan(lower), 2.0).still.in(units::grams) ==
+  CHECK(row(wash_plan(lower), 2.0).still.in(units::grams) ==
         Approx(0.840 * 1.141 * water_l).epsilon(2e-3));
   // 40 CFR 403.5(b)(2): never under 5.0, whatever was entered.
-  const auto lax = plan(std::string(lead) + R"(, "site": {"sewer": {"ph_min": 4}})");
+  const auto lax = wash_plan(std::string(lead) + R"(, "site": {"sewer": {"ph_min": 4}})");
   CHECK(lax.discharge.target == chemistry::ph(5.0));
   CHECK(lax.discharge.limits_refused);
   CHECK(std::ranges::count(lax.cautions, "sewer-floor", &job::Caution::code) == 1);
-  const auto half = plan(lead, R"("chemicals": {"bicarbonate": {"strength": "50 %"}})");
+  const auto half = wash_plan(lead, R"("chemicals": {"bicarbonate": {"strength": "50 %"}})");
   CHECK(row(half, 2.0).still.in(units::grams) ==
         Approx(2 * row(assumed, 2.0).still.in(units::grams)));
 }
@@ -169,7 +170,7 @@ TEST_CASE("the sump is dosed by what is read, to the limit that was entered") {
 // back.
 TEST_CASE("the sump is dosed to a limit above 7 too, and by what was read in it") {
   const auto at = [&](const char* sewer) {
-    return plan(fmt::format(R"({}, "site": {{"sewer": {{{}}}}})", lead, sewer)).discharge;
+    return wash_plan(fmt::format(R"({}, "site": {{"sewer": {{{}}}}})", lead, sewer)).discharge;
   };
   const auto high = at(R"("ph_min": 7.5)");
   CHECK(high.target == chemistry::ph(7.5));
@@ -204,7 +205,7 @@ TEST_CASE("what the sump and the new water take is bought too, each for its use"
     "calcium chloride": [{"size": "10 kg", "price": "15.00"}],
     "salt": [{"size": "25 kg", "price": "9.00"}],
     "hypochlorite": [{"size": "5 L", "price": "8.00"}]})";
-  const Plan p = plan(std::string(lead) + ", " + water, packs);
+  const Plan p = wash_plan(std::string(lead) + ", " + water, packs);
   const auto bought = [&](const char* item, const char* use) {
     for (const auto& one : p.purchases) {
       if (one.item == item && one.use == use) return one;
@@ -233,8 +234,8 @@ TEST_CASE("what the sump and the new water take is bought too, each for its use"
 // Common practice: somebody pours, waits and reads, so nothing goes in on a day off; the quiet days
 // are past first (data sheet), and nobody swims before the last of it.
 TEST_CASE("additions keep off the days off") {
-  const Plan p = plan(std::string(lead) + ", " + water +
-                      R"(, "calendar": {"closed": ["2027-07-05", "2027-07-06"]})");
+  const Plan p = wash_plan(std::string(lead) + ", " + water +
+                           R"(, "calendar": {"closed": ["2027-07-05", "2027-07-06"]})");
   const job::Job job = test::job_of(text(std::string(lead) + ", " + water));
   dates::Date last = *p.water.full;
   for (const auto& a : p.water.additions) {
@@ -255,7 +256,8 @@ TEST_CASE("additions keep off the days off") {
 
 // Granules of 65 %: 575 g of chlorine in 0.885 kg.
 TEST_CASE("the chlorine wash from granules") {
-  const auto p = plan(lead, R"("chemicals": {"hypochlorite": {"kind": "calcium_hypochlorite"}})");
+  const auto p =
+      wash_plan(lead, R"("chemicals": {"hypochlorite": {"kind": "calcium_hypochlorite"}})");
   CHECK(p.quantities.chlorine_wash->granules.in(units::kilograms) == Approx(0.575 / 0.65));
   CHECK(std::ranges::count(p.cautions, "acid-and-granules", &job::Caution::code) == 1);
   CHECK(p.purchases.front().item == "hypochlorite");
@@ -265,7 +267,7 @@ TEST_CASE("the chlorine wash from granules") {
 // 65 m3 at 20 L/min: 54.17 h; 65 m3 are 22.95 HCF, 17.17 thousand US gallons (NIST HB 44 App. C).
 TEST_CASE("the fill, its hours and what the meter counts") {
   const auto in = [](const char* unit) {
-    return plan(
+    return wash_plan(
         fmt::format(R"({}, "refill": {{"water_price": "2.00", "water_unit": "{}"}})", lead, unit));
   };
   CHECK(in("m3").water.fill_time.in(units::hours) == Approx(54.17).epsilon(1e-3));
@@ -279,7 +281,7 @@ TEST_CASE("the fill, its hours and what the meter counts") {
 // Common practice: nothing but chlorine or salt in the first days, then one chemical at a time.
 // Bicarbonate 16.79 g/m3 and flake 14.69 g/m3 for 10 mg/L, salt 1 kg/m3 for 1000 mg/L.
 TEST_CASE("the start-up goes in order, in steps that do not overshoot") {
-  const Plan p = plan(std::string(lead) + ", " + water);
+  const Plan p = wash_plan(std::string(lead) + ", " + water);
   std::vector<std::string> order;
   for (const auto& a : p.water.additions) {
     if (a.part == 1) order.push_back(a.what);
@@ -309,7 +311,7 @@ TEST_CASE("the start-up goes in order, in steps that do not overshoot") {
 }
 
 TEST_CASE("nothing is added for a figure that nobody measured") {
-  const Plan p = plan(lead);
+  const Plan p = wash_plan(lead);
   CHECK(p.water.measure_first == std::vector<std::string>{"ph", "alkalinity", "hardness"});
   for (const auto& a : p.water.additions) {
     CHECK((a.what == "chlorine-liquid" || a.what == "stabiliser"));
@@ -318,8 +320,9 @@ TEST_CASE("nothing is added for a figure that nobody measured") {
 
 // The worked row of the operator course: TA 75, pH 7.6, CH 300, 84 F gives +0.2 by the table.
 TEST_CASE("saturation by the table and by the equations, each named") {
-  const Plan p = plan(std::string(lead) +
-                      R"(, "refill": {"analysis": {"ph": 7.6, "alkalinity": 75, "hardness": 300,
+  const Plan p =
+      wash_plan(std::string(lead) +
+                R"(, "refill": {"analysis": {"ph": 7.6, "alkalinity": 75, "hardness": 300,
                           "temperature": "84 F"}})");
   REQUIRE(p.water.indices.size() == 8);
   CHECK(p.water.indices[0].water == "fill");
@@ -332,7 +335,7 @@ TEST_CASE("saturation by the table and by the equations, each named") {
 }
 
 TEST_CASE("every number of washes and water is explained by its formula") {
-  const Plan p = plan(std::string(lead) + ", " + water, "", true);
+  const Plan p = wash_plan(std::string(lead) + ", " + water, "", true);
   for (const char* key : {"quantities.mixes.etch.all_bucket_agent_l",
                           "quantities.wash_water.etch_l",
                           "quantities.wash_water.thiosulfate_kg",
@@ -377,7 +380,7 @@ TEST_CASE("an etch larger than a shift says how many people would do it in one")
       "crew": {{"people": {}, "painters": 4, "working_days":
         ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday"]}}}})",
                                      people),
-                         book());
+                         wash_book());
   };
   const auto days = [](const Plan& p) {
     std::vector<dates::Date> out;

@@ -42,7 +42,7 @@ Page plain_pool_under(const weather::Record* record,
   return page;
 }
 
-bool has(const std::string& text, const std::string& part) {
+bool plan_has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
@@ -68,10 +68,10 @@ TEST_CASE("a page under a forecast names its basis, its reasons and its figures"
   CHECK(task(page, "fill").at("rests_on") == "calendar");
   const auto why = task(page, "coat-1").at("held_by");
   CHECK(std::ranges::find(why, "rain Tue 11 May 14:00, 1.2 mm") != why.end());
-  CHECK(has(page.text, "forecast read, until Wed 26 May 00:00; the calendar alone beyond it"));
-  CHECK(has(page.text, "rain Tue 11 May 14:00, 1.2 mm"));
-  CHECK(has(page.text, "the dates follow the calendar alone: the weather read ends"));
-  CHECK_FALSE(has(page.text, "No weather has been read"));
+  CHECK(plan_has(page.text, "forecast read, until Wed 26 May 00:00; the calendar alone beyond it"));
+  CHECK(plan_has(page.text, "rain Tue 11 May 14:00, 1.2 mm"));
+  CHECK(plan_has(page.text, "the dates follow the calendar alone: the weather read ends"));
+  CHECK_FALSE(plan_has(page.text, "No weather has been read"));
 }
 
 TEST_CASE("limits that nobody gave are listed once weather is held against them") {
@@ -86,7 +86,7 @@ TEST_CASE("limits that nobody gave are listed once weather is held against them"
   CHECK_FALSE(listed(without, "weather.shell_lag"));
   CHECK(without.json.at("programme").at("weather") == "none");
   CHECK(task(without, "coat-1").at("rests_on") == "calendar");
-  CHECK(has(without.text, "No weather has been read"));
+  CHECK(plan_has(without.text, "No weather has been read"));
 }
 
 TEST_CASE("figures follow the unit system of the page") {
@@ -95,9 +95,10 @@ TEST_CASE("figures follow the unit system of the page") {
   hot.air->value = units::celsius(34);
   hot.humidity->value = 0.3;
   record.put(hour("2027-05-10T12:00"), hot);
-  CHECK(has(plain_pool_under(&record).text, "air Mon 10 May 12:00, 34.0 °C (at most 30.0 °C)"));
-  CHECK(has(plain_pool_under(&record, units::System::us).text,
-            "air Mon 10 May 12:00, 93.2 °F (at most 86.0 °F)"));
+  CHECK(
+      plan_has(plain_pool_under(&record).text, "air Mon 10 May 12:00, 34.0 °C (at most 30.0 °C)"));
+  CHECK(plan_has(plain_pool_under(&record, units::System::us).text,
+                 "air Mon 10 May 12:00, 93.2 °F (at most 86.0 °F)"));
 }
 
 TEST_CASE("a job that no weather lets through says why and what would do") {
@@ -129,8 +130,8 @@ TEST_CASE("a job that no weather lets through says why and what would do") {
   // The figure and the limit never read the same.
   CHECK(blocked.at("nearest").at(0).at("closed_by") ==
         "air Tue 1 Jun 14:00, 30.04 °C (at most 30.00 °C)");
-  CHECK(has(page.text, "But with Saturday work: full Sun 14 Mar 2027"));
-  CHECK(has(page.text, "air temperature (said, not offered)"));
+  CHECK(plan_has(page.text, "But with Saturday work: full Sun 14 Mar 2027"));
+  CHECK(plan_has(page.text, "air temperature (said, not offered)"));
 }
 
 TEST_CASE("rain after the dryness test and the kind of hardener are said") {
@@ -142,10 +143,11 @@ TEST_CASE("rain after the dryness test and the kind of hardener are said") {
   p.hardener = sequence::Hardener{
       sequence::Hardener::Kind::straddles, units::celsius(16), units::celsius(19.5)};
   write(page, units::System::metric);
-  CHECK(has(page.text, "Rain on Sun 9 May 14:00 after the dryness test: lay the sheets again"));
+  CHECK(
+      plan_has(page.text, "Rain on Sun 9 May 14:00 after the dryness test: lay the sheets again"));
   CHECK(page.json.at("programme").at("rain_after_dryness_test") == "2027-05-09T14:00");
   CHECK(page.json.at("programme").at("hardener") == "straddles");
-  CHECK(has(page.text, "air 16.0 °C to 19.5 °C while painting and in first cure"));
+  CHECK(plan_has(page.text, "air 16.0 °C to 19.5 °C while painting and in first cure"));
 }
 
 TEST_CASE("heavy rain before the drain is a caution with its figure") {
@@ -156,5 +158,5 @@ TEST_CASE("heavy rain before the drain is a caution with its figure") {
   const auto it = std::ranges::find_if(
       cautions, [](const auto& c) { return c.at("code") == "rain-before-drain"; });
   REQUIRE(it != cautions.end());
-  CHECK(has(it->at("text").template get<std::string>(), "31 mm"));
+  CHECK(plan_has(it->at("text").template get<std::string>(), "31 mm"));
 }

@@ -19,7 +19,7 @@ struct Case {
   std::string expected;
 };
 
-Case read(const std::string& line) {
+Case read_row(const std::string& line) {
   const std::size_t equals = line.find(" = ");
   std::istringstream fields(line.substr(0, equals));
   Case out;
@@ -67,7 +67,7 @@ TEST_CASE("money agrees with the decimal module of Python") {
   REQUIRE(lines.has_value());
   REQUIRE(lines->size() == std::stoul(cases));
   for (const std::string& line : *lines) {
-    const Case c = read(line);
+    const Case c = read_row(line);
     INFO(line);
     REQUIRE(ours(c) == c.expected);
     if (c.operation == "plain") {

@@ -8,14 +8,14 @@ using namespace weather_making;
 
 namespace {
 
-dates::Date day(const std::string& text) {
+dates::Date date_of(const std::string& text) {
   return dates::parse_date(text).value();
 }
 
 /// Every hour's wind tells its day of the month and its month: 100 m + d.
 weather::Record dated(const std::string& from, const std::string& to) {
   weather::Record record;
-  for (dates::Date d = day(from); d <= day(to); d += std::chrono::days{1}) {
+  for (dates::Date d = date_of(from); d <= date_of(to); d += std::chrono::days{1}) {
     const std::chrono::year_month_day civil{d};
     weather::Hour h = fine();
     h.wind->value = units::metres_per_second(100.0 * static_cast<unsigned>(civil.month()) +
@@ -33,7 +33,7 @@ double tag(const weather::Record& record, const std::string& at) {
 }  // namespace
 
 TEST_CASE("each year lies under the same month and day") {
-  const auto years = odds::years_of(dated("2011-12-01", "2013-12-31"), {day("2027-05-03"), 60});
+  const auto years = odds::years_of(dated("2011-12-01", "2013-12-31"), {date_of("2027-05-03"), 60});
   REQUIRE(years.years.size() == 2);
   CHECK(years.years[0].year == 2012);
   CHECK(tag(years.years[0].record, "2027-05-03T00:00") == 503.0);
@@ -44,17 +44,19 @@ TEST_CASE("each year lies under the same month and day") {
 }
 
 TEST_CASE("29 February is repeated or left out") {
-  const auto leap_plan = odds::years_of(dated("2013-01-01", "2013-12-31"), {day("2028-02-20"), 20});
+  const auto leap_plan =
+      odds::years_of(dated("2013-01-01", "2013-12-31"), {date_of("2028-02-20"), 20});
   REQUIRE(leap_plan.years.size() == 1);
   CHECK(tag(leap_plan.years[0].record, "2028-02-29T12:00") == 228.0);
   CHECK(tag(leap_plan.years[0].record, "2028-03-01T12:00") == 301.0);
-  const auto leap_year = odds::years_of(dated("2012-01-01", "2012-12-31"), {day("2027-02-20"), 20});
+  const auto leap_year =
+      odds::years_of(dated("2012-01-01", "2012-12-31"), {date_of("2027-02-20"), 20});
   CHECK(tag(leap_year.years[0].record, "2027-02-28T12:00") == 228.0);
   CHECK(tag(leap_year.years[0].record, "2027-03-01T12:00") == 301.0);
 }
 
 TEST_CASE("a window past 31 December goes on in the year after, and the last year lacks it") {
-  const auto years = odds::years_of(dated("2012-01-01", "2013-12-31"), {day("2027-12-01"), 60});
+  const auto years = odds::years_of(dated("2012-01-01", "2013-12-31"), {date_of("2027-12-01"), 60});
   REQUIRE(years.years.size() == 1);
   CHECK(years.years[0].year == 2012);
   CHECK(tag(years.years[0].record, "2028-01-15T06:00") == 115.0);
@@ -71,7 +73,7 @@ TEST_CASE("more than two hours of a hundred without rain or air are too many") {
       if (h >= hour("2012-05-10T00:00") && h < hour("2012-05-10T00:00") + hours) known.rain.reset();
       holes.put(h, known);
     }
-    return odds::years_of(holes, {day("2027-05-03"), 50});
+    return odds::years_of(holes, {date_of("2027-05-03"), 50});
   };
   CHECK(with_holes(24).years.size() == 1);  // 2 % of 1200
   CHECK(with_holes(25).years.empty());

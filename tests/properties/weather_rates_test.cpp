@@ -15,9 +15,9 @@ namespace {
 
 using namespace basinwright;
 using nlohmann::json;
-using Names = std::set<std::string>;
+using WeatherNames = std::set<std::string>;
 
-json sheet_of(const json& book) {
+json weather_sheet(const json& book) {
   json given = json::parse(test::file_text("examples/plain-pool.json"));
   given["coating"]["system"] = book.at("coating_systems").items().begin().key();
   const job::Job job = test::job_of(given.dump());
@@ -37,7 +37,7 @@ json demonstration() {
   return json::parse(readers::demonstration_rates().bytes);
 }
 
-json with(const std::string& pointer, const json& value) {
+json with_weather(const std::string& pointer, const json& value) {
   json book = demonstration();
   book[json::json_pointer(pointer)] = value;
   return book;
@@ -60,23 +60,23 @@ struct Change {
 };
 
 // Dates move, and with them orders, hire and the days that are paid; figures of the pool do not.
-const Names dated{"mixing",
-                  "programme",
-                  "purchases",
-                  "orders",
-                  "hire",
-                  "labour",
-                  "consumables",
-                  "price",
-                  "refill",
-                  "cautions",
-                  "defaults_used",
-                  "notices"};
+const WeatherNames dated_weather{"mixing",
+                                 "programme",
+                                 "purchases",
+                                 "orders",
+                                 "hire",
+                                 "labour",
+                                 "consumables",
+                                 "price",
+                                 "refill",
+                                 "cautions",
+                                 "defaults_used",
+                                 "notices"};
 
 }  // namespace
 
 TEST_CASE("each value that weather is held against changes the dates and nothing else") {
-  const json before = sheet_of(demonstration());
+  const json before = weather_sheet(demonstration());
   const std::vector<Change> changes{
       {of_system("/limits/wind_max"), "2 m/s", ""},
       {of_system("/limits/wind_max"), "60 m/s", "", false},
@@ -89,11 +89,11 @@ TEST_CASE("each value that weather is held against changes the dates and nothing
       {"/weather/heavy_rain_within", "400 h", "weather.heavy_rain_within"}};
   for (const Change& change : changes) {
     INFO(change.pointer << " = " << change.value);
-    const json after = sheet_of(with(change.pointer, change.value));
+    const json after = weather_sheet(with_weather(change.pointer, change.value));
     bool moved = false;
     for (const auto& [name, part] : before.items()) {
       const bool differs = !after.contains(name) || after.at(name) != part;
-      if (differs) CHECK(dated.contains(name));
+      if (differs) CHECK(dated_weather.contains(name));
       moved = moved || (differs && name != "defaults_used");
     }
     CHECK(moved == change.moves);
@@ -106,12 +106,12 @@ TEST_CASE("each value that weather is held against changes the dates and nothing
 
 // Two kinds of Part B: above the border the standard kind, below it that for cool weather.
 TEST_CASE("the border between the kinds of Part B is that of the sheet") {
-  json book = with(of_system("/hardeners"), {"standard", "cool weather"});
-  CHECK(listed(sheet_of(book), "coating.cool_hardener_to"));
+  json book = with_weather(of_system("/hardeners"), {"standard", "cool weather"});
+  CHECK(listed(weather_sheet(book), "coating.cool_hardener_to"));
   const auto kind = [&](const char* border) {
     json changed = book;
     changed[json::json_pointer(of_system("/cool_hardener_to"))] = border;
-    const json sheet = sheet_of(changed);
+    const json sheet = weather_sheet(changed);
     CHECK_FALSE(listed(sheet, "coating.cool_hardener_to"));
     return sheet.at("programme").at("hardener");
   };

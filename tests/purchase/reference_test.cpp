@@ -48,10 +48,10 @@ purchase::Request request_of(const json& row) {
   return request;
 }
 
-using Counts = std::map<std::string, std::int64_t>;
+using Numbers = std::map<std::string, std::int64_t>;
 
-Counts named(const std::vector<Choice>& choices, const std::vector<Pack>& packs) {
-  Counts out;
+Numbers named(const std::vector<Choice>& choices, const std::vector<Pack>& packs) {
+  Numbers out;
   for (const Choice& choice : choices) out[packs.at(choice.pack).id] += choice.count;
   return out;
 }
@@ -60,10 +60,10 @@ void compare(const Basket& basket, const std::vector<Pack>& packs, const json& e
   CHECK(basket.cost.minor() == expected.at("cost_cents").get<std::int64_t>());
   CHECK(basket.size == expected.at("volume_ml").get<std::int64_t>());
   CHECK(basket.packs == expected.at("packs").get<std::int64_t>());
-  CHECK(named(basket.choices, packs) == expected.at("counts").get<Counts>());
+  CHECK(named(basket.choices, packs) == expected.at("counts").get<Numbers>());
   if (expected.contains("batch")) CHECK(basket.batch == expected.at("batch").get<std::string>());
   if (!expected.contains("per_coat")) return;
-  const auto coats = expected.at("per_coat").get<std::vector<Counts>>();
+  const auto coats = expected.at("per_coat").get<std::vector<Numbers>>();
   REQUIRE(basket.by_need.size() == coats.size());
   for (std::size_t j = 0; j < coats.size(); ++j) {
     CHECK(named(basket.by_need[j], packs) == coats[j]);

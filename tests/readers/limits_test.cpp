@@ -5,7 +5,7 @@ using namespace reading;
 
 namespace {
 
-std::string times(std::size_t n, const std::string& text) {
+std::string repeated(std::size_t n, const std::string& text) {
   std::string out;
   for (std::size_t i = 0; i < n; ++i) out += text;
   return out;
@@ -16,7 +16,7 @@ bool fine(const std::string& text) {
   return tree.whole && tree.problems.empty();
 }
 
-std::string code_of(const std::string& text) {
+std::string limit_code(const std::string& text) {
   const Tree tree(text);
   CHECK_FALSE(tree.whole);
   const Found found = codes(tree.problems);
@@ -26,31 +26,31 @@ std::string code_of(const std::string& text) {
 }  // namespace
 
 TEST_CASE("limits, depth") {
-  CHECK(fine(times(64, "[") + times(64, "]")));
-  CHECK(code_of(times(65, "[") + times(65, "]")) == "too-deep");
-  CHECK(fine(times(64, "{\"a\":") + "1" + times(64, "}")));
-  CHECK(code_of(times(65, "{\"a\":") + "1" + times(65, "}")) == "too-deep");
-  CHECK(code_of(times(1'000'000, "[")) == "too-deep");
-  const Tree tree(times(65, "["));
+  CHECK(fine(repeated(64, "[") + repeated(64, "]")));
+  CHECK(limit_code(repeated(65, "[") + repeated(65, "]")) == "too-deep");
+  CHECK(fine(repeated(64, "{\"a\":") + "1" + repeated(64, "}")));
+  CHECK(limit_code(repeated(65, "{\"a\":") + "1" + repeated(65, "}")) == "too-deep");
+  CHECK(limit_code(repeated(1'000'000, "[")) == "too-deep");
+  const Tree tree(repeated(65, "["));
   CHECK(tree.problems.all()[0].at.column == 65);
 }
 
 TEST_CASE("limits, the text of a number") {
-  CHECK(fine("[" + times(64, "1") + "]"));
-  CHECK(code_of("[" + times(65, "1") + "]") == "too-large");
-  CHECK(fine("0." + times(62, "1")));
-  CHECK(code_of("0." + times(63, "1")) == "too-large");
+  CHECK(fine("[" + repeated(64, "1") + "]"));
+  CHECK(limit_code("[" + repeated(65, "1") + "]") == "too-large");
+  CHECK(fine("0." + repeated(62, "1")));
+  CHECK(limit_code("0." + repeated(63, "1")) == "too-large");
 }
 
 TEST_CASE("limits, a text and a key") {
   constexpr std::size_t most = 64U * 1024U;
-  CHECK(fine("\"" + times(most, "a") + "\""));
-  CHECK(code_of("\"" + times(most + 1, "a") + "\"") == "too-large");
+  CHECK(fine("\"" + repeated(most, "a") + "\""));
+  CHECK(limit_code("\"" + repeated(most + 1, "a") + "\"") == "too-large");
   // It is the text that counts, not how it is written.
-  CHECK(fine("\"" + times(most, "\\u0061") + "\""));
-  CHECK(code_of("\"" + times(most / 2, "\xC3\xA9") + "a\"") == "too-large");
-  CHECK(fine("{\"" + times(most, "a") + "\":1}"));
-  CHECK(code_of("{\"" + times(most + 1, "a") + "\":1}") == "too-large");
+  CHECK(fine("\"" + repeated(most, "\\u0061") + "\""));
+  CHECK(limit_code("\"" + repeated(most / 2, "\xC3\xA9") + "a\"") == "too-large");
+  CHECK(fine("{\"" + repeated(most, "a") + "\":1}"));
+  CHECK(limit_code("{\"" + repeated(most + 1, "a") + "\":1}") == "too-large");
 }
 
 TEST_CASE("limits, values in all") {
@@ -69,13 +69,13 @@ TEST_CASE("limits, values in all") {
 }
 
 TEST_CASE("limits, entries of a list or an object") {
-  CHECK(fine("[" + times(9'999, "1,") + "1]"));
-  CHECK(code_of("[" + times(10'000, "1,") + "1]") == "too-large");
-  CHECK(code_of("[" + times(10'000, "[],") + "[]]") == "too-large");
+  CHECK(fine("[" + repeated(9'999, "1,") + "1]"));
+  CHECK(limit_code("[" + repeated(10'000, "1,") + "1]") == "too-large");
+  CHECK(limit_code("[" + repeated(10'000, "[],") + "[]]") == "too-large");
   std::string object = "{\"first\":0";
   for (int i = 1; i < 10'000; ++i) object += ",\"" + std::to_string(i) + "\":0";
   CHECK(fine(object + "}"));
-  CHECK(code_of(object + ",\"last\":0}") == "too-large");
+  CHECK(limit_code(object + ",\"last\":0}") == "too-large");
 }
 
 TEST_CASE("limits, the whole file") {

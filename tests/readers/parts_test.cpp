@@ -19,13 +19,13 @@ constexpr Field free(std::string_view key, Type type) {
 
 constexpr std::array<Field, 3> point{
     needed("x", Type::length), needed("y", Type::length), free("bulge", Type::number)};
-constexpr std::array<Field, 1> round{needed("radius", Type::length)};
-constexpr std::array<Field, 1> square{needed("side", Type::length)};
+constexpr std::array<Field, 1> round_kind{needed("radius", Type::length)};
+constexpr std::array<Field, 1> square_kind{needed("side", Type::length)};
 constexpr std::array<Field, 1> common{free("turned", Type::number)};
-constexpr std::array<Alternative, 2> kinds{Alternative{"round", round},
-                                           Alternative{"square", square}};
+constexpr std::array<Alternative, 2> kinds{Alternative{"round", round_kind},
+                                           Alternative{"square", square_kind}};
 constexpr std::array<Field, 2> item{needed("name", Type::text), free("size", Type::length)};
-constexpr std::array table{
+constexpr std::array parts_table{
     Field{.key = "point", .type = Type::tuple, .doc = "x", .fields = point},
     Field{.key = "points", .type = Type::list, .doc = "x", .element = Type::tuple, .fields = point},
     Field{
@@ -61,10 +61,10 @@ constexpr std::array table{
           .element = Type::temperature}};
 
 Object read(const std::string& members) {
-  return Object("{" + members + "}", table);
+  return Object("{" + members + "}", parts_table);
 }
 
-double metres(readers::View& view, std::string_view key) {
+double si_metres(readers::View& view, std::string_view key) {
   const auto value = view.measure<units::Length>(key);
   return value ? value->si() : -1.0;
 }
@@ -75,8 +75,8 @@ TEST_CASE("parts, a tuple has its fields in order, the last of them at will") {
   Object o = read(R"("point": [1, "2 m", 0.5])");
   auto view = o.view.tuple("point");
   REQUIRE(view);
-  CHECK(metres(*view, "x") == 1.0);
-  CHECK(metres(*view, "y") == 2.0);
+  CHECK(si_metres(*view, "x") == 1.0);
+  CHECK(si_metres(*view, "y") == 2.0);
   CHECK(view->number("bulge") == 0.5);
   Object p = read(R"("point": [1, 2])");
   CHECK_FALSE(p.view.tuple("point")->number("bulge"));
@@ -95,12 +95,12 @@ TEST_CASE("parts, what is wrong in a tuple is pointed to by its number") {
   auto views = o.view.tuples("points");
   REQUIRE(views.size() == 3);
   CHECK(o.found() == Found{"wrong-type /points/2", "wrong-type /points/3"});
-  CHECK(metres(views[1], "x") == -1.0);
-  CHECK(metres(views[1], "y") == -1.0);
+  CHECK(si_metres(views[1], "x") == -1.0);
+  CHECK(si_metres(views[1], "y") == -1.0);
   CHECK_FALSE(views[1].number("bulge"));
   CHECK(o.found() ==
         Found{"out-of-range /points/1/0", "wrong-unit /points/1/1", "wrong-type /points/1/2"});
-  CHECK(metres(views[2], "y") == 6.0);
+  CHECK(si_metres(views[2], "y") == 6.0);
 }
 
 TEST_CASE("parts, a variant reads the keys of its kind and the common ones") {
@@ -108,7 +108,7 @@ TEST_CASE("parts, a variant reads the keys of its kind and the common ones") {
   auto shape = o.view.variant("shape");
   REQUIRE(shape);
   CHECK(shape->first == "square");
-  CHECK(metres(shape->second, "side") == 3.0);
+  CHECK(si_metres(shape->second, "side") == 3.0);
   CHECK(shape->second.number("turned") == 1.0);
   shape->second.finish();
   CHECK(o.found().empty());
@@ -144,7 +144,7 @@ TEST_CASE("parts, lists of objects, and one instead of many") {
   auto items = o.view.objects("items");
   REQUIRE(items.size() == 2);
   CHECK(items[0].text("name") == "a");
-  CHECK(metres(items[1], "size") == -1.0);
+  CHECK(si_metres(items[1], "size") == -1.0);
   items[1].finish();
   CHECK(o.found() ==
         Found{"wrong-type /items/1", "not-a-measure /items/2/size", "missing-key /items/2/name"});

@@ -219,7 +219,7 @@ std::vector<Effect> all_effects() {
   return all;
 }
 
-RateBook book_of(const json& file) {
+RateBook book_with(const json& file) {
   Problems problems;
   auto book = rates(file.dump(1), problems);
   INFO(told(problems));
@@ -232,13 +232,13 @@ RateBook book_of(const json& file) {
 
 TEST_CASE("each number of a rate book changes what it names") {
   const json whole = json::parse(contents("tests/readers/full-rates.json"));
-  const RateBook before = book_of(whole);
+  const RateBook before = book_with(whole);
   for (const Effect& effect : all_effects()) {
     INFO(effect.pointer);
     json changed = whole;
     REQUIRE(changed.at(json::json_pointer(effect.pointer)) != effect.written);
     changed[json::json_pointer(effect.pointer)] = effect.written;
-    const RateBook after = book_of(changed);
+    const RateBook after = book_with(changed);
     CHECK(effect.get(before) != Approx(effect.expected));
     CHECK(effect.get(after) == Approx(effect.expected).epsilon(1e-12));
   }
@@ -264,7 +264,7 @@ TEST_CASE("no number of a rate book is without such a check") {
 }
 
 TEST_CASE("each text of a rate book is where it belongs") {
-  const RateBook b = book_of(json::parse(contents("tests/readers/full-rates.json")));
+  const RateBook b = book_with(json::parse(contents("tests/readers/full-rates.json")));
   CHECK(b.name == "Book with every key");
   CHECK(b.currency.name() == "EUR");
   CHECK(b.tax->name == "VAT");
@@ -286,7 +286,7 @@ TEST_CASE("each text of a rate book is where it belongs") {
 }
 
 TEST_CASE("the other ways to say a price and a strength") {
-  const RateBook b = book_of(json::parse(contents("tests/readers/other-rates.json")));
+  const RateBook b = book_with(json::parse(contents("tests/readers/other-rates.json")));
   CHECK(b.overheads.margin->millionths == 180'000);
   CHECK_FALSE(b.overheads.markup.has_value());
   CHECK(b.chemicals.hypochlorite_trade_percent.value == 11.5);
@@ -300,7 +300,7 @@ TEST_CASE("the other ways to say a price and a strength") {
 // 9.977 mol/L is 31.45 % (CRC table of densities); 11.3 % of sodium hypochlorite by weight at
 // 1.155 kg/L holds 0.9525 x 130.5 = 124.3 g/L of available chlorine (Cl2 over NaOCl by weight).
 TEST_CASE("labels by moles and by weight") {
-  const RateBook b = book_of(json::parse(contents("tests/readers/label-rates.json")));
+  const RateBook b = book_with(json::parse(contents("tests/readers/label-rates.json")));
   CHECK(b.chemicals.acid.value.in_percent() == Approx(31.45).margin(0.01));
   const auto stock = basinwright::job::chlorine_stock_of(b.chemicals);
   const auto& liquid = std::get<basinwright::chemistry::ChlorineStock>(stock).liquid;
@@ -313,7 +313,7 @@ TEST_CASE("granules are sold by weight and need no label") {
   json file = plain_rates();
   file["chemicals"] = json::parse(R"({"hypochlorite": {"kind": "calcium_hypochlorite",
     "packs": [{"size": "10 kg", "price": "50.00"}]}})");
-  const RateBook b = book_of(file);
+  const RateBook b = book_with(file);
   const auto stock = basinwright::job::chlorine_stock_of(b.chemicals);
   CHECK(std::get<basinwright::chemistry::ChlorineStock>(stock).solid->in_percent() == Approx(65));
   file["chemicals"]["hypochlorite"]["packs"][0]["size"] = "10 L";
@@ -353,7 +353,7 @@ TEST_CASE("hostile labels are refused where they stand") {
 
 TEST_CASE("every given value names its place") {
   const std::string text = contents("tests/readers/full-rates.json");
-  const RateBook b = book_of(json::parse(text));
+  const RateBook b = book_with(json::parse(text));
   const auto given = [&](const basinwright::sources::Source& source, const std::string& pointer) {
     INFO(pointer);
     CHECK(source.kind == basinwright::sources::Kind::given);

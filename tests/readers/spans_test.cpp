@@ -12,7 +12,7 @@ struct Count {
   int keys = 0;
 };
 
-json value_of(const Node& node) {
+json span_value(const Node& node) {
   switch (node.kind) {
     case Node::Kind::null:
       return nullptr;
@@ -24,12 +24,12 @@ json value_of(const Node& node) {
       return node.text;
     case Node::Kind::list: {
       json out = json::array();
-      for (const Node& item : node.items) out.push_back(value_of(item));
+      for (const Node& item : node.items) out.push_back(span_value(item));
       return out;
     }
     case Node::Kind::object: {
       json out = json::object();
-      for (const readers::Member& m : node.members) out[m.key] = value_of(m.value);
+      for (const readers::Member& m : node.members) out[m.key] = span_value(m.value);
       return out;
     }
   }
@@ -71,9 +71,9 @@ void check_node(const Tree& tree, const Node& node, Count& count) {
   const std::string bytes = tree.source.bytes().substr(node.begin, node.end - node.begin);
   const json alone = json::parse(bytes, nullptr, false);
   ++count.values;
-  if (alone != value_of(node)) {
+  if (alone != span_value(node)) {
     INFO(bytes);
-    CHECK(alone == value_of(node));
+    CHECK(alone == span_value(node));
   }
   check_place(tree, node.begin, node.end);
   for (const Node& item : node.items) check_node(tree, item, count);

@@ -18,7 +18,7 @@ constexpr Field row(std::string_view key, Type type, double low, double high) {
 
 constexpr std::array<Field, 3> inner{
     row("a", Type::text, 0, 1), row("b/c", Type::text, 0, 1), row("d~e", Type::number, 0, 1)};
-constexpr std::array table{
+constexpr std::array view_table{
     row("name", Type::text, 0, 1),
     row("count", Type::whole, 1, 10),
     row("share", Type::fraction, 0, 1),
@@ -39,14 +39,14 @@ constexpr std::array table{
     row("flow", Type::flow, 0, 1),
     Field{.key = "inner", .type = Type::object, .doc = "x", .required = true, .fields = inner}};
 
-Object read(const std::string& members) {
-  return Object("{" + members + "}", table);
+Object read_view(const std::string& members) {
+  return Object("{" + members + "}", view_table);
 }
 
 }  // namespace
 
 TEST_CASE("view, a key that is absent gives nothing and says nothing") {
-  Object o = read("");
+  Object o = read_view("");
   CHECK_FALSE(o.view.text("name"));
   CHECK_FALSE(o.view.whole("count"));
   CHECK_FALSE(o.view.measure<units::Length>("width"));
@@ -63,30 +63,30 @@ TEST_CASE("view, a key that is absent gives nothing and says nothing") {
 }
 
 TEST_CASE("view, a key that the table does not have is our fault") {
-  Object o = read("\"nme\": 1");
+  Object o = read_view("\"nme\": 1");
   CHECK_THROWS_AS(o.view.text("nme"), std::logic_error);
   CHECK_THROWS_AS(o.view.number("other"), std::logic_error);
 }
 
 TEST_CASE("view, texts and booleans") {
-  Object o = read(R"("name": "Bowl \u00e9", "yes": true)");
+  Object o = read_view(R"("name": "Bowl \u00e9", "yes": true)");
   CHECK(o.view.text("name") == "Bowl \xC3\xA9");
   CHECK(o.view.boolean("yes") == true);
   CHECK(o.found().empty());
   for (const std::string bad : {"1", "true", "null", "[]", "{}"}) {
-    Object p = read("\"name\": " + bad);
+    Object p = read_view("\"name\": " + bad);
     CHECK_FALSE(p.view.text("name"));
     CHECK(p.found() == Found{"wrong-type /name"});
   }
   for (const std::string bad : {"1", "\"true\"", "null", "[]"}) {
-    Object p = read("\"yes\": " + bad);
+    Object p = read_view("\"yes\": " + bad);
     CHECK_FALSE(p.view.boolean("yes"));
     CHECK(p.found() == Found{"wrong-type /yes"});
   }
 }
 
 TEST_CASE("view, numbers and whole numbers") {
-  Object o = read("\"level\": -2.5, \"count\": 1e1");
+  Object o = read_view("\"level\": -2.5, \"count\": 1e1");
   CHECK(o.view.number("level") == -2.5);
   CHECK(o.view.whole("count") == 10);
   CHECK(o.found().empty());
@@ -102,7 +102,7 @@ TEST_CASE("view, numbers and whole numbers") {
                          Bad{"count", "11", "out-of-range"},
                          Bad{"count", "2.5", "wrong-type"},
                          Bad{"count", "true", "wrong-type"}}) {
-    Object p = read("\"" + bad.key + "\": " + bad.value);
+    Object p = read_view("\"" + bad.key + "\": " + bad.value);
     INFO(bad.key << " " << bad.value);
     if (bad.key == "level") CHECK_FALSE(p.view.number("level"));
     if (bad.key == "count") CHECK_FALSE(p.view.whole("count"));
@@ -112,7 +112,7 @@ TEST_CASE("view, numbers and whole numbers") {
 
 TEST_CASE("view, a limit is said in the unit that people say it in") {
   const auto said = [](const std::string& members, auto get) {
-    Object o = read(members);
+    Object o = read_view(members);
     static_cast<void>(get(o.view));
     REQUIRE(o.tree.problems.size() == 1);
     return o.tree.problems.all()[0].message;
@@ -134,7 +134,8 @@ TEST_CASE("view, a limit is said in the unit that people say it in") {
 }
 
 TEST_CASE("view, measures with their unit") {
-  Object o = read(R"("width": "30 ft 6 in", "depth": "150 mm", "warmth": "64.4 F", "gap": "5.4 F",
+  Object o =
+      read_view(R"("width": "30 ft 6 in", "depth": "150 mm", "warmth": "64.4 F", "gap": "5.4 F",
                      "share": "12.5 %", "rate": "0.2 L/m2", "flow": "20 L/min")");
   CHECK(o.view.measure<units::Length>("width")->si() == Approx(30.5 * 0.3048).epsilon(1e-15));
   CHECK(o.view.measure<units::Length>("depth")->si() == Approx(0.15).epsilon(1e-15));
@@ -168,46 +169,46 @@ TEST_CASE("view, measures that are none") {
                          Bad{"true", "wrong-type"},
                          Bad{"null", "wrong-type"},
                          Bad{"[9]", "wrong-type"}}) {
-    Object o = read("\"width\": " + bad.value);
+    Object o = read_view("\"width\": " + bad.value);
     INFO(bad.value);
     CHECK_FALSE(o.view.measure<units::Length>("width"));
     CHECK(o.found() == Found{bad.problem + " /width"});
   }
-  Object o = read("\"depth\": -0.1");
+  Object o = read_view("\"depth\": -0.1");
   CHECK_FALSE(o.view.measure<units::Length>("depth"));
   CHECK(o.found() == Found{"negative /depth"});
 }
 
 TEST_CASE("view, choices, with the nearest one") {
-  Object o = read("\"colour\": \"blue\"");
+  Object o = read_view("\"colour\": \"blue\"");
   CHECK(o.view.choice("colour") == 1U);
-  Object p = read("\"colour\": \"bleu\"");
+  Object p = read_view("\"colour\": \"bleu\"");
   CHECK_FALSE(p.view.choice("colour"));
   CHECK(p.found() == Found{"not-a-choice /colour"});
   CHECK(p.tree.problems.all()[0].hint == "Did you mean \"blue\"?");
   CHECK(p.tree.problems.all()[0].message == "\"bleu\" is none of: white, blue, sand");
-  Object q = read("\"colour\": \"anthracite\"");
+  Object q = read_view("\"colour\": \"anthracite\"");
   CHECK_FALSE(q.view.choice("colour"));
   CHECK(q.tree.problems.all()[0].hint.empty());
-  Object r = read("\"colour\": 2");
+  Object r = read_view("\"colour\": 2");
   CHECK_FALSE(r.view.choice("colour"));
   CHECK(r.found() == Found{"wrong-type /colour"});
 }
 
 TEST_CASE("view, days, times and hours") {
   Object o =
-      read(R"("day": "2028-02-29", "when": "2027-05-31T08:15", "hours": ["07:00", "24:00"])");
+      read_view(R"("day": "2028-02-29", "when": "2027-05-31T08:15", "hours": ["07:00", "24:00"])");
   CHECK(basinwright::dates::iso(*o.view.date("day")) == "2028-02-29");
   CHECK(basinwright::dates::iso(*o.view.moment("when")) == "2027-05-31T08:15");
   CHECK(*o.view.hours("hours") == std::pair(28, 96));
   CHECK(o.found().empty());
   for (const std::string bad : {"\"2027-02-29\"", "\"31.05.2027\"", "\"2027-5-31\"", "\"\""}) {
-    Object p = read("\"day\": " + bad);
+    Object p = read_view("\"day\": " + bad);
     CHECK_FALSE(p.view.date("day"));
     CHECK(p.found() == Found{"not-a-date /day"});
   }
   for (const std::string bad : {"\"2027-05-31T08:10\"", "\"08:15\"", "\"2027-05-31 08:15\""}) {
-    Object p = read("\"when\": " + bad);
+    Object p = read_view("\"when\": " + bad);
     CHECK_FALSE(p.view.moment("when"));
     CHECK(p.found() == Found{"not-a-date /when"});
   }
@@ -218,12 +219,12 @@ TEST_CASE("view, days, times and hours") {
                                 "[\"07:00\", \"16:10\"]",
                                 "[]",
                                 "[\"07:00\", \"12:00\", \"13:00\"]"}) {
-    Object p = read("\"hours\": " + bad);
+    Object p = read_view("\"hours\": " + bad);
     INFO(bad);
     CHECK_FALSE(p.view.hours("hours"));
     CHECK(p.found() == Found{"not-hours /hours"});
   }
-  Object q = read("\"hours\": \"07:00\", \"day\": 2027, \"when\": {}");
+  Object q = read_view("\"hours\": \"07:00\", \"day\": 2027, \"when\": {}");
   CHECK_FALSE(q.view.hours("hours"));
   CHECK_FALSE(q.view.date("day"));
   CHECK_FALSE(q.view.moment("when"));
@@ -232,30 +233,30 @@ TEST_CASE("view, days, times and hours") {
 
 TEST_CASE("view, years") {
   for (const std::string good : {"2019", "\"2019\"", "\"2019-06-01\""}) {
-    Object o = read("\"year\": " + good);
+    Object o = read_view("\"year\": " + good);
     CHECK(o.view.year("year") == 2019);
     CHECK(o.found().empty());
   }
-  Object unknown = read("\"year\": \"unknown\"");
+  Object unknown = read_view("\"year\": \"unknown\"");
   CHECK_FALSE(unknown.view.year("year"));
   CHECK(unknown.found().empty());
   for (const std::string bad :
        {"19", "\"19\"", "\"long ago\"", "2019.5", "\"2019-13-01\"", "1e300"}) {
-    Object o = read("\"year\": " + bad);
+    Object o = read_view("\"year\": " + bad);
     INFO(bad);
     CHECK_FALSE(o.view.year("year"));
     CHECK(o.found() == Found{"not-a-date /year"});
   }
-  Object wrong = read("\"year\": [2019]");
+  Object wrong = read_view("\"year\": [2019]");
   CHECK_FALSE(wrong.view.year("year"));
   CHECK(wrong.found() == Found{"wrong-type /year"});
 }
 
 TEST_CASE("view, money is a plain decimal, kept as written") {
   for (const std::string good : {"12.50", "0", "1000"}) {
-    Object o = read("\"price\": " + good);
+    Object o = read_view("\"price\": " + good);
     CHECK(o.view.money("price") == good);
-    Object p = read("\"price\": \"" + good + "\"");
+    Object p = read_view("\"price\": \"" + good + "\"");
     CHECK(p.view.money("price") == good);
     CHECK(p.found().empty());
   }
@@ -270,7 +271,7 @@ TEST_CASE("view, money is a plain decimal, kept as written") {
                          Bad{"\"-5\"", "negative"},
                          Bad{"1000.01", "out-of-range"},
                          Bad{"true", "wrong-type"}}) {
-    Object o = read("\"price\": " + bad.value);
+    Object o = read_view("\"price\": " + bad.value);
     INFO(bad.value);
     CHECK_FALSE(o.view.money("price"));
     CHECK(o.found() == Found{bad.problem + " /price"});
@@ -278,19 +279,19 @@ TEST_CASE("view, money is a plain decimal, kept as written") {
 }
 
 TEST_CASE("view, shares of money go down to millionths") {
-  Object o = read("\"share\": \"8.25 %\"");
+  Object o = read_view("\"share\": \"8.25 %\"");
   CHECK(o.view.percentage("share")->millionths == 82'500);
-  Object p = read("\"share\": 0.0825");
+  Object p = read_view("\"share\": 0.0825");
   CHECK(p.view.percentage("share")->millionths == 82'500);
-  Object tax = read("\"share\": \"8.875 %\"");
+  Object tax = read_view("\"share\": \"8.875 %\"");
   CHECK(tax.view.percentage("share")->millionths == 88'750);
-  Object q = read("\"share\": \"8.87512 %\"");
+  Object q = read_view("\"share\": \"8.87512 %\"");
   CHECK_FALSE(q.view.percentage("share"));
   CHECK(q.found() == Found{"out-of-range /share"});
 }
 
 TEST_CASE("view, a key that nobody knows, and one that is missing") {
-  Object o = read(R"("nmae": 1, "$schema": "x", "zzzzzz": 2)");
+  Object o = read_view(R"("nmae": 1, "$schema": "x", "zzzzzz": 2)");
   o.view.finish();
   CHECK(o.found() == Found{"unknown-key /nmae", "unknown-key /zzzzzz", "missing-key /inner"});
   const auto& all = o.tree.problems.all();
@@ -302,7 +303,7 @@ TEST_CASE("view, a key that nobody knows, and one that is missing") {
 }
 
 TEST_CASE("view, a pointer escapes what RFC 6901 escapes") {
-  Object o = read(R"("inner": {"b/c": 1, "d~e": 9, "x/~": 0})");
+  Object o = read_view(R"("inner": {"b/c": 1, "d~e": 9, "x/~": 0})");
   auto view = o.view.object("inner");
   REQUIRE(view);
   CHECK_FALSE(view->text("b/c"));
@@ -318,7 +319,7 @@ TEST_CASE("view, a pointer escapes what RFC 6901 escapes") {
 }
 
 TEST_CASE("view, a given value carries its place") {
-  Object o = read(R"("width": 3, "level": 2, "count": 4)");
+  Object o = read_view(R"("width": 3, "level": 2, "count": 4)");
   basinwright::sources::Sourced<units::Length> width;
   basinwright::sources::Sourced<double> level;
   basinwright::sources::Sourced<double> count;
@@ -332,7 +333,7 @@ TEST_CASE("view, a given value carries its place") {
   CHECK(count.value == 4.0);
   CHECK(count.source.place == "/count");
   const auto before = width;
-  Object p = read("");
+  Object p = read_view("");
   p.view.set("width", width);
   CHECK(width.value == before.value);
 }

@@ -5,7 +5,7 @@ using namespace weather_reading;
 
 namespace {
 
-WeatherFile table(const std::string& rows) {
+WeatherFile merge_table(const std::string& rows) {
   const Weather w("time,air_temp_c,rh_pct,rain_mm,quality\n" + rows);
   INFO(reading::told(w.problems));
   return w.file.value();
@@ -46,9 +46,9 @@ double air(const weather::Record& record, const std::string& when) {
 }  // namespace
 
 TEST_CASE("observed beats forecast beats climatology, in whatever order they come") {
-  const WeatherFile observed = table("2027-05-03T08:00,1,60,,observed\n");
+  const WeatherFile observed = merge_table("2027-05-03T08:00,1,60,,observed\n");
   const WeatherFile forecast =
-      table("2027-05-03T08:00,2,60,2,forecast\n2027-05-03T09:00,2,60,2,forecast\n");
+      merge_table("2027-05-03T08:00,2,60,2,forecast\n2027-05-03T09:00,2,60,2,forecast\n");
   const WeatherFile typical = whole_year(false);
   std::vector<WeatherFile> files{observed, forecast, typical};
   for (int turn = 0; turn < 6; ++turn) {
@@ -67,8 +67,8 @@ TEST_CASE("observed beats forecast beats climatology, in whatever order they com
 }
 
 TEST_CASE("of two forecasts the later file counts") {
-  const WeatherFile old = table("2027-05-03T08:00,1,60,0,forecast\n");
-  const WeatherFile young = table("2027-05-03T08:00,2,,3,forecast\n");
+  const WeatherFile old = merge_table("2027-05-03T08:00,1,60,0,forecast\n");
+  const WeatherFile young = merge_table("2027-05-03T08:00,2,,3,forecast\n");
   const auto record = readers::merge({old, young}, 0, 0);
   check_same(shown(record.at(hour("2027-05-03T08:00"))), {2, 60, unknown, 3, unknown});
 }
@@ -112,8 +112,8 @@ TEST_CASE("hours that a typical year lacks stay unknown") {
 }
 
 TEST_CASE("spans beyond all plans are cut, not thrown at") {
-  const WeatherFile first = table("1950-01-01T00:00,1,60,0,observed\n");
-  const WeatherFile last = table("2149-12-31T23:00,1,60,0,forecast\n");
+  const WeatherFile first = merge_table("1950-01-01T00:00,1,60,0,observed\n");
+  const WeatherFile last = merge_table("2149-12-31T23:00,1,60,0,forecast\n");
   const weather::HourNumber far = hour("9990-01-01T00:00");
   CHECK_NOTHROW(readers::merge({last, first, whole_year(false)}, far, far + 600 * 24));
   CHECK(readers::merge({whole_year(false)}, far, far + 600 * 24).empty());
@@ -147,15 +147,15 @@ TEST_CASE("a typical year is moved to the clock on the wall") {
 // Two forecasts with an hour between them that neither has: it stays unknown and lies inside the
 // span, so that nothing may be taken for dry there.
 TEST_CASE("the gap between two files stays unknown") {
-  const auto record = readers::merge({table("2027-05-03T08:00,2,60,0,forecast\n"),
-                                      table("2027-05-03T10:00,2,60,0,forecast\n"),
+  const auto record = readers::merge({merge_table("2027-05-03T08:00,2,60,0,forecast\n"),
+                                      merge_table("2027-05-03T10:00,2,60,0,forecast\n"),
                                       whole_year(false)},
                                      hour("2027-05-03T08:00"),
                                      hour("2027-05-03T11:00"));
-  const auto without = readers::merge(
-      {table("2027-05-03T08:00,2,60,0,forecast\n"), table("2027-05-03T10:00,2,60,0,forecast\n")},
-      0,
-      0);
+  const auto without = readers::merge({merge_table("2027-05-03T08:00,2,60,0,forecast\n"),
+                                       merge_table("2027-05-03T10:00,2,60,0,forecast\n")},
+                                      0,
+                                      0);
   CHECK_FALSE(without.at(hour("2027-05-03T09:00")).rain.has_value());
   CHECK(without.covered_until() - without.covered_from() == 3);
   const weather::Conditions conditions(record);

@@ -4,11 +4,11 @@
 using namespace weather_reading;
 
 namespace {
-const std::string header = "time,air_temp_c,rh_pct,dew_point_c,rain_mm,wind_ms,cloud_pct\n";
+const std::string table_header = "time,air_temp_c,rh_pct,dew_point_c,rain_mm,wind_ms,cloud_pct\n";
 }
 
 TEST_CASE("a table is read value by value") {
-  const Weather w(header +
+  const Weather w(table_header +
                   "2027-05-03T08:00,14.5,60,6.9,0,2.5,40\n"
                   "2027-05-03T09:00,-0.5,100,-0.5,12.75,0,0\n");
   CHECK(w.found().empty());
@@ -55,7 +55,7 @@ TEST_CASE("the quality of each row, forecast where nothing is said") {
 }
 
 TEST_CASE("a value that is not there is unknown, not nought") {
-  const Weather w(header +
+  const Weather w(table_header +
                   "2027-05-03T08:00,14.5,60,6.9,,2.5,40\n"
                   "2027-05-03T09:00,,60,6.9,\"\",2.5,40\n");
   CHECK(w.found() == Found{"2:30 no-value", "3:18 no-value"});
@@ -112,7 +112,7 @@ TEST_CASE("all mistakes of a table in one go, each in its place") {
 }
 
 TEST_CASE("problems without number are told ten times and counted") {
-  std::string text = header;
+  std::string text = table_header;
   for (int i = 0; i < 300; ++i) text += "x,14,60,6.9,0,2.5,40\n";
   const Weather w(text);
   REQUIRE(w.problems.size() == 11);
@@ -129,10 +129,10 @@ TEST_CASE("files of no form are refused with a reason") {
   CHECK(Weather("hello\n").found() == Found{"1:1 not-a-weather-file"});
   CHECK(Weather("time;air_temp_c\n").problems.all()[0].hint.find("commas") != std::string::npos);
   CHECK(Weather("quality\nobserved\n").found() == Found{"1:1 not-a-weather-file"});
-  CHECK(Weather(header).found() == Found{"1:1 empty-list"});
-  CHECK(Weather(header + std::string("2027-05-03T08:00,1\0,", 20)).found() ==
+  CHECK(Weather(table_header).found() == Found{"1:1 empty-list"});
+  CHECK(Weather(table_header + std::string("2027-05-03T08:00,1\0,", 20)).found() ==
         Found{"2:19 not-text"});
-  CHECK(Weather(header + "2027-05-03T08:00,1\xFF").found() == Found{"2:19 not-text"});
+  CHECK(Weather(table_header + "2027-05-03T08:00,1\xFF").found() == Found{"2:19 not-text"});
   CHECK(Weather("\xFF\xFEt\0i\0").found() == Found{"1:1 not-text"});
   CHECK(Weather(std::string((64U << 20U) + 1, ' ')).found() == Found{"1:1 too-large"});
 }

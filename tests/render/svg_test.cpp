@@ -22,7 +22,7 @@ using document::Label;
 using document::Leg;
 using document::Shape;
 
-bool has(const std::string& text, const std::string& part) {
+bool svg_has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
@@ -93,13 +93,13 @@ void check_references(const std::string& svg) {
 TEST_CASE("a drawing is one picture with a name, a description and its size in millimetres") {
   const std::string svg = svg_of({square(Fill::none)});
   CHECK(svg.starts_with("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns="));
-  CHECK(has(svg, "width=\"210.000mm\" height=\"297.000mm\" role=\"img\""));
-  CHECK(has(svg, "viewBox=\"0 0 210.000 297.000\""));
-  CHECK(has(svg, "<title id=\"sheet-title\">Plan</title>"));
-  CHECK(has(svg, "<desc id=\"sheet-desc\">A square.</desc>"));
-  CHECK(has(svg, "d=\"M10.000 10.000L30.000 10.000L30.000 30.000L10.000 30.000Z\""));
-  CHECK(has(svg, "<style>@page{size:210.000mm 297.000mm;margin:0}</style>"));
-  CHECK_FALSE(has(svg, "<defs>"));
+  CHECK(svg_has(svg, "width=\"210.000mm\" height=\"297.000mm\" role=\"img\""));
+  CHECK(svg_has(svg, "viewBox=\"0 0 210.000 297.000\""));
+  CHECK(svg_has(svg, "<title id=\"sheet-title\">Plan</title>"));
+  CHECK(svg_has(svg, "<desc id=\"sheet-desc\">A square.</desc>"));
+  CHECK(svg_has(svg, "d=\"M10.000 10.000L30.000 10.000L30.000 30.000L10.000 30.000Z\""));
+  CHECK(svg_has(svg, "<style>@page{size:210.000mm 297.000mm;margin:0}</style>"));
+  CHECK_FALSE(svg_has(svg, "<defs>"));
   CHECK(svg == svg_of({square(Fill::none)}));
 }
 
@@ -109,15 +109,15 @@ TEST_CASE("arcs stay arcs with radii, turn and the two flags") {
       {{0, 0},
        {Leg{{10, 0}, 5, 5, 0, false, true}, Leg{{20, 0}, 8, 4, 30, true, false}, Leg{{30, 0}}},
        false}};
-  CHECK(has(svg_of({shape}),
-            "d=\"M0.000 0.000A5.000 5.000 0.000 0 1 10.000 0.000"
-            "A8.000 4.000 30.000 1 0 20.000 0.000L30.000 0.000\""));
+  CHECK(svg_has(svg_of({shape}),
+                "d=\"M0.000 0.000A5.000 5.000 0.000 0 1 10.000 0.000"
+                "A8.000 4.000 30.000 1 0 20.000 0.000L30.000 0.000\""));
 }
 
 TEST_CASE("numbers have three decimals and no minus before nothing") {
   Shape shape;
   shape.trails = {{{-0.0001, 1e-9}, {{{1.0 / 3.0, 1234.56789}}}, false}};
-  CHECK(has(svg_of({shape}), "d=\"M0.000 0.000L0.333 1234.568\""));
+  CHECK(svg_has(svg_of({shape}), "d=\"M0.000 0.000L0.333 1234.568\""));
   shape.trails[0].from.x = std::numeric_limits<double>::quiet_NaN();
   CHECK_THROWS_AS(svg_of({shape}), std::logic_error);
   Label text = label("a");
@@ -132,16 +132,16 @@ TEST_CASE("pens and patterns are ink on paper") {
   white.pen.white = true;
   const std::string svg = svg_of({dashed, white, square(Fill::dots), square(Fill::rising)});
   check_references(svg);
-  CHECK(has(svg, "stroke-dasharray="));
-  CHECK(has(svg, "stroke=\"#fff\""));
-  CHECK(has(svg, "fill=\"url(#sheet-dots)\""));
+  CHECK(svg_has(svg, "stroke-dasharray="));
+  CHECK(svg_has(svg, "stroke=\"#fff\""));
+  CHECK(svg_has(svg, "fill=\"url(#sheet-dots)\""));
   // Black, white and nothing else.
   const std::regex colour("#[0-9a-f]{3,6}\"");
   for (std::sregex_iterator i(svg.begin(), svg.end(), colour), end; i != end; ++i) {
     CHECK((i->str() == "#000\"" || i->str() == "#fff\""));
   }
   CHECK(svg.find("<pattern id=\"sheet-rising\"") == svg.rfind("<pattern id=\"sheet-rising\""));
-  CHECK_FALSE(has(svg, "sheet-crossed"));
+  CHECK_FALSE(svg_has(svg, "sheet-crossed"));
 }
 
 TEST_CASE("what lies outside a clip is not seen, and one clip serves all who share it") {
@@ -153,9 +153,9 @@ TEST_CASE("what lies outside a clip is not seen, and one clip serves all who sha
   c.within = {{{5, 5}, {{{20, 0}}, {{20, 20}}}, true}};
   const std::string svg = svg_of({a, b, c});
   check_references(svg);
-  CHECK(has(svg, "<clipPath id=\"sheet-within0\">"));
-  CHECK(has(svg, "<clipPath id=\"sheet-within1\">"));
-  CHECK_FALSE(has(svg, "sheet-within2"));
+  CHECK(svg_has(svg, "<clipPath id=\"sheet-within0\">"));
+  CHECK(svg_has(svg, "<clipPath id=\"sheet-within1\">"));
+  CHECK_FALSE(svg_has(svg, "sheet-within2"));
 }
 
 TEST_CASE("texts stay texts with anchor, size, turn and weight") {
@@ -164,10 +164,10 @@ TEST_CASE("texts stay texts with anchor, size, turn and weight") {
   text.anchor = document::Anchor::middle;
   text.upwards = true;
   text.bold = true;
-  CHECK(has(svg_of({text}),
-            "<text class=\"wall-length\" x=\"20.000\" y=\"20.000\" font-size=\"2.600\" "
-            "text-anchor=\"middle\" font-weight=\"bold\" "
-            "transform=\"rotate(-90 20.000 20.000)\">9.20 m</text>"));
+  CHECK(svg_has(svg_of({text}),
+                "<text class=\"wall-length\" x=\"20.000\" y=\"20.000\" font-size=\"2.600\" "
+                "text-anchor=\"middle\" font-weight=\"bold\" "
+                "transform=\"rotate(-90 20.000 20.000)\">9.20 m</text>"));
 }
 
 TEST_CASE("names that mean harm are shown, not obeyed") {
@@ -179,9 +179,10 @@ TEST_CASE("names that mean harm are shown, not obeyed") {
   named.name = "\"><script>";
   d.marks.emplace_back(named);
   const std::string svg = render::svg(page({d}));
-  CHECK_FALSE(has(svg, "<script"));
-  CHECK(has(svg, "&lt;script&gt;alert(1)&lt;/script&gt; &quot;&amp;&#39; ]]&gt; \\x01\\x1b[31m"));
-  CHECK(has(svg, "class=\"&quot;&gt;&lt;script&gt;\""));
+  CHECK_FALSE(svg_has(svg, "<script"));
+  CHECK(
+      svg_has(svg, "&lt;script&gt;alert(1)&lt;/script&gt; &quot;&amp;&#39; ]]&gt; \\x01\\x1b[31m"));
+  CHECK(svg_has(svg, "class=\"&quot;&gt;&lt;script&gt;\""));
   for (const char c : svg) CHECK((c == '\n' || static_cast<unsigned char>(c) >= 0x20));
   // XML 1.0 gives it back: one line, controls spelled out, what is no character as U+FFFD.
   const std::string shown =
@@ -196,9 +197,9 @@ TEST_CASE("several drawings come one under the other, each with its own names") 
   second.description = "Round.";
   const std::string svg = render::svg(page({drawing({square(Fill::rising)}), second}));
   check_references(svg);
-  CHECK(has(svg, "width=\"210.000mm\" height=\"594.000mm\""));
-  CHECK(has(svg, "<svg x=\"0\" y=\"297.000\" width=\"210.000\" height=\"297.000\""));
-  CHECK(has(svg, "<desc id=\"sheets-desc\">Plan: A square. Spa: Round.</desc>"));
+  CHECK(svg_has(svg, "width=\"210.000mm\" height=\"594.000mm\""));
+  CHECK(svg_has(svg, "<svg x=\"0\" y=\"297.000\" width=\"210.000\" height=\"297.000\""));
+  CHECK(svg_has(svg, "<desc id=\"sheets-desc\">Plan: A square. Spa: Round.</desc>"));
   if (const auto count = xpath(svg, "count(//*[local-name()=\"svg\"][@role=\"img\"])")) {
     CHECK(*count == "3\n");
   }
@@ -207,8 +208,8 @@ TEST_CASE("several drawings come one under the other, each with its own names") 
 TEST_CASE("an element for another page has no head of its own") {
   const std::string svg = render::svg_element(drawing({square(Fill::dots)}), "plan7-");
   CHECK(svg.starts_with("<svg xmlns="));
-  CHECK(has(svg, "id=\"plan7-dots\""));
-  CHECK_FALSE(has(svg, "@page"));
+  CHECK(svg_has(svg, "id=\"plan7-dots\""));
+  CHECK_FALSE(svg_has(svg, "@page"));
   check_references(svg);
 }
 
@@ -223,7 +224,7 @@ TEST_CASE("other formats say what the drawing shows or leave it out") {
     for (int i = 0; i < 80; ++i) rule += "\u2500";
     return rule;
   }() + "\n\nDrawing\n\n  Plan\n  A square.\n");
-  CHECK(has(render::markdown(with), "## Drawing\n\n**Plan**\n\nA square.\n"));
+  CHECK(svg_has(render::markdown(with), "## Drawing\n\n**Plan**\n\nA square.\n"));
   CHECK(render::json(with) == render::json(page({})));
   CHECK(render::csv(with).empty());
 }

@@ -18,7 +18,7 @@ json rows() {
   return json::parse(stream).at("rows");
 }
 
-Slot count(const Calendar& calendar) {
+Slot count_of(const Calendar& calendar) {
   return static_cast<Slot>(std::count(calendar.begin(), calendar.end(), 1));
 }
 
@@ -109,10 +109,11 @@ TEST_CASE("the reader opens as many slots as every reference row says") {
     const reference::Row wanted = reference::read_row(row);
     INFO(wanted.name);
     const json& stats = row.at("expected").at("gate_stats");
-    CHECK(count(wanted.problem.calendars[reference::paint_slots]) == stats.at("open").get<Slot>());
-    CHECK(count(wanted.problem.calendars[reference::work_slots]) ==
+    CHECK(count_of(wanted.problem.calendars[reference::paint_slots]) ==
+          stats.at("open").get<Slot>());
+    CHECK(count_of(wanted.problem.calendars[reference::work_slots]) ==
           stats.at("work_slots").get<Slot>());
-    CHECK(count(wanted.problem.calendars[reference::dry_work_slots]) ==
+    CHECK(count_of(wanted.problem.calendars[reference::dry_work_slots]) ==
           stats.at("dry_work_slots").get<Slot>());
   }
 }

@@ -21,16 +21,16 @@ std::uint32_t some_of(int all) {
   return static_cast<std::uint32_t>(places::some_of(all));
 }
 
-Answer checked(const Problem& problem) {
-  const Answer answer = solve(problem);
-  for (const std::string& complaint : verify(problem, answer)) FAIL_CHECK(complaint);
+Answer checked(const Problem& season_problem) {
+  const Answer answer = solve(season_problem);
+  for (const std::string& complaint : verify(season_problem, answer)) FAIL_CHECK(complaint);
   return answer;
 }
 
-Value sum_of_each_alone(const Problem& problem) {
+Value sum_of_each_alone(const Problem& season_problem) {
   Value sum;
-  for (const Job& job : problem.jobs) {
-    Problem one = problem;
+  for (const Job& job : season_problem.jobs) {
+    Problem one = season_problem;
     one.jobs = {job};
     one.travel = {{0}};
     sum = sum + solve(one).value;
@@ -48,15 +48,15 @@ TEST_CASE("small seasons are the best ones there are") {
   const std::uint32_t seeds = some_of(200);
   for (std::uint32_t seed = 1; seed <= seeds; ++seed) {
     CAPTURE(seed);
-    const Problem problem = random::season(seed, {.jobs = seed % 5 == 0 ? 3 : 2});
-    const Value best = brute::Everything(problem).best();
-    const Answer answer = checked(problem);
+    const Problem season_problem = random::season(seed, {.jobs = seed % 5 == 0 ? 3 : 2});
+    const Value best = brute::Everything(season_problem).best();
+    const Answer answer = checked(season_problem);
     CAPTURE(in_words(best), in_words(answer.value), in_words(answer.bound));
     CHECK(answer.value >= best);
     CHECK(answer.bound <= best);
     if (answer.optimal) CHECK(answer.value == best);
     proven += answer.optimal ? 1 : 0;
-    conflicts += sum_of_each_alone(problem) < best ? 1 : 0;
+    conflicts += sum_of_each_alone(season_problem) < best ? 1 : 0;
     late += best.late > 0 ? 1 : 0;
     unbooked += best.unbooked > 0 ? 1 : 0;
   }
@@ -72,10 +72,10 @@ TEST_CASE("a season that nobody proved has a bound and says so") {
   int open = 0;
   for (std::uint32_t seed = 1000; seed < 1000 + some_of(60); ++seed) {
     CAPTURE(seed);
-    const Problem problem = random::season(seed, {.jobs = 3});
-    const Value best = solve(problem, {4000, 20000}).value;
-    const Answer quick = solve(problem, {1, 0});
-    for (const std::string& complaint : verify(problem, quick)) FAIL_CHECK(complaint);
+    const Problem season_problem = random::season(seed, {.jobs = 3});
+    const Value best = solve(season_problem, {4000, 20000}).value;
+    const Answer quick = solve(season_problem, {1, 0});
+    for (const std::string& complaint : verify(season_problem, quick)) FAIL_CHECK(complaint);
     CHECK(quick.bound <= best);
     if (quick.optimal) CHECK(quick.value == best);
     open += quick.optimal ? 0 : 1;
@@ -86,30 +86,30 @@ TEST_CASE("a season that nobody proved has a bound and says so") {
 TEST_CASE("another crew, a looser promise or an open hour never hurts") {
   for (std::uint32_t seed = 2000; seed < 2000 + some_of(60); ++seed) {
     CAPTURE(seed);
-    const Problem problem = random::season(seed, {});
-    const Answer base = checked(problem);
+    const Problem season_problem = random::season(seed, {});
+    const Answer base = checked(season_problem);
     if (!base.optimal) continue;
 
-    Problem more = problem;
+    Problem more = season_problem;
     more.alike.clear();
     ++more.crews;
     for (Job& job : more.jobs) job.by_crew.push_back(job.by_crew.front());
     CHECK(checked(more).value <= base.value);
 
-    Problem looser = problem;
+    Problem looser = season_problem;
     for (Job& job : looser.jobs) {
       if (job.promised) ++*job.promised;
     }
     const Value loose = checked(looser).value;
     CHECK(std::pair(loose.unbooked, loose.late) <= std::pair(base.value.unbooked, base.value.late));
 
-    Problem closed = problem;
+    Problem closed = season_problem;
     schedule::random::Dice dice(seed);
     for (Job& job : closed.jobs) {
-      Candidate candidate = *job.by_crew.front();
-      const auto slot = static_cast<std::size_t>(dice.between(0, 15));
-      for (auto& calendar : candidate.problem.calendars) calendar[slot] = 0;
-      job.by_crew.front() = std::make_shared<const Candidate>(std::move(candidate));
+      Candidate season_candidate = *job.by_crew.front();
+      const auto season_slot = static_cast<std::size_t>(dice.between(0, 15));
+      for (auto& calendar : season_candidate.problem.calendars) calendar[season_slot] = 0;
+      job.by_crew.front() = std::make_shared<const Candidate>(std::move(season_candidate));
     }
     closed.alike.clear();
     Answer worse = checked(closed);
@@ -127,16 +127,16 @@ TEST_CASE("seasons as data", "[.]") {
   const int begin = std::atoi(first);
   for (int seed = begin; seed < begin + std::atoi(count); ++seed) {
     const auto number = static_cast<std::uint32_t>(seed);
-    const Problem problem = random::season(number, {.jobs = seed % 4 == 0 ? 3 : 2});
-    file << as_data(problem, checked(problem), seed) << "\n";
+    const Problem season_problem = random::season(number, {.jobs = seed % 4 == 0 ? 3 : 2});
+    file << as_data(season_problem, checked(season_problem), seed) << "\n";
   }
   REQUIRE(file.good());
 }
 
 TEST_CASE("the same season twice is the same to the last booking") {
-  const Problem problem = random::season(77, {.jobs = 3});
-  const Answer first = solve(problem);
-  const Answer second = solve(problem);
+  const Problem season_problem = random::season(77, {.jobs = 3});
+  const Answer first = solve(season_problem);
+  const Answer second = solve(season_problem);
   REQUIRE(first.jobs.size() == second.jobs.size());
   for (std::size_t j = 0; j < first.jobs.size(); ++j) {
     REQUIRE(first.jobs[j].has_value() == second.jobs[j].has_value());
@@ -147,24 +147,25 @@ TEST_CASE("the same season twice is the same to the last booking") {
 /// Wash 07-09, etch, two coats of 2 h on two mornings, filled from the second day after; 24 slots a
 /// date.
 Candidate by_hand() {
-  Candidate candidate;
-  candidate.problem = schedule::hand::plain();
-  candidate.after.cured.assign(static_cast<std::size_t>(candidate.problem.horizon) + 1, {});
-  for (Slot slot = 0; slot <= candidate.problem.horizon; ++slot) {
-    candidate.after.cured[static_cast<std::size_t>(slot)] = slot + 48;
-    candidate.time_of.push_back(slot % 24);
-    candidate.full.push_back(slot / 24);
+  Candidate season_candidate;
+  season_candidate.problem = schedule::hand::plain();
+  season_candidate.after.cured.assign(
+      static_cast<std::size_t>(season_candidate.problem.horizon) + 1, {});
+  for (Slot season_slot = 0; season_slot <= season_candidate.problem.horizon; ++season_slot) {
+    season_candidate.after.cured[static_cast<std::size_t>(season_slot)] = season_slot + 48;
+    season_candidate.time_of.push_back(season_slot % 24);
+    season_candidate.full.push_back(season_slot / 24);
   }
-  return candidate;
+  return season_candidate;
 }
 
 Problem two_by_hand(std::int32_t travel) {
-  const auto candidate = std::make_shared<const Candidate>(by_hand());
-  Problem problem;
-  problem.crews = 1;
-  problem.jobs = {{"north", 4, 1, {candidate}}, {"south", 4, 1, {candidate}}};
-  problem.travel = {{0, travel}, {travel, 0}};
-  return problem;
+  const auto season_candidate = std::make_shared<const Candidate>(by_hand());
+  Problem season_problem;
+  season_problem.crews = 1;
+  season_problem.jobs = {{"north", 4, 1, {season_candidate}}, {"south", 4, 1, {season_candidate}}};
+  season_problem.travel = {{0, travel}, {travel, 0}};
+  return season_problem;
 }
 
 // By hand. Alone: wash and etch on day 0, coats 08-10 on days 1 and 2 (20 to 24 h apart), cured 48
@@ -200,11 +201,11 @@ TEST_CASE("a job is begun no earlier than its dates ask for") {
 // the mornings 1 and 2, 3 and 4, 5 and 6 and are filled on days 4, 6 and 8; promised for day 4. The
 // bound knows it without any search.
 TEST_CASE("pools that take turns at mornings in a row are proven by counting") {
-  Problem problem = two_by_hand(1);
-  problem.jobs.push_back(problem.jobs.front());
-  problem.travel.assign(3, std::vector<std::int32_t>(3, 1));
-  CHECK(solve(problem, {1, 0}).bound == Value{0, 6, 18, 0});
-  const Answer answer = checked(problem);
+  Problem season_problem = two_by_hand(1);
+  season_problem.jobs.push_back(season_problem.jobs.front());
+  season_problem.travel.assign(3, std::vector<std::int32_t>(3, 1));
+  CHECK(solve(season_problem, {1, 0}).bound == Value{0, 6, 18, 0});
+  const Answer answer = checked(season_problem);
   CHECK(answer.optimal);
   CHECK(answer.value == Value{0, 6, 18, 0});
 }
@@ -216,40 +217,40 @@ TEST_CASE("a bound by mornings in a row is one") {
   const std::uint32_t seeds = some_of(40);
   for (std::uint32_t seed = 3000; seed < 3000 + seeds; ++seed) {
     CAPTURE(seed);
-    Problem problem = random::season(seed, {.jobs = 3, .crews = 1, .dates = 4, .tasks = 1});
-    for (Job& job : problem.jobs) {
-      Candidate candidate = *job.by_crew.front();
-      schedule::Problem& p = candidate.problem;
+    Problem season_problem = random::season(seed, {.jobs = 3, .crews = 1, .dates = 4, .tasks = 1});
+    for (Job& job : season_problem.jobs) {
+      Candidate season_candidate = *job.by_crew.front();
+      schedule::Problem& p = season_candidate.problem;
       auto& mornings = p.calendars[p.units.calendar];
       for (std::size_t s = 0; s < mornings.size(); ++s) mornings[s] = s % 4 < 2 ? 1 : 0;
       for (schedule::Recoat& window : p.units.recoat) window = {3, 5};
-      job.by_crew.front() = std::make_shared<const Candidate>(std::move(candidate));
+      job.by_crew.front() = std::make_shared<const Candidate>(std::move(season_candidate));
     }
-    const Value best = brute::Everything(problem).best();
-    const Answer quick = solve(problem, {1, 0});
+    const Value best = brute::Everything(season_problem).best();
+    const Answer quick = solve(season_problem, {1, 0});
     CAPTURE(in_words(best), in_words(quick.bound));
     CHECK(quick.bound <= best);
-    tight += quick.bound == best && sum_of_each_alone(problem) < best ? 1 : 0;
+    tight += quick.bound == best && sum_of_each_alone(season_problem) < best ? 1 : 0;
   }
   CHECK(tight > 0);
 }
 
 TEST_CASE("the promise that counts more is kept") {
-  Problem problem = two_by_hand(1);
-  problem.jobs[1].weight = 3;
-  const Answer answer = checked(problem);
+  Problem season_problem = two_by_hand(1);
+  season_problem.jobs[1].weight = 3;
+  const Answer answer = checked(season_problem);
   CHECK(answer.value.late == 2);
   REQUIRE(answer.jobs[1]);
   CHECK(answer.jobs[1]->days_late == 0);
 }
 
 TEST_CASE("a broken season is found out") {
-  const Problem problem = two_by_hand(1);
-  const Answer sound = checked(problem);
+  const Problem season_problem = two_by_hand(1);
+  const Answer sound = checked(season_problem);
   const auto finds = [&](auto spoil) {
     Answer broken = sound;
     spoil(broken);
-    return !verify(problem, broken).empty();
+    return !verify(season_problem, broken).empty();
   };
   CHECK(finds([](Answer& a) { a.jobs[1] = a.jobs[0]; }));  // in two places at once
   CHECK(finds([](Answer& a) { --a.value.late; }));
@@ -268,9 +269,9 @@ TEST_CASE("a broken season is found out") {
 
 TEST_CASE("seasons that make no sense are refused") {
   Problem pausing = two_by_hand(0);
-  Candidate candidate = by_hand();
-  candidate.problem.chain[1].lag_max = 5;
-  pausing.jobs[0].by_crew[0] = std::make_shared<const Candidate>(candidate);
+  Candidate season_candidate = by_hand();
+  season_candidate.problem.chain[1].lag_max = 5;
+  pausing.jobs[0].by_crew[0] = std::make_shared<const Candidate>(season_candidate);
   CHECK_THROWS_AS(solve(pausing), std::invalid_argument);
   Problem light = two_by_hand(0);
   light.jobs[0].weight = 0;

@@ -16,7 +16,7 @@ struct Steiner {
   double k;
 };
 
-void check(shell::OutlineShape shape, const Steiner& s, double tolerance = 1e-9) {
+void check_lean(shell::OutlineShape shape, const Steiner& s, double tolerance = 1e-9) {
   constexpr double lean = 0.12;
   constexpr double deep = 1.5;
   constexpr double band = 0.15;
@@ -45,45 +45,45 @@ void check(shell::OutlineShape shape, const Steiner& s, double tolerance = 1e-9)
 }  // namespace
 
 TEST_CASE("leaning walls, shapes with right corners and round ends") {
-  check(shell::Rectangle{m(9), m(4)}, {36, 26, 4});
-  check(shell::Circle{m(5)}, {pi * 6.25, pi * 5, pi});
-  check(shell::Stadium{m(10), m(4)}, {24 + 4 * pi, 12 + 4 * pi, pi});
-  check(shell::RoundedRectangle{m(9), m(4), m(1)}, {32 + pi, 18 + 2 * pi, pi});
+  check_lean(shell::Rectangle{m(9), m(4)}, {36, 26, 4});
+  check_lean(shell::Circle{m(5)}, {pi * 6.25, pi * 5, pi});
+  check_lean(shell::Stadium{m(10), m(4)}, {24 + 4 * pi, 12 + 4 * pi, pi});
+  check_lean(shell::RoundedRectangle{m(9), m(4), m(1)}, {32 + pi, 18 + 2 * pi, pi});
   const double r = 0.5;  // smaller would vanish under the lean of 0.18 m
-  check(shell::RoundedRectangle{m(9), m(4), m(r)},
-        {36 - (4 - pi) * r * r, 26 - (8 - 2 * pi) * r, pi});
+  check_lean(shell::RoundedRectangle{m(9), m(4), m(r)},
+             {36 - (4 - pi) * r * r, 26 - (8 - 2 * pi) * r, pi});
 }
 
 TEST_CASE("leaning walls, a reentrant corner leans like a cone") {
-  check(shell::LShape{m(11), m(6.5), m(4), m(2.5)}, {61.5, 35, 5 - pi / 4});
+  check_lean(shell::LShape{m(11), m(6.5), m(4), m(2.5)}, {61.5, 35, 5 - pi / 4});
 }
 
 TEST_CASE("leaning walls, slanting corners") {
   // A right triangle of 6, 8 and 10: corners turn by 90 degrees and by pi minus two angles.
   const double a = std::atan2(6.0, 8.0);
   const double b = pi / 2 - a;
-  check(shell::Path{{point(0, 0), point(8, 0), point(0, 6)}},
-        {24, 24, 1 + std::tan((pi - a) / 2) + std::tan((pi - b) / 2)});
+  check_lean(shell::Path{{point(0, 0), point(8, 0), point(0, 6)}},
+             {24, 24, 1 + std::tan((pi - a) / 2) + std::tan((pi - b) / 2)});
 }
 
 TEST_CASE("leaning walls, arcs bending both ways") {
   // A box 6 x 4 with a shoulder 2 m higher over its left half, reached by two quarter circles of
   // radius 1: their turns cancel and so do their segments.
   const double q = std::tan(pi / 8);
-  check(shell::Path{{point(0, 0),
-                     point(6, 0),
-                     point(6, 4),
-                     point(5, 4, -q),
-                     point(4, 5, q),
-                     point(3, 6),
-                     point(0, 6)}},
-        {32, 20 + pi, 4});
+  check_lean(shell::Path{{point(0, 0),
+                          point(6, 0),
+                          point(6, 4),
+                          point(5, 4, -q),
+                          point(4, 5, q),
+                          point(3, 6),
+                          point(0, 6)}},
+             {32, 20 + pi, 4});
 }
 
 TEST_CASE("leaning walls, an ellipse") {
   auto p = pool(shell::Ellipse{m(10), m(6)}, flat(1.0));
   const auto upright = taken(p);
-  check(shell::Ellipse{m(10), m(6)}, {pi * 15, upright.perimeter.si(), pi});
+  check_lean(shell::Ellipse{m(10), m(6)}, {pi * 15, upright.perimeter.si(), pi});
 }
 
 TEST_CASE("leaning walls, a cone cut by a sloping floor") {

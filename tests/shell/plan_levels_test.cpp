@@ -10,7 +10,7 @@ using namespace make;
 
 namespace {
 
-shell::PlanLevels of_row(const std::string& name) {
+shell::PlanLevels of_level_row(const std::string& name) {
   return shell::plan_levels(rows::pool(rows::row(name).at("pool")));
 }
 
@@ -43,14 +43,14 @@ TEST_CASE("walls by number add up to the perimeter of every reference shell") {
 
 TEST_CASE("the walls of an L are those the tape gave") {
   // 11 x 6.5 less a notch of 4 x 2.5.
-  const auto walls = of_row("L_breaks").walls;
+  const auto walls = of_level_row("L_breaks").walls;
   const std::vector<double> expected{11.0, 4.0, 4.0, 2.5, 7.0, 6.5};
   REQUIRE(walls.size() == expected.size());
   for (std::size_t i = 0; i < walls.size(); ++i) CHECK_NEAR(walls[i].si(), expected[i]);
 }
 
 TEST_CASE("footprints come one a tread with their depths") {
-  const auto levels = of_row("rect_flight_bench").levels;
+  const auto levels = of_level_row("rect_flight_bench").levels;
   REQUIRE(levels.size() == 4);
   const std::vector<std::pair<double, double>> expected{
       {0.3, 0.6}, {0.6, 1.2}, {0.9, 1.8}, {0.55, 1.35}};
@@ -66,14 +66,14 @@ TEST_CASE("footprints come one a tread with their depths") {
 }
 
 TEST_CASE("a drop has two depths and a break has one") {
-  const auto drop = of_row("drop_off").breaks;
+  const auto drop = of_level_row("drop_off").breaks;
   REQUIRE(drop.size() == 1);
   CHECK(drop[0].drops());
   const double here = drop[0].line.from_depth.si();
   const double there = drop[0].other_from_depth.si();
   CHECK_NEAR(std::min(here, there), 1.2);
   CHECK_NEAR(std::max(here, there), 1.7);
-  for (const auto& line : of_row("rect_breaks_cove").breaks) {
+  for (const auto& line : of_level_row("rect_breaks_cove").breaks) {
     CHECK_FALSE(line.drops());
     CHECK_NEAR(line.other_to_depth.si(), line.line.to_depth.si());
   }

@@ -54,7 +54,7 @@ shell::Pool drawn(std::uint64_t seed) {
   return made;
 }
 
-shell::Path& path_of(shell::Pool& p) {
+shell::Path& random_path(shell::Pool& p) {
   return std::get<shell::Path>(p.outline.shape);
 }
 shell::BreaksFloor& floor_of(shell::Pool& p) {
@@ -63,7 +63,7 @@ shell::BreaksFloor& floor_of(shell::Pool& p) {
 
 template <class Move>
 void move_points(shell::Pool& p, Move move) {
-  for (auto& q : path_of(p).points) move(q);
+  for (auto& q : random_path(p).points) move(q);
   for (auto& feature : p.features) {
     for (auto& q : std::get<shell::Block>(feature).path) move(q);
   }
@@ -160,11 +160,11 @@ TEST_CASE("property, the first vertex and the direction do not matter") {
   for (std::uint64_t seed = 1; seed <= pools; ++seed) {
     const auto a = drawn(seed);
     auto b = a;
-    auto& points = path_of(b).points;
+    auto& points = random_path(b).points;
     std::rotate(points.begin(), points.begin() + 2, points.end());
     check_same(taken(a), taken(b), 1.0, 1e-12);
     auto c = a;
-    auto& back = path_of(c).points;
+    auto& back = random_path(c).points;
     const auto given = back;
     for (std::size_t i = 0; i < back.size(); ++i) {
       const std::size_t j = given.size() - 1 - i;

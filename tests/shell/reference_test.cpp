@@ -3,12 +3,15 @@
 #include <map>
 
 #include "basinwright/shell/outline.hpp"
+#include "make.hpp"
 #include "rows.hpp"
 #include "support/catch.hpp"
 
 namespace {
 
 namespace shell = basinwright::shell;
+// 1e-9 of the larger of 1 and the value is the file's own tolerance too.
+using make::near;
 using nlohmann::json;
 
 std::map<std::string, double> keyed(const shell::TakeOff& t) {
@@ -26,11 +29,6 @@ std::map<std::string, double> keyed(const shell::TakeOff& t) {
           {"painted_area_m2", t.painted_area.si()},
           {"water_volume_before_cove_m3", t.water_volume_before_cove.si()},
           {"water_volume_m3", t.water_volume.si()}};
-}
-
-// 1e-9 of the larger of 1 and the value: the file's own tolerance.
-bool near(double got, double expected) {
-  return std::abs(got - expected) <= 1e-9 * std::max(1.0, std::abs(expected));
 }
 
 shell::TakeOff measured(const shell::Pool& pool) {

@@ -40,7 +40,7 @@ Both freeform() {
   return b;
 }
 
-void check(const Both& both) {
+void check_sampled(const Both& both) {
   const auto exact = taken(both.pool);
   const auto sampled = sampling::measure(both.sampled, 0.04);
   // A grid of 40 mm and walls looked at 2 mm away: about a part in a thousand.
@@ -53,7 +53,7 @@ void check(const Both& both) {
 }  // namespace
 
 TEST_CASE("a freeform pool agrees with a grid of points") {
-  check(freeform());
+  check_sampled(freeform());
 }
 
 TEST_CASE("blocks and pits free, nested and side by side agree with a grid of points") {
@@ -63,14 +63,14 @@ TEST_CASE("blocks and pits free, nested and side by side agree with a grid of po
   b.add({{7, 1, 0}, {8, 1, 0}, {8, 3, 0}, {7, 3, 0}}, 0.7, false);      // shares a side with it
   b.add({{1, 1, 0}, {2.5, 1, 0}, {2.5, 2, 0}, {1, 2, 0}}, 1.6, true);   // sump across the break
   b.add({{8, 3.2, -0.3}, {9, 3.2, 0}, {9, 4.2, 0.5}}, 1.0, false);
-  check(b);
+  check_sampled(b);
 }
 
 TEST_CASE("a block against a bent wall agrees with a grid of points") {
   Both b = freeform();
   // Along all of the first wall, an arc of bulge 0.1, and back in a straight line.
   b.add({{0, 0, 0.1}, {6, -0.5, 0}, {5.5, 0.5, 0}, {0, 1, 0}}, 0.6, false);
-  check(b);
+  check_sampled(b);
   CHECK(taken(b.pool).cove_length.si() < taken(freeform().pool).cove_length.si() - 6.9);
 }
 
@@ -78,5 +78,5 @@ TEST_CASE("a block inside a pit and a pit inside a block agree with a grid of po
   Both b = freeform();
   b.add({{3, 0.5, 0}, {6, 0.5, 0}, {6, 3, 0}, {3, 3, 0}}, 2.8, true);
   b.add({{4, 1, 0}, {5, 1, 0}, {5, 2, 0.5}, {4, 2, 0}}, 1.2, false);
-  check(b);
+  check_sampled(b);
 }
