@@ -3,8 +3,8 @@
 
     mutants.py BUILD COUNT [--seed N] [--work FOLDER] [--rooms ROOM,...] [--own] [--again LOG]
 
-BUILD is a finished Ninja build with g++, best of all without optimising; neither it nor the sources are
-touched: a mutant is compiled beside them and linked before the rooms' libraries. It is killed when a
+BUILD is a finished Ninja build with g++ and -DBASINWRIGHT_TOGETHER=OFF, best of all without optimising;
+neither it nor the sources are touched: a mutant is compiled beside them and linked before the rooms' libraries. It is killed when a
 test of its own room fails, or one of the whole thread's. Each one that survives is printed with its
 place and change; docs/mutants.md answers them. Seconds are the processor's, so that a busy machine
 kills nothing. --own stops after the tests of the room, --again takes the survivors of an earlier run's output.
