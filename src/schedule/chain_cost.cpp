@@ -185,11 +185,8 @@ ChainCost::Layer ChainCost::merged(std::size_t anchor) const {
   Layer layer = by_class_[0][anchor];
   const auto take = [&](const Layer& of_class) {
     if (of_class.prices.empty()) return;
+    // No class leads on from an earlier way than those before it: windows only move forward.
     if (layer.prices.empty()) layer.from = of_class.from;
-    if (of_class.from < layer.from) {
-      layer.prices.insert(layer.prices.begin(), layer.from - of_class.from, Onward{});
-      layer.from = of_class.from;
-    }
     layer.prices.resize(std::max(layer.prices.size(), of_class.until() - layer.from));
     for (std::size_t way = of_class.from; way < of_class.until(); ++way) {
       Onward& here = layer.prices[way - layer.from];
