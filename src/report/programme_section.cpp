@@ -21,7 +21,7 @@ bool by_weather(const sequence::Held& held) {
   return held.by == sequence::Held::By::weather;
 }
 
-void add_remark(std::string& text, std::string_view words) {
+void append_words(std::string& text, std::string_view words) {
   if (words.empty()) return;
   text += text.empty() ? "" : "; ";
   text += words;
@@ -53,12 +53,12 @@ Cell held_cell(const Subject& s, const sequence::Booking& booking) {
   for (const sequence::Held& h : booking.held_by) {
     const std::string words = held(h, s.units);
     if (words.empty()) continue;
-    if (!by_weather(h)) add_remark(text, words);
+    if (!by_weather(h)) append_words(text, words);
     values.emplace_back(words);
   }
-  if (std::ranges::any_of(booking.held_by, by_weather)) add_remark(text, say::weather_see_below);
+  if (std::ranges::any_of(booking.held_by, by_weather)) append_words(text, say::weather_see_below);
   if (s.plan.programme.weather != sequence::WeatherBasis::none) {
-    add_remark(text, rests_on_less(booking.rests_on));
+    append_words(text, rests_on_less(booking.rests_on));
   }
   return {text, Value(std::move(values)), Role::muted};
 }
@@ -69,7 +69,7 @@ void add_weather_reasons(const Subject& s, Section& section) {
   for (const sequence::Booking& booking : s.plan.programme.bookings) {
     std::string text;
     for (const sequence::Held& h : booking.held_by) {
-      if (by_weather(h)) add_remark(text, held(h, s.units));
+      if (by_weather(h)) append_words(text, held(h, s.units));
     }
     if (text.empty()) continue;
     const std::string where = booking.section.empty() ? "" : say::section_after + booking.section;

@@ -33,7 +33,7 @@ std::string numbered(const std::string& key, std::size_t index) {
 }
 
 /// Everything that lies in one plane, less what covers it.
-struct LevelPart {
+struct OnePlane {
   Face face;
   geometry::Plane depth;
   double plan = 0.0;
@@ -44,14 +44,14 @@ bool same_plane(const geometry::Plane& a, const geometry::Plane& b) {
   return a.constant == b.constant && a.gradient.x == b.gradient.x && a.gradient.y == b.gradient.y;
 }
 
-std::vector<LevelPart> levels_of(const Survey& survey) {
-  std::vector<LevelPart> levels;
+std::vector<OnePlane> levels_of(const Survey& survey) {
+  std::vector<OnePlane> levels;
   for (const Flat& flat : survey.surfaces.flats) {
-    LevelPart* level = nullptr;
-    for (LevelPart& l : levels) {
+    OnePlane* level = nullptr;
+    for (OnePlane& l : levels) {
       if (l.face == flat.face && same_plane(l.depth, flat.depth)) level = &l;
     }
-    if (level == nullptr) level = &levels.emplace_back(LevelPart{flat.face, flat.depth, 0.0, {}});
+    if (level == nullptr) level = &levels.emplace_back(OnePlane{flat.face, flat.depth, 0.0, {}});
     level->plan += flat.sign * geometry::moments(flat.loop).area;
     level->wet += flat.sign * wet_moments(flat.loop, flat.depth, survey.model.water);
   }
@@ -110,12 +110,12 @@ struct Sum {
   Area total;
 };
 
-void explain_faces(const std::vector<LevelPart>& levels,
+void explain_faces(const std::vector<OnePlane>& levels,
                    const std::vector<WallStretch>& stretches,
                    const Sum& sum,
                    Trace& trace) {
   std::vector<Term<Area>> terms;
-  for (const LevelPart& level : levels) {
+  for (const OnePlane& level : levels) {
     if (level.face != sum.face) continue;
     const std::string name = numbered(sum.key, terms.size());
     const double slope = geometry::norm(level.depth.gradient);
@@ -141,12 +141,12 @@ void explain_faces(const std::vector<LevelPart>& levels,
 }
 
 void explain_water(const Survey& survey,
-                   const std::vector<LevelPart>& levels,
+                   const std::vector<OnePlane>& levels,
                    const TakeOff& t,
                    Trace& trace) {
   const std::string key = "takeoff.water_volume_before_cove_m3";
   std::vector<Term<Volume>> terms;
-  for (const LevelPart& level : levels) {
+  for (const OnePlane& level : levels) {
     if (level.wet.area == 0.0) continue;
     const double depth = level.wet.integral(level.depth) / level.wet.area;
     const Volume part = volume(level.wet.area * (depth - survey.model.water));
@@ -269,7 +269,7 @@ void explain_lean(const Survey& survey, const TakeOff& t, Trace& trace) {
 }
 
 void explain_upright(const Survey& survey, const TakeOff& t, Trace& trace) {
-  const std::vector<LevelPart> levels = levels_of(survey);
+  const std::vector<OnePlane> levels = levels_of(survey);
   const std::vector<WallStretch> stretches = stretches_of(survey);
   for (const Sum& sum : {Sum{"takeoff.floor_area_m2", Face::floor, t.floor_area},
                          Sum{"takeoff.tread_area_m2", Face::tread, t.tread_area},

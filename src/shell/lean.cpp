@@ -27,7 +27,7 @@ double simpson(double a, double b, F f) {
 }
 
 /// Depths on a ray between which something holds.
-struct Reachable {
+struct DepthSpan {
   double from = 0.0;
   double to = 0.0;
   void narrow(const HalfPlane& side, Vec start, Vec step) {
@@ -47,13 +47,13 @@ struct Reachable {
 struct Course {
   struct Stretch {
     std::size_t cell;
-    Reachable span;
+    DepthSpan span;
   };
   std::vector<Stretch> stretches;
   double end = 0.0;
   bool on_floor = false;
   int held_by = -1;
-  Reachable within;  ///< The part inside the half-planes asked for.
+  DepthSpan within;  ///< The part inside the half-planes asked for.
 };
 
 class Walls {
@@ -126,7 +126,7 @@ class Walls {
     course.held_by = ball.held_by;
     course.end = ball.radius / model_.lean;
     for (std::size_t c = 0; c < model_.cells.size(); ++c) {
-      Reachable span{0.0, course.end};
+      DepthSpan span{0.0, course.end};
       for (const HalfPlane& side : model_.cells[c].sides) span.narrow(side, ray.from, step);
       if (span.to - span.from > nothing) course.stretches.push_back({c, span});
     }
@@ -225,7 +225,7 @@ class Walls {
     const Course course = course_of(ray);
     const Vec step = model_.lean * ray.inwards;
     const auto width = [&](double z) { return ray.width + ray.widening * z; };
-    const Reachable shown = course.within;
+    const DepthSpan shown = course.within;
     const double water = std::max(shown.from, model_.water);
     const double band = std::max(shown.from, model_.band);
     const double slant = std::sqrt(1.0 + model_.lean * model_.lean);
@@ -244,7 +244,7 @@ class Walls {
       sums_.toe -= weight * simpson(a, b, width);
       sums_.floor -= weight * depth.stretch() * simpson(a, b, width);
       sums_.depth_volume -= weight * simpson(a, b, [&](double z) { return under(z) * width(z); });
-      Reachable wet{a, b};
+      DepthSpan wet{a, b};
       const Plane above = depth - geometry::level_plane(model_.water);
       wet.narrow({above.gradient, -above.constant}, ray.from, step);
       sums_.volume -= weight * simpson(wet.from, wet.to, [&](double z) {
