@@ -90,7 +90,8 @@ std::string show(Volume volume, System system, int decimals, Signs signs) {
 }
 
 std::string show_bulk(Volume volume, System system, int decimals, Signs signs) {
-  return show_in(volume, system == System::us ? us_gallons : cubic_metres, decimals, signs);
+  if (system == System::us) return show_in(volume, us_gallons, std::max(decimals - 2, 0), signs);
+  return show_in(volume, cubic_metres, decimals, signs);
 }
 
 std::string show(Mass mass, System system, int decimals, Signs signs) {

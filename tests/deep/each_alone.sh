@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # By hand, after files came or went: each file of src and tests stands alone, with what it includes itself and with every
 # warning an error, names that hide others among them. A build compiles the files of a room together and would not see that.
-#   tests/deep/each_alone.sh FOLDER_TO_MAKE    (clang, ninja; some minutes)
+#   tests/deep/each_alone.sh FOLDER_TO_MAKE    (clang, ninja; half an hour of the processor)
 set -euo pipefail
 source=$(realpath "$(dirname "$0")/../..")
 build=$1

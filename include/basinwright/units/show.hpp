@@ -45,7 +45,7 @@ template <class Q>
 [[nodiscard]] std::string show(Area, System, int decimals, Signs = Signs::utf8);
 /// "20.0 L" or "5.3 US gal".
 [[nodiscard]] std::string show(Volume, System, int decimals, Signs = Signs::utf8);
-/// Large volumes: "63.4 m³" or "16749 US gal".
+/// Large volumes: "63.4 m³" or "16749 US gal", as exact as so many decimals of a cubic metre.
 [[nodiscard]] std::string show_bulk(Volume, System, int decimals, Signs = Signs::utf8);
 /// "25.0 kg" or "55.1 lb".
 [[nodiscard]] std::string show(Mass, System, int decimals, Signs = Signs::utf8);
