@@ -18,6 +18,22 @@ add_dependencies(demo basinwright_says)
 # What is built is installed; the tests need not be.
 set(CMAKE_SKIP_INSTALL_ALL_DEPENDENCY ON)
 
+# Which folders are there only for us, for `uninstall`.
+configure_file(.package/uninstall.cmake.in uninstall.cmake @ONLY)
+add_custom_target(uninstall COMMAND ${CMAKE_COMMAND} -P ${CMAKE_BINARY_DIR}/uninstall.cmake)
+set(places ${CMAKE_INSTALL_BINDIR} ${CMAKE_INSTALL_LIBDIR}/cmake/basinwright include/basinwright
+  ${CMAKE_INSTALL_DATADIR}/bash-completion/completions ${CMAKE_INSTALL_DATADIR}/zsh/vendor-completions
+  ${CMAKE_INSTALL_DATADIR}/fish/vendor_completions.d ${CMAKE_INSTALL_MANDIR}/man1 ${CMAKE_INSTALL_DOCDIR}
+  ${CMAKE_INSTALL_DATADIR}/doc/libbasinwright-dev)
+install(CODE "
+  foreach(place ${places})
+    set(folder \"\$ENV{DESTDIR}\${CMAKE_INSTALL_PREFIX}/\${place}\")
+    while(NOT EXISTS \"\${folder}\")
+      file(APPEND \"${CMAKE_BINARY_DIR}/installed_folders.txt\" \"\${folder}\\n\")
+      get_filename_component(folder \"\${folder}\" DIRECTORY)
+    endwhile()
+  endforeach()" ALL_COMPONENTS)
+
 install(TARGETS basinwright RUNTIME COMPONENT program)
 install(FILES ${says}/basinwright DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions COMPONENT program)
 install(FILES ${says}/_basinwright DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/vendor-completions COMPONENT program)
