@@ -51,7 +51,7 @@ std::int32_t Instance::expected_end(const Done& done, std::int32_t start) const 
   const Work* work = find(done.task);
   if (end == start && work != nullptr && work->people > 0)
     end = open_work_.end_of(start, std::max(1, quarters_up(work->person_hours / work->people)));
-  return std::min(std::max(end, now_), problem_.horizon);
+  return std::min(std::max({start, end, now_}), problem_.horizon);
 }
 
 void Instance::build_past() {

@@ -50,3 +50,15 @@ TEST_CASE("a job begun thousands of years ago has no dates, and costs no memory"
   q.past->done.back().running = true;
   CHECK_FALSE(sequence::programme(q).feasible);
 }
+
+TEST_CASE("work that a log begins years after now is no fault") {
+  SmallJob job;
+  job.work.insert(job.work.begin(),
+                  {{"set-out", "", units::hours(1), 1, 1}, {"drain", "", {}, 0, 0}});
+  Done later = done("set-out", "10T07:00", "10T08:00");
+  later.start = later.end = dates::parse_moment("2029-05-03T07:00").value();
+  later.running = true;
+  Done drain = done("drain", "10T09:00", "10T09:00");
+  drain.running = true;
+  CHECK_NOTHROW(sequence::programme(asked(job, "10T09:00", {drain, later})));
+}
