@@ -226,8 +226,10 @@ class Planner {
   }
 
   [[nodiscard]] sequence::Programme programme(const sequence::ProgrammeQuestion& q) const {
-    return others_ == nullptr ? sequence::programme(q)
-                              : others_->memory.programmes.programme(q, others_->weather_number);
+    if (others_ == nullptr) return sequence::programme(q);
+    sequence::Memory& memory = others_->memory.programmes;
+    return line_only() ? memory.brief(q, others_->weather_number)
+                       : memory.programme(q, others_->weather_number);
   }
 
   [[nodiscard]] bool line_only() const { return others_ != nullptr && others_->line_only; }

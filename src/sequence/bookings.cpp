@@ -1,8 +1,8 @@
 #include "bookings.hpp"
 
 #include <algorithm>
-#include <set>
 
+#include "after_fill.hpp"
 #include "causes.hpp"
 #include "tasks.hpp"
 #include "weather_facts.hpp"
@@ -127,17 +127,6 @@ class Teller {
 
   [[nodiscard]] static bool is_tail(const std::string& task) {
     return is_outside_chain(task) && !is_paint(task);
-  }
-
-  // A fact of the tail takes the place of what would be planned.
-  void settle(Booking& booking) const {
-    const Done* done = in_.done(booking.task);
-    if (done == nullptr) return;
-    booking.done = true;
-    booking.going_on = done->running;
-    booking.start = done->start;
-    if (!done->running) booking.end = std::max(done->start, done->end);
-    booking.held_by.clear();
   }
 
   // Abrading a section whose window is lost, or cleaning the etched shell again.
@@ -283,7 +272,7 @@ class Teller {
       b.people = unmask->people;
       work_in(b, tail->unmask_start, tail->unmask_end, true);
       explain(b, last_end_, tail->unmask_start, {By::task, last, {}});
-      settle(b);
+      settle(q_, b);
     }
     const units::Duration cure = units::hours((tail->cure_end - last_end_) / quarters_in_hour);
     programme_.cure = cure;
@@ -295,7 +284,7 @@ class Teller {
       b.people = refit->people;
       work_in(b, tail->refit_start, tail->refit_end, true);
       explain(b, tail->cure_end, tail->refit_start, {By::task, "cure", {}});
-      settle(b);
+      settle(q_, b);
     }
     tell_fill(*tail);
   }
@@ -303,63 +292,15 @@ class Teller {
   void tell_fill(const Tail& tail) {
     Booking& fill = add("fill", "", tail.fill_start, tail.fill_start);
     explain(fill, tail.refit_end, tail.fill_start, {By::task, "refit", {}});
-    fill.end = dates::Moment::of_quarters(fill.start.quarters() +
-                                          std::max(1, quarters_up(q_.water / q_.tap)));
-    settle(fill);
-    programme_.fill_start = fill.start;
-    programme_.refill_done = fill.end;
-    const dates::Moment full = fill.end;
-    Booking& start_up = add("start-up", "", tail.fill_start, tail.fill_start);
-    start_up.start = full;
-    start_up.end = dates::Moment::of_quarters(
-        full.quarters() +
-        quarters_up(std::max(q_.waits.start_up.value, q_.system.quiet_start.value)));
-    start_up.held_by.push_back({By::task, "fill", {}});
-    programme_.first_swim = day_from(start_up.end);
-    programme_.quiet_until = day_from(
-        dates::Moment::of_quarters(full.quarters() + quarters_up(q_.system.quiet_start.value)));
-    if (q_.water_visits > 0) balance_the_water(start_up);
-    settle(start_up);
-    if (start_up.done && !start_up.going_on) programme_.first_swim = start_up.end.date();
-    dates::Date day = programme_.first_swim;
-    while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
-    Booking& handover = add("handover", "", tail.fill_start, tail.fill_start);
-    handover.start = dates::Moment(day, q_.calendar.hours.from);
-    const Work* work = in_.find("handover");
-    const int quarters = work == nullptr ? 4 : std::max(1, quarters_up(work->person_hours));
-    handover.end = dates::Moment::of_quarters(handover.start.quarters() + quarters);
-    handover.people = 1;
-    handover.worked.push_back({day, quarters});
-    handover.held_by.push_back({By::task, "start-up", {}});
-    settle(handover);
-  }
-
-  static dates::Date day_from(dates::Moment moment) {
-    return moment.date() + std::chrono::days{moment.quarter() > 0 ? 1 : 0};
-  }
-
-  // One addition a working day once the quiet time is over; nobody swims before the last is mixed.
-  void balance_the_water(Booking& start_up) {
-    dates::Date day = programme_.quiet_until;
-    for (int visit = 0; visit < q_.water_visits; ++visit) {
-      while (!q_.calendar.works_on(day)) day += std::chrono::days{1};
-      day += std::chrono::days{1};
-    }
-    if (day <= programme_.first_swim) return;
-    programme_.first_swim = day;
-    start_up.end = dates::Moment(day, 0);
+    add_after_fill(q_, programme_);
   }
 
   void count_days() {
-    std::ranges::stable_sort(programme_.bookings, {}, &Booking::start);
-    std::set<dates::Date> days;
+    put_in_order(programme_);
     for (Booking& b : programme_.bookings) {
-      for (const Worked& w : b.worked) days.insert(w.date);
       if (b.done) b.rests_on = weather::Quality::observed;
       if (!b.done && !is_paint(b.task)) b.rests_on = in_.outdoors().rests_on(b.start, b.end);
     }
-    programme_.days_on_site = static_cast<int>(days.size());
-    if (!programme_.bookings.empty()) programme_.start = programme_.bookings.front().start;
   }
 
   const ProgrammeQuestion& q_;

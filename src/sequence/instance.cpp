@@ -82,6 +82,10 @@ int etch_groups(const ProgrammeQuestion& q) {
   return groups;
 }
 
+std::int32_t drain_quarters(const ProgrammeQuestion& question) {
+  return task_quarters(question.water / question.drain_pump);
+}
+
 Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
     : q_(question),
       tail_work_(tail_work()),
@@ -197,8 +201,7 @@ void Instance::build_chain() {
       continue;
     }
     if (work.task == "drain") {
-      const Slot slots = task_quarters(q_.water / q_.drain_pump);
-      add_task(work, {.kind = Kind::unattended, .slots = slots});
+      add_task(work, {.kind = Kind::unattended, .slots = drain_quarters(q_)});
       chain_.back().people = 0;
       problem_.emptied_by = problem_.chain.size() - 1;
       continue;

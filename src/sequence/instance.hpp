@@ -32,6 +32,9 @@ struct ChainEntry {
 /// Walls to last rinse go in one shift; a shell too large for that is etched in so many groups.
 [[nodiscard]] int etch_groups(const ProgrammeQuestion& question);
 
+/// Quarters that the drain takes.
+[[nodiscard]] std::int32_t drain_quarters(const ProgrammeQuestion& question);
+
 /// The job as the general problem, and what is needed to read the answer back.
 class Instance {
  public:

@@ -1,13 +1,19 @@
 #include "basinwright/sequence/memory.hpp"
 
 #include <algorithm>
-#include <string_view>
-#include <type_traits>
+#include <limits>
+#include <map>
+#include <mutex>
+#include <optional>
+#include <unordered_map>
 #include <utility>
+#include <vector>
 
-#include "basinwright/units/unit.hpp"
+#include "bytes.hpp"
 #include "instance.hpp"
-#include "outdoors.hpp"
+#include "memory_key.hpp"
+#include "pressed.hpp"
+#include "recent.hpp"
 #include "tasks.hpp"
 
 namespace basinwright::sequence {
@@ -38,233 +44,144 @@ ProgrammeQuestion in_quarters(const ProgrammeQuestion& given) {
   return q;
 }
 
-/// The bytes of values one after the other, each of a length that its place or itself tells.
-class Key {
- public:
-  template <class T>
-  requires std::is_arithmetic_v<T> || std::is_enum_v<T>
-  void add(T value) { bytes_.append(reinterpret_cast<const char*>(&value), sizeof value); }
-  void add(std::string_view text) {
-    add(text.size());
-    bytes_ += text;
-  }
-  void add(const std::string& text) { add(std::string_view(text)); }
-  void add(dates::Date day) { add(day.time_since_epoch().count()); }
-  void add(dates::Moment moment) { add(moment.quarters()); }
-  void add(dates::Hours hours) {
-    add(hours.from);
-    add(hours.to);
-  }
-  void add(const dates::ClockChange& change) {
-    add(change.at);
-    add(change.minutes);
-  }
-  void add(weather::Position position) {
-    add(position.latitude);
-    add(position.longitude);
-  }
-  template <class T>
-  requires requires(const T& quantity) { quantity.si(); }
-  void add(const T& quantity) { add(quantity.si()); }
-  void add(units::Fraction fraction) { add(fraction.share()); }
-  template <class T>
-  void add(const sources::Sourced<T>& constant) {
-    add(constant.value);
-  }
-  template <class T>
-  void add(const std::optional<T>& maybe) {
-    add(maybe.has_value());
-    if (maybe) add(*maybe);
-  }
-  template <class T>
-  void add(const std::vector<T>& list) {
-    add(list.size());
-    for (const T& each : list) add(each);
-  }
-  template <class T, std::size_t N>
-  void add(const std::array<T, N>& list) {
-    for (const T& each : list) add(each);
-  }
-  // The bindings fail to compile when a member comes along that nobody thought of here.
-  void add(const Work& work) {
-    const auto& [task, section, person_hours, people, of_sections] = work;
-    all(task, section, person_hours, people, of_sections);
-  }
-  void add(const dates::WorkCalendar& calendar) {
-    const auto& [working, hours, closed, painting, by_month, first_light, changes] = calendar;
-    all(working, hours, closed, painting, by_month, first_light, changes);
-  }
-  void add(const Waits& waits) {
-    const auto& [reserve,
-                 dry,
-                 test,
-                 within,
-                 chlorine,
-                 filler,
-                 start_up,
-                 rework_dry,
-                 rework_within,
-                 delivered,
-                 warm,
-                 cold] = waits;
-    all(reserve, dry, test, within, chlorine, filler, start_up, rework_dry, rework_within);
-    all(delivered, warm, cold);
-  }
-  void add(const WeatherRules& rules) {
-    const auto& [least_rain, shell_lag, frost, heavy, within] = rules;
-    all(least_rain, shell_lag, frost, heavy, within);
-  }
-  void add(const materials::Limits& limits) {
-    const auto& [air_min, air_max, after, shell_min, shell_max, dew, humidity, rain, dry, wind] =
-        limits;
-    all(air_min, air_max, after, shell_min, shell_max, dew, humidity, rain, dry, wind);
-  }
-  void add(const materials::Primer& primer) {
-    const auto& [kit, cover, least, most] = primer;
-    all(kit, cover, least, most);
-  }
-  void add(const materials::PotLifeLine& line) {
-    const auto& [at, time] = line;
-    all(at, time);
-  }
-  // The whole sheet, whatever of it a programme reads.
-  void add(const materials::CoatingSystem& system) {
-    const auto& [name,
-                 sheet,
-                 kit,
-                 cover_low,
-                 cover_high,
-                 recoat_min,
-                 recoat_max,
-                 induction_min,
-                 induction_max,
-                 pot_life,
-                 pot_life_at,
-                 pot_lives,
-                 mixing,
-                 tray_reserve,
-                 parts_min,
-                 thinner,
-                 cure_warm,
-                 cure_cold,
-                 quiet_start,
-                 least_coats,
-                 strong_etch,
-                 planned_rework,
-                 limits,
-                 primer,
-                 hardeners,
-                 cool_to] = system;
-    all(name, sheet, kit, cover_low, cover_high, recoat_min, recoat_max, induction_min);
-    all(induction_max, pot_life, pot_life_at, pot_lives, mixing, tray_reserve, parts_min, thinner);
-    all(cure_warm, cure_cold, quiet_start, least_coats, strong_etch, planned_rework, limits);
-    all(primer, hardeners, cool_to);
-  }
-  void add(const ReworkRules& rules) {
-    const auto& [person_hours, people, on_purpose, clean_again] = rules;
-    all(person_hours, people, on_purpose, clean_again);
-  }
-
-  template <class... Ts>
-  void all(const Ts&... values) {
-    (add(values), ...);
-  }
-  [[nodiscard]] std::string take() { return std::move(bytes_); }
-
- private:
-  std::string bytes_;
+/// The lengths of the drain for which an answer holds, in quarters, both included.
+struct Drains {
+  std::int64_t from = 0, until = 0;
 };
 
-std::string key_of(const ProgrammeQuestion& q, std::uint64_t weather_number) {
-  const auto& [start,
-               calendar,
-               work,
-               sections,
-               system,
-               waits,
-               temperatures,
-               cement,
-               mortar,
-               clean_up,
-               water,
-               tap,
-               drain_pump,
-               water_visits,
-               weight_of_quarter,
-               weight_of_attendance,
-               weather,
-               most_days,
-               reasons,
-               past,
-               rework] = q;
-  static_cast<void>(past);  // Asked anew each time.
-  Key key;
-  key.all(start, calendar, work, sections, system, waits, temperatures, cement, mortar, clean_up);
-  key.all(water, tap, drain_pump, water_visits, weight_of_quarter, weight_of_attendance);
-  key.all(most_days, reasons, rework, weather_number);
-  key.all(weather.record != nullptr, weather.position, weather.clock_offset, weather.rules);
-  return key.take();
+/// An answer for some lengths of the drain.
+struct Known {
+  Drains drains;
+  std::string answer;
+};
+
+// Who needs less time for the drain could do all that one who needs more can: the same programmes
+// stand to choice and more. Nothing but the room for it before the next task depends on how long it
+// takes (of equally good programmes the drain starts late, not ends late), so that the best
+// programme stays the best until the drain needs more than that room.
+Drains drains_of(const ProgrammeQuestion& q, const Programme& programme) {
+  if (std::ranges::find(q.work, "drain", &Work::task) == q.work.end())
+    return {0, std::numeric_limits<std::int64_t>::max()};
+  const Drains only{drain_quarters(q), drain_quarters(q)};
+  // A clock that is put on in between makes hours of the clock and hours of work differ.
+  if (!programme.feasible || !q.calendar.clock_changes.empty()) return only;
+  const auto drain = std::ranges::find(programme.bookings, "drain", &Booking::task);
+  const auto next = std::find_if(
+      drain + 1, programme.bookings.end(), [&](const Booking& b) { return b.start >= drain->end; });
+  // Before a coat the shell is vacuumed, which the room would count twice.
+  if (next == programme.bookings.end() || is_outside_chain(next->task)) return only;
+  return {only.from, next->start.quarters() - drain->start.quarters()};
+}
+
+std::vector<Known> known_in(std::string_view bytes) {
+  std::vector<Known> all;
+  for (ByteReader in(bytes); !in.at_end();) {
+    Known& known = all.emplace_back();
+    known.drains = {in.number(), in.number()};
+    known.answer = in.text();
+  }
+  return all;
+}
+
+std::string bytes_of(const std::vector<Known>& all) {
+  ByteWriter out;
+  for (const Known& known : all) {
+    out.number(known.drains.from);
+    out.number(known.drains.until);
+    out.text(known.answer);
+  }
+  return out.take();
+}
+
+// What holds for a shorter and for a longer drain holds for all between: the longer it takes, the
+// fewer programmes there are, so that each step of the search says yes up to one length and no from
+// there on.
+void learn(std::vector<Known>& all, Known found) {
+  const auto same = std::ranges::find(all, found.answer, &Known::answer);
+  if (same == all.end()) {
+    constexpr std::size_t most = 8;
+    if (all.size() == most) all.erase(all.begin());
+    all.push_back(std::move(found));
+    return;
+  }
+  same->drains.from = std::min(same->drains.from, found.drains.from);
+  same->drains.until = std::max(same->drains.until, found.drains.until);
 }
 
 }  // namespace
 
-std::string gates_key(const ProgrammeQuestion& q, const Setting& setting) {
-  Key key;
-  key.all(q.start, q.calendar.clock_changes, setting.days, setting.dropped.bits());
-  key.all(q.system.limits, q.waits.dry, q.waits.dryness_test, q.weather.rules);
-  return key.take();
-}
+struct Memory::Held {
+  explicit Held(std::size_t room) : programmes(room) {}
 
-std::shared_ptr<const GateTable> ReadWeather::gates(const std::string& key,
-                                                    const std::function<GateTable()>& make) const {
-  {
-    const std::scoped_lock hold(lock_);
-    if (const auto it = tables_.find(key); it != tables_.end()) return it->second;
+  std::mutex lock;
+  Recent programmes;
+  std::unordered_map<std::string, std::uint32_t> numbers;  ///< Of what many jobs have in common.
+  std::uint32_t last_number = 0;
+  /// By number and shell lag.
+  std::map<std::pair<std::uint64_t, units::Duration>, std::shared_ptr<const ReadWeather>> read;
+
+  // Numbers are never given twice, so that what is remembered under a forgotten one is not found.
+  std::uint32_t number(std::string common) {
+    constexpr std::size_t most = 256;
+    const std::scoped_lock hold(lock);
+    if (const auto it = numbers.find(common); it != numbers.end()) return it->second;
+    if (numbers.size() == most) numbers.clear();
+    return numbers[std::move(common)] = ++last_number;
   }
-  auto made = std::make_shared<const GateTable>(make());
-  const std::scoped_lock hold(lock_);
-  if (tables_.size() >= most) tables_.clear();
-  return tables_.emplace(key, std::move(made)).first->second;
-}
 
-std::shared_ptr<const ReadWeather> Memory::read(const SiteWeather& weather, std::uint64_t number) {
-  Key key;
-  key.all(number, weather.rules.shell_lag);
-  const std::string place = key.take();
-  const std::scoped_lock hold(lock_);
-  std::shared_ptr<const ReadWeather>& found = read_[place];
-  if (!found) {
-    constexpr std::size_t most = 8;  // a record for all jobs, a few rate books
-    if (read_.size() > most) {
-      read_.clear();
+  // The answer to a question under a key, if it is known.
+  std::optional<std::string> recall(const std::string& key, int drain) {
+    const std::scoped_lock hold(lock);
+    for (ByteReader in(programmes.find(key)); !in.at_end();) {
+      const std::int64_t from = in.number(), until = in.number();
+      const std::string_view answer = in.text();
+      if (from <= drain && drain <= until) return std::string(answer);
     }
-    read_[place] = std::make_shared<const ReadWeather>(*weather.record, weather.rules.shell_lag);
+    return {};
   }
-  return read_[place];
-}
+
+  void remember(const std::string& key, Known found) {
+    const std::scoped_lock hold(lock);
+    std::vector<Known> all = known_in(programmes.find(key));
+    learn(all, std::move(found));
+    programmes.put(key, bytes_of(all));
+  }
+
+  std::shared_ptr<const ReadWeather> reading(const SiteWeather& weather, std::uint64_t number) {
+    const std::pair place{number, weather.rules.shell_lag.value};
+    const std::scoped_lock hold(lock);
+    if (const auto it = read.find(place); it != read.end()) return it->second;
+    constexpr std::size_t most = 8;  // a record for all jobs, a few rate books
+    if (read.size() > most) read.clear();
+    return read[place] =
+               std::make_shared<const ReadWeather>(*weather.record, weather.rules.shell_lag);
+  }
+};
+
+Memory::Memory(std::size_t room) : held_(std::make_unique<Held>(room)) {}
+Memory::~Memory() = default;
 
 Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t weather) {
-  if (question.past) return sequence::programme(question);
-  ProgrammeQuestion asked = in_quarters(question);
-  std::string key = key_of(asked, weather);
-  {
-    const std::scoped_lock hold(lock_);
-    if (const auto it = late_.find(key); it != late_.end()) return it->second;
-    if (auto old = early_.extract(key)) return late_.insert(std::move(old)).position->second;
-  }
-  std::shared_ptr<const ReadWeather> read;
-  if (asked.weather.record != nullptr && !asked.weather.record->empty()) {
-    read = this->read(asked.weather, weather);
-    asked.weather.read = read.get();
-  }
-  Programme found = sequence::programme(asked);
-  const std::scoped_lock hold(lock_);
-  if (late_.size() + 1 > most_ / 2) {
-    early_ = std::move(late_);
-    late_.clear();
-  }
-  late_.emplace(std::move(key), found);
-  return found;
+  if (question.past || question.weather.record == nullptr || question.weather.record->empty())
+    return sequence::programme(question);
+  const auto read = held_->reading(question.weather, weather);
+  ProgrammeQuestion asked = question;
+  asked.weather.read = read.get();
+  return sequence::programme(asked);
+}
+
+Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
+  if (question.past || question.reasons) return programme(question, weather);
+  const std::string key = own_key(question, held_->number(common_key(question, weather)));
+  const int drain = drain_quarters(question);
+  if (const auto known = held_->recall(key, drain)) return unpressed(question, *known);
+  const ProgrammeQuestion asked = in_quarters(question);
+  Programme found = programme(asked, weather);
+  auto bytes = pressed(asked, found);
+  if (!bytes) return found;
+  Programme answer = unpressed(question, *bytes);
+  held_->remember(key, {drains_of(asked, found), std::move(*bytes)});
+  return answer;
 }
 
 }  // namespace basinwright::sequence

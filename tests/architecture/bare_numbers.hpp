@@ -30,10 +30,10 @@ inline constexpr PlainConstants plain_constants[] = {
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon long_look most "
      "most_groups "
      "most_hours most_jobs most_kits most_listed most_painters most_people most_parts most_proven "
-     "most_quarters most_tried most_tries most_weeks most_years "
+     "most_quarters most_tried most_tries most_weeks most_years usual_room "
      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
-    {"of a machine word", "digit_bits leading"},
+    {"of a machine word or its store", "aligned bits bytes_a_bucket digit_bits leading more"},
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},

@@ -1,0 +1,43 @@
+// The latest answers of many; private to the room.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+#include <vector>
+
+namespace basinwright::sequence {
+
+/// Bytes by key. What was put first gives way first, once all the room is taken. The room is taken
+/// at once and never grows, so that a long run needs no more memory than a short one.
+class Recent {
+ public:
+  /// @param room bytes for keys and values together
+  explicit Recent(std::size_t room);
+
+  /// What was put last under a key, as long as nothing else is put; nothing when it is not there.
+  [[nodiscard]] std::string_view find(std::string_view key) const;
+  /// Takes no value that has no room beside its key.
+  void put(std::string_view key, std::string_view value);
+
+ private:
+  struct Head {
+    std::uint64_t before = 0;  ///< The one put before it with a like hash; 0: none.
+    std::uint32_t key = 0, value = 0;
+  };
+
+  [[nodiscard]] Head head(std::uint64_t position) const;
+  [[nodiscard]] std::string_view bytes(std::uint64_t position, std::size_t size) const;
+  [[nodiscard]] std::size_t bucket(std::string_view key) const;
+  /// Still there: what lies a whole room behind is written over.
+  [[nodiscard]] bool holds(std::uint64_t position) const {
+    return position != 0 && position + ring_.size() >= end_;
+  }
+
+  std::vector<char> ring_;
+  std::vector<std::uint64_t> last_;  ///< Of each bucket, the position put last.
+  /// Positions count on and on; their place is what is left by the ring's size. 0 is none.
+  std::uint64_t end_;
+};
+
+}  // namespace basinwright::sequence
