@@ -34,7 +34,10 @@ class MixMaker {
   }
 
  private:
-  [[nodiscard]] std::string key(std::string_view name) const { return mix_key(number_, name); }
+  // A text that nobody asks for is not made.
+  [[nodiscard]] std::string key(std::string_view name) const {
+    return trace_.on() ? mix_key(number_, name) : "";
+  }
 
   void count(EtchMix& mix, const EtchPatch& patch) {
     const units::Area flat = patch.flat.area;
@@ -108,7 +111,8 @@ units::Volume total(const std::vector<EtchMix>& mixes,
                     trace::Trace& trace) {
   units::Volume sum;
   std::string before;
-  for (std::size_t i = 0; i < mixes.size(); ++i) {
+  for (std::size_t i = 0; !trace.on() && i < mixes.size(); ++i) sum += mixes[i].*figure;
+  for (std::size_t i = 0; trace.on() && i < mixes.size(); ++i) {
     const bool last = i + 1 == mixes.size();
     const std::string key = last ? "quantities.etch." + name : mix_key(i, "so_far_" + name);
     const std::string own = mix_key(i, name);

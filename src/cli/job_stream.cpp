@@ -1,6 +1,7 @@
 #include "job_stream.hpp"
 
 #include <sys/stat.h>
+#include <unistd.h>
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -27,16 +28,6 @@ bool is_stream(const std::string& path) {
 
 bool blank(const std::string& line) {
   return line.find_first_not_of(" \t\r\n") == std::string::npos;
-}
-
-// The next line without its end; what is over the limit is read past and dropped.
-bool read_line(std::FILE* file, std::string& line) {
-  line.clear();
-  int c = ::getc_unlocked(file);
-  for (; c != EOF && c != '\n'; c = ::getc_unlocked(file)) {
-    if (line.size() < longest_line) line += static_cast<char>(c);
-  }
-  return c == '\n' || !line.empty();
 }
 
 }  // namespace
@@ -73,20 +64,46 @@ std::optional<double> JobStream::share_read() const {
   struct stat about {};
   if (arguments_.size() != 1 || !lines_) return std::nullopt;
   if (::fstat(::fileno(lines_.get()), &about) != 0 || !S_ISREG(about.st_mode)) return std::nullopt;
-  const auto read = static_cast<double>(::ftello(lines_.get()));
+  const auto read = static_cast<double>(::lseek(::fileno(lines_.get()), 0, SEEK_CUR));
   const auto size = static_cast<double>(about.st_size);
   return read < 0 || read > size || size <= 0 ? std::nullopt : std::optional(read / size);
 }
 
+// Whatever is there, not a buffer full: who writes line by line wants answers line by line.
+bool JobStream::read_on() {
+  constexpr std::size_t at_once = 1U << 16U;
+  read_.resize(at_once);
+  from_ = 0;
+  ssize_t count = 0;
+  do {
+    count = ::read(::fileno(lines_.get()), read_.data(), read_.size());
+  } while (count < 0 && errno == EINTR);
+  failed_ = count < 0;
+  read_.resize(static_cast<std::size_t>(std::max<ssize_t>(count, 0)));
+  return count > 0;
+}
+
+// The next line without its end; what is over the limit is read past and dropped.
+bool JobStream::read_line(std::string& line) {
+  line.clear();
+  while (from_ < read_.size() || read_on()) {
+    const std::size_t end = std::min(read_.find('\n', from_), read_.size());
+    line.append(read_, from_, std::min(end - from_, longest_line - line.size()));
+    from_ = end + 1;
+    if (end < read_.size()) return true;
+  }
+  return !line.empty();
+}
+
 std::optional<BatchItem> JobStream::next_line() {
   std::string line;
-  while (read_line(lines_.get(), line)) {
+  while (read_line(line)) {
     ++line_;
     if (blank(line)) continue;
     std::string name = lines_name_.empty() ? "" : lines_name_ + ", ";
     return BatchItem{name + "line " + std::to_string(line_), line_, std::move(line), ""};
   }
-  if (std::ferror(lines_.get()) != 0) {
+  if (failed_) {
     const std::string why = std::strerror(errno);
     lines_.reset();
     return BatchItem{lines_name_.empty() ? "standard input" : lines_name_, 0, "", why};
@@ -107,6 +124,8 @@ bool JobStream::open_next() {
     return true;
   }
   line_ = 0;
+  read_.clear();
+  from_ = 0;
   lines_name_ = argument == "-" ? "" : argument;
   lines_.reset(argument == "-" ? stdin : std::fopen(argument.c_str(), "rb"));
   return lines_ != nullptr;

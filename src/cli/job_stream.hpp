@@ -38,12 +38,17 @@ class JobStream {
     void operator()(std::FILE* file) const;
   };
   [[nodiscard]] std::optional<BatchItem> next_line();
+  [[nodiscard]] bool read_line(std::string& line);
+  [[nodiscard]] bool read_on();
   [[nodiscard]] bool open_next();
 
   std::vector<std::string> arguments_;
   std::size_t argument_ = 0;
   std::vector<std::string> folder_;  ///< Files of the folder being read, last one first.
   std::unique_ptr<std::FILE, Close> lines_;
+  std::string read_;  ///< Read of the stream, and not yet handed out from `from_` on.
+  std::size_t from_ = 0;
+  bool failed_ = false;  ///< The stream could not be read on.
   std::string lines_name_;
   std::size_t line_ = 0;
 };

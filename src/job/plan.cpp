@@ -96,6 +96,7 @@ class Planner {
     findings.thresholds = rates_.thresholds;
     findings.coats = coats_of(job_, plan_.system);
     findings.strip_untested = strip_untested;
+    findings.with_actions = !line_only();
     for (const Part& part : parts) findings.regions.push_back(part.region);
     check_flotation(findings.condition);
     plan_.route = preparation::route(findings, plan_.trace);
@@ -184,8 +185,11 @@ class Planner {
     date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
     plan_.waste = waste_of(plan_);
-    price_plan(
-        job_, rates_, now_.today, others_ == nullptr ? nullptr : &others_->memory.purchases, plan_);
+    price_plan(job_,
+               rates_,
+               line_only() ? std::nullopt : std::optional(now_.today),
+               others_ == nullptr ? nullptr : &others_->memory.purchases,
+               plan_);
   }
 
   void estimate(const std::vector<Part>& parts) {

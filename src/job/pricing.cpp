@@ -112,11 +112,11 @@ Money sum_of(const List& list) {
 
 void price_plan(const Job& job,
                 const RateBook& rates,
-                dates::Date today,
+                std::optional<dates::Date> today,
                 quote::PurchaseMemory* memory,
                 Plan& plan) {
   buy_all(rates, memory, plan);
-  order_all(job, rates, today, plan);
+  if (today) order_all(job, rates, *today, plan);
   count_all(job, rates, plan);
   plan.labour = quote::labour(plan.work,
                               plan.programme,

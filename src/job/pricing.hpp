@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <set>
 #include <string>
 
@@ -10,10 +11,11 @@ namespace basinwright::job {
 
 /// Fills purchases, orders, counted lists, hire, labour and price from the plan's quantities and
 /// dates.
+/// @param today from which orders are dated; nothing: orders are left out
 /// @param memory of purchases between jobs; may be nothing
 void price_plan(const Job& job,
                 const RateBook& rates,
-                dates::Date today,
+                std::optional<dates::Date> today,
                 quote::PurchaseMemory* memory,
                 Plan& plan);
 

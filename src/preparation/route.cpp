@@ -38,7 +38,9 @@ class Builder {
     drying();
     coats();
     closing_steps();
-    for (Step& step : route_.steps) step.actions = actions_of(step.task, q_);
+    for (Step& step : route_.steps) {
+      if (q_.with_actions) step.actions = actions_of(step.task, q_);
+    }
     end_at_stop();
     return std::move(route_);
   }

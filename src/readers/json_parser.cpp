@@ -206,7 +206,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     Node node;
     node.kind = kind;
     node.begin = span.begin;
-    constexpr std::size_t usual = 4;
+    constexpr std::size_t usual = 6;
     if (kind == Node::Kind::object) node.members.reserve(usual);
     // Only the innermost open node grows, so the addresses of the outer ones stay.
     open_.push_back(&place(std::move(node)));
@@ -219,7 +219,18 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     return true;
   }
 
+  static bool has_repeated_keys(const Node& object) {
+    for (auto m = object.members.begin(); m != object.members.end(); ++m) {
+      if (std::any_of(
+              object.members.begin(), m, [&](const Member& other) { return other.key == m->key; }))
+        return true;
+    }
+    return false;
+  }
+
   void find_repeated_keys(const Node& object) {
+    constexpr std::size_t few = 16;
+    if (object.members.size() < few && !has_repeated_keys(object)) return;
     std::vector<const Member*> members;
     members.reserve(object.members.size());
     for (const Member& m : object.members) members.push_back(&m);

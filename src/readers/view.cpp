@@ -20,6 +20,15 @@ std::vector<std::string_view> split(std::string_view words) {
   return out;
 }
 
+std::optional<std::size_t> place_among(std::string_view words, std::string_view word) {
+  for (std::size_t place = 0; !words.empty(); ++place) {
+    const std::size_t space = std::min(words.find(' '), words.size());
+    if (words.substr(0, space) == word) return place;
+    words.remove_prefix(std::min(space + 1, words.size()));
+  }
+  return {};
+}
+
 std::string joined(const std::vector<std::string_view>& words) {
   std::string out;
   for (const std::string_view w : words) out += (out.empty() ? "" : ", ") + std::string(w);
@@ -244,11 +253,11 @@ void View::clash(std::string_view key,
 
 void View::finish() {
   if (context_->problems.size() > most_problems) return;
-  std::vector<std::string_view> known;
-  known.reserve(fields_.size());
-  for (const Field& field : fields_) known.push_back(field.key);
   for (const Member& member : node_->members) {
-    if (std::ranges::find(known, member.key) != known.end() || member.key == "$schema") continue;
+    const bool known_here = std::ranges::find(fields_, member.key, &Field::key) != fields_.end();
+    if (known_here || member.key == "$schema") continue;
+    std::vector<std::string_view> known;
+    for (const Field& field : fields_) known.push_back(field.key);
     const std::string_view near = diagnostics::nearest(member.key, known);
     context_->tell({.code = codes::unknown_key,
                     .at = member.key_span(),
@@ -283,9 +292,8 @@ std::optional<std::size_t> choice_of(const Field& field,
                                      const Node& at,
                                      std::string pointer,
                                      Context& context) {
+  if (const auto place = place_among(field.choices, at.text)) return place;
   const auto choices = split(field.choices);
-  const auto it = std::ranges::find(choices, at.text);
-  if (it != choices.end()) return static_cast<std::size_t>(it - choices.begin());
   const std::string_view near = diagnostics::nearest(at.text, choices);
   context.report(codes::not_a_choice,
                  at,

@@ -138,10 +138,63 @@ class Writer {
   const std::string& section_;
 };
 
+/// A value on one line without a tree of it, since a batch writes one for each job.
+class LineWriter {
+ public:
+  explicit LineWriter(std::string& out) : out_(out) {}
+
+  void write(const Value& value) {
+    std::visit([this](const auto& data) { put(data); }, value.data());
+  }
+
+ private:
+  void put(std::nullptr_t) { out_ += "null"; }
+  void put(bool yes) { out_ += yes ? "true" : "false"; }
+  void put(std::int64_t number) { out_ += std::to_string(number); }
+  void put(double number) { out_ += tree_of(number).dump(); }
+  void put(const std::string& words) {
+    const auto plain = [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; };
+    if (std::ranges::all_of(words, plain)) {
+      out_ += '"';
+      out_ += words;
+      out_ += '"';
+    } else {
+      out_ += tree_of(words).dump();
+    }
+  }
+  void put(const document::Array& array) {
+    char before = '[';
+    for (const Value& item : array) {
+      out_ += before;
+      write(item);
+      before = ',';
+    }
+    out_ += array.empty() ? "[]" : "]";
+  }
+  void put(const document::Object& object) {
+    char before = '{';
+    for (auto member = object.begin(); member != object.end(); ++member) {
+      const auto same = [&](const auto& other) { return other.first == member->first; };
+      if (std::any_of(object.begin(), member, same))
+        throw std::logic_error("the member \"" + member->first + "\" comes twice");
+      out_ += before;
+      put(member->first);
+      out_ += ':';
+      write(member->second);
+      before = ',';
+    }
+    out_ += object.empty() ? "{}" : "}";
+  }
+
+  std::string& out_;
+};
+
 }  // namespace
 
 std::string json_line(const Value& value) {
-  return tree_of(value).dump();
+  std::string out;
+  LineWriter(out).write(value);
+  return out;
 }
 
 std::string json(const document::Document& document) {

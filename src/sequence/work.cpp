@@ -1,6 +1,7 @@
 #include "basinwright/sequence/work.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace basinwright::sequence {
 namespace {
@@ -20,9 +21,9 @@ class Estimator {
 
  private:
   void place(const preparation::Step& step) {
-    const std::string& t = step.task;
+    const std::string_view t = step.task;
     if (t == "set-out") return fixed(t, p_.set_out, "productivity.set_out");
-    if (t == "drain") return add({t, "", Duration(), 0, 1});
+    if (t == "drain") return add({step.task, "", Duration(), 0, 1});
     if (t == "coating-test") return fixed(t, p_.coating_test, "productivity.coating_test");
     if (t == "chlorine-wash") return by_area(step, p_.chlorine_wash, "productivity.chlorine_wash");
     if (t == "degrease") return by_area(step, p_.degrease, "productivity.degrease");
@@ -46,16 +47,16 @@ class Estimator {
     if (t == "handover") return fixed(t, p_.handover, "productivity.handover");
   }
 
-  void fixed(const std::string& task, const Sourced<Duration>& hours, std::string_view key) {
-    add({task, "", trace_.use(key, hours), q_.crew.people, 1});
-    trace_.note("labour." + task, hours.value, "hours", {{"hours", hours}});
+  void fixed(std::string_view task, const Sourced<Duration>& hours, std::string_view key) {
+    add({std::string(task), "", trace_.use(key, hours), q_.crew.people, 1});
+    trace_.note(labour_key(task), hours.value, "hours", {{"hours", hours}});
   }
 
   void by_area(const preparation::Step& step,
                const Sourced<units::WorkRate>& rate,
                std::string_view key) {
     const Duration hours = step.area * q_.pebble_factor / trace_.use(key, rate);
-    trace_.note("labour." + step.task,
+    trace_.note(labour_key(step.task),
                 hours,
                 "area * texture / rate",
                 {area_of(step.area),
@@ -80,7 +81,7 @@ class Estimator {
   }
 
   // A section's vacuuming stands before each of its coats, since it is done that day.
-  void paint(const std::string& task,
+  void paint(std::string_view task,
              const Sourced<units::WorkRate>& rate,
              std::string_view key,
              Area area) {
@@ -93,14 +94,23 @@ class Estimator {
       const Area section = area * share;
       const std::string name = sections > 1 ? std::to_string(s + 1) : "";
       add({"vacuum", name, section * q_.pebble_factor / p_.vacuum.value, q_.crew.people, sections});
-      add({task, name, section * q_.pebble_factor / rate.value, q_.crew.painters, sections});
+      add({std::string(task),
+           name,
+           section * q_.pebble_factor / rate.value,
+           q_.crew.painters,
+           sections});
     }
-    trace_.note("labour." + task,
+    trace_.note(labour_key(task),
                 area * q_.pebble_factor / rate.value,
                 "area * texture / rate",
                 {area_of(area),
                  {"texture", q_.pebble_factor, {sources::Kind::given, "", "/surfaces"}},
                  {"rate", rate}});
+  }
+
+  // A text that nobody asks for is not made.
+  [[nodiscard]] std::string labour_key(std::string_view task) const {
+    return trace_.on() ? "labour." + std::string(task) : "";
   }
 
   void add(Work work) { work_.push_back(std::move(work)); }

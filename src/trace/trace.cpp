@@ -61,10 +61,17 @@ void Trace::absorb(const Trace& other, std::span<const Renamed> rules) {
 }
 
 void Trace::list(std::string_view key, Amount value, const sources::Source& source) {
-  if (std::ranges::find(used_, key, &Used::key) != used_.end()) return;
+  const std::size_t hash = std::hash<std::string_view>()(key);
+  for (std::size_t i = 0; i < hashes_.size(); ++i) {
+    if (hashes_[i] == hash && used_[i].key == key) return;
+  }
   constexpr std::size_t usual = 96;
-  if (used_.empty()) used_.reserve(usual);
+  if (used_.empty()) {
+    used_.reserve(usual);
+    hashes_.reserve(usual);
+  }
   used_.push_back({std::string(key), value, source});
+  hashes_.push_back(hash);
 }
 
 }  // namespace basinwright::trace

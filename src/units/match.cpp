@@ -117,6 +117,9 @@ NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
   NameMatch best;
   if (text.empty()) return best;
   for (const Spelling& one : spellings.beginning(text)) {
+    // Most differ in the second letter, if not at the end.
+    const bool letters_follow = one.text.size() > 1 && letter(one.text[1]);
+    if (letters_follow && (text.size() < 2 || lower(text[1]) != lower(one.text[1]))) continue;
     const bool exact = one.strict && letters == Case::as_listed;
     const std::size_t length = spelled_length(text, one.text, exact);
     const bool nearer = length == best.length && one.kind == wanted && best.kind != wanted;

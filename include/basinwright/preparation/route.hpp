@@ -78,6 +78,7 @@ struct Question {
   Thresholds thresholds;
   int coats = 2;                ///< Coats of the coating, the primer not counted.
   bool strip_untested = false;  ///< Take an untested coating as one that failed its test.
+  bool with_actions = true;     ///< Say what is to be done in each step.
   bool start_fixed = false;     ///< The first day may not move, so that young cement stops the job.
 };
 

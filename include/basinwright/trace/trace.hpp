@@ -151,6 +151,7 @@ class Trace {
   bool on_ = false;
   std::vector<Step> steps_;
   std::vector<Used> used_;
+  std::vector<std::size_t> hashes_;  ///< Of the keys of `used_`: most keys come many times.
 };
 
 }  // namespace basinwright::trace
