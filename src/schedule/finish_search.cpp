@@ -26,17 +26,24 @@ class FinishSearch {
  public:
   FinishSearch(const Problem& problem,
                const Standing& standing,
-               const std::vector<Slot>& best_finish)
-      : problem_(problem), standing_(standing), best_finish_(best_finish) {}
+               const std::vector<Slot>& best_finish,
+               std::unique_ptr<Look> look)
+      : problem_(problem), standing_(standing), best_finish_(best_finish), look_(std::move(look)) {}
 
-  std::optional<EarliestFinish> run() {
+  EarliestFinish run() {
+    if (!found()) found_.reset();
+    return {found_, std::move(look_)};
+  }
+
+ private:
+  bool found() {
     const Slot least = least_finish();
     if (least == never) {
-      return std::nullopt;
+      return false;
     }
     const Reply reply = ask(least);
     if (reply == Reply::found) {
-      return EarliestFinish{*found_, std::move(look_)};
+      return true;
     }
     finishes_ = all_finishes(problem_);
     const Slot open = reply == Reply::refused ? least + 1 : least;
@@ -48,7 +55,7 @@ class FinishSearch {
       const std::size_t place = next_place();
       switch (ask(finishes_[place])) {
         case Reply::found:
-          return EarliestFinish{*found_, std::move(look_)};
+          return true;
         case Reply::refused:
           low_ = place + 1;
           high_ = finishes_.size();  // there is more effort now
@@ -63,10 +70,9 @@ class FinishSearch {
         step_ = 1;
       }
     }
-    return std::nullopt;
+    return false;
   }
 
- private:
   // By every section alone; looks at twice as many slots while a later end might still come first.
   Slot least_finish() {
     constexpr Slot two_weeks = 1344;
@@ -74,7 +80,11 @@ class FinishSearch {
     const Slot first_look = problem_.wet.empty() ? two_weeks : 2 * two_weeks;
     Slot length = std::min(problem_.horizon, standing_.clock + first_look);
     while (true) {
-      look_ = std::make_unique<Look>(problem_, standing_, length, best_finish_);
+      if (look_ && look_->setting.length >= length) {
+        length = look_->setting.length;
+      } else {
+        look_ = std::make_unique<Look>(problem_, standing_, length, best_finish_);
+      }
       const Slot least = look_->starts.least_finish();
       const Slot needed = least < never ? last_end(best_finish_, least) : problem_.horizon;
       if (needed <= length) {
@@ -160,10 +170,11 @@ Slot last_end(const std::vector<Slot>& best_finish, Slot finish) {
   return static_cast<Slot>(after - best_finish.begin()) - 1;
 }
 
-std::optional<EarliestFinish> earliest_finish(const Problem& problem,
-                                              const Standing& standing,
-                                              const std::vector<Slot>& best_finish) {
-  return FinishSearch(problem, standing, best_finish).run();
+EarliestFinish earliest_finish(const Problem& problem,
+                               const Standing& standing,
+                               const std::vector<Slot>& best_finish,
+                               std::unique_ptr<Look> look) {
+  return FinishSearch(problem, standing, best_finish, std::move(look)).run();
 }
 
 }  // namespace basinwright::schedule

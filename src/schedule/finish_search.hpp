@@ -27,6 +27,16 @@ struct Look {
         reached_(other.reached_),
         reach(*reached_),
         starts(setting, reach, setting.problem.units.rework ? nullptr : &other.starts) {}
+  /// As far as another, for a problem that differs from its in coats, sections and finishes only:
+  /// the chain reaches the same.
+  Look(const Look& other,
+       const Problem& problem,
+       const Standing& standing,
+       const std::vector<Slot>& best_finish)
+      : setting(other.setting, problem, standing, best_finish),
+        reached_(other.reached_),
+        reach(*reached_),
+        starts(setting, reach) {}
   Look(const Look&) = delete;  // the parts refer to each other
   Look& operator=(const Look&) = delete;
 
@@ -47,14 +57,17 @@ struct Look {
 [[nodiscard]] Slot last_end(const std::vector<Slot>& best_finish, Slot finish);
 
 struct EarliestFinish {
-  Slot finish;
-  std::unique_ptr<Look> look;  ///< Far enough ahead for every programme with this finish.
+  /// The smallest finish of all programmes; nothing when there is no programme.
+  std::optional<Slot> finish;
+  /// Far enough ahead for every programme with this finish; without one, as far as was looked.
+  std::unique_ptr<Look> look;
 };
 
-/// The smallest finish of all programmes; nothing when there is no programme. Only where units are
-/// left to do.
-[[nodiscard]] std::optional<EarliestFinish> earliest_finish(const Problem& problem,
-                                                            const Standing& standing,
-                                                            const std::vector<Slot>& best_finish);
+/// Only where units are left to do.
+/// @param look what is looked at first; nothing: as far as most programmes take
+[[nodiscard]] EarliestFinish earliest_finish(const Problem& problem,
+                                             const Standing& standing,
+                                             const std::vector<Slot>& best_finish,
+                                             std::unique_ptr<Look> look = nullptr);
 
 }  // namespace basinwright::schedule

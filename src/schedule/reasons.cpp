@@ -1,6 +1,8 @@
 #include "reasons.hpp"
 
 #include <fmt/format.h>
+#include <algorithm>
+#include <memory>
 
 namespace basinwright::schedule {
 namespace {
@@ -88,28 +90,6 @@ Infeasible unit_reason(const Setting& setting, std::size_t coat, std::size_t sec
   return result;
 }
 
-// Only the coats and sections up to a unit, which any programme that does the unit does before it.
-Problem up_to(const Problem& problem, std::size_t coat, std::size_t section) {
-  Problem part = problem;
-  part.units.coats.resize(coat + 1);
-  part.units.slots.resize(coat + 1);
-  part.units.recoat.resize(coat);
-  part.units.sections.resize(section + 1);
-  for (auto& slots : part.units.slots) {
-    slots.resize(section + 1);
-  }
-  if (part.units.rework) {
-    part.units.rework->slots.resize(section + 1);
-  }
-  // Any end will do; by dates there are fewer to ask for.
-  part.finish.assign(at(problem.horizon) + 1, Finish{problem.horizon, 0});
-  for (Slot end = problem.horizon - 1; end >= 0; --end) {
-    const bool last = problem.date_of[at(end)] != problem.date_of[at(std::max<Slot>(0, end - 1))];
-    part.finish[at(end)]->slot = last ? end : part.finish[at(end) + 1]->slot;
-  }
-  return part;
-}
-
 Standing up_to(const Standing& standing, std::size_t coat, std::size_t section) {
   Standing part = standing;
   part.sections.resize(section + 1);
@@ -123,25 +103,62 @@ Standing up_to(const Standing& standing, std::size_t coat, std::size_t section) 
   return part;
 }
 
-bool can_be_done(const Setting& setting, std::size_t coat, std::size_t section) {
-  if (setting.standing.sections[section].done > coat) {
-    return true;
+/// Whether a unit can be done: only the coats and sections up to it, which any programme that does
+/// the unit does before it, and any end.
+class UnitTrials {
+ public:
+  explicit UnitTrials(const Look& whole)
+      : whole_(whole), given_(whole.setting.problem), part_(given_) {
+    // By dates there are fewer to ask for.
+    part_.finish.assign(at(given_.horizon) + 1, Finish{given_.horizon, 0});
+    for (Slot end = given_.horizon - 1; end >= 0; --end) {
+      const bool last = given_.date_of[at(end)] != given_.date_of[at(std::max<Slot>(0, end - 1))];
+      part_.finish[at(end)]->slot = last ? end : part_.finish[at(end) + 1]->slot;
+    }
+    best_finish_ = best_finishes(part_);
   }
-  const Problem problem = up_to(setting.problem, coat, section);
-  const Standing standing = up_to(setting.standing, coat, section);
-  return earliest_finish(problem, standing, best_finishes(problem)).has_value();
-}
+
+  [[nodiscard]] bool can_be_done(std::size_t coat, std::size_t section) {
+    if (whole_.setting.standing.sections[section].done > coat) {
+      return true;
+    }
+    take_up_to(coat, section);
+    const Standing standing = up_to(whole_.setting.standing, coat, section);
+    auto look = std::make_unique<Look>(whole_, part_, standing, best_finish_);
+    return earliest_finish(part_, standing, best_finish_, std::move(look)).finish.has_value();
+  }
+
+ private:
+  void take_up_to(std::size_t coat, std::size_t section) {
+    part_.units = given_.units;
+    part_.units.coats.resize(coat + 1);
+    part_.units.slots.resize(coat + 1);
+    part_.units.recoat.resize(coat);
+    part_.units.sections.resize(section + 1);
+    for (auto& slots : part_.units.slots) {
+      slots.resize(section + 1);
+    }
+    if (part_.units.rework) {
+      part_.units.rework->slots.resize(section + 1);
+    }
+  }
+
+  const Look& whole_;
+  const Problem& given_;
+  Problem part_;
+  std::vector<Slot> best_finish_;
+};
 
 // The first coat of which some section cannot be done. Whoever does a coat's last section has done
 // the others and the coats below, so that halving finds it; with facts that need not hold.
-std::size_t first_coat_in_question(const Setting& setting) {
+std::size_t first_coat_in_question(const Setting& setting, UnitTrials& trials) {
   if (setting.problem.facts) {
     return 0;
   }
   std::size_t coat = 0;
   for (std::size_t until = setting.coats(); coat < until;) {
     const std::size_t middle = coat + (until - coat) / 2;
-    if (can_be_done(setting, middle, setting.sections() - 1)) {
+    if (trials.can_be_done(middle, setting.sections() - 1)) {
       coat = middle + 1;
     } else {
       until = middle;
@@ -157,10 +174,11 @@ Infeasible first_unreachable(const Look& whole) {
   if (whole.reach.reached < setting.standing.links.size()) {
     return chain_reason(setting, setting.standing.links[whole.reach.reached]);
   }
-  for (std::size_t coat = first_coat_in_question(setting); coat < setting.coats(); ++coat) {
+  UnitTrials trials(whole);
+  for (std::size_t coat = first_coat_in_question(setting, trials); coat < setting.coats(); ++coat) {
     for (std::size_t section = 0; section < setting.sections(); ++section) {
       const bool known = !setting.problem.facts && section + 1 == setting.sections();
-      if (known || !can_be_done(setting, coat, section)) {
+      if (known || !trials.can_be_done(coat, section)) {
         Infeasible result = unit_reason(setting, coat, section);
         result.earliest_anchor = whole.reach.earliest_anchor;
         return result;

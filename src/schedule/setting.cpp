@@ -27,6 +27,18 @@ Setting::Setting(const Problem& given,
       best_finish(finish),
       calendars(*opened_) {}
 
+Setting::Setting(const Setting& other,
+                 const Problem& given,
+                 const Standing& left,
+                 const std::vector<Slot>& finish)
+    : opened_(other.opened_),
+      problem(given),
+      standing(left),
+      length(other.length),
+      kept(other.kept),
+      best_finish(finish),
+      calendars(*opened_) {}
+
 Setting::Setting(const Setting& other, Slot slack)
     : opened_(other.opened_),
       problem(other.problem),

@@ -22,6 +22,11 @@ struct Setting {
   const std::vector<Openings>& calendars;
 
   Setting(const Problem& given, const Standing& left, Slot slots, const std::vector<Slot>& finish);
+  /// As another, for a problem with the same calendars.
+  Setting(const Setting& other,
+          const Problem& given,
+          const Standing& left,
+          const std::vector<Slot>& finish);
   /// As another, with windows that end sooner by `slack`.
   Setting(const Setting& other, Slot slack);
 

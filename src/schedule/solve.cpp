@@ -55,16 +55,19 @@ std::variant<Answer, Infeasible> only_finish(const Problem& problem,
                 objective(standing, finish.slot, chain.best())};
 }
 
-Infeasible reason(const Problem& problem,
-                  const Standing& standing,
-                  const std::vector<Slot>& best_finish,
-                  Blame blame) {
+/// @param looked at in vain
+Infeasible reason(const Look& looked, Blame blame) {
   if (blame == Blame::none) {
     Infeasible unsaid;
     unsaid.part = Infeasible::Part::unsaid;
     return unsaid;
   }
-  return first_unreachable(Look(problem, standing, problem.horizon, best_finish));
+  const Setting& setting = looked.setting;
+  if (setting.length == setting.problem.horizon) {
+    return first_unreachable(looked);
+  }
+  return first_unreachable(
+      Look(setting.problem, setting.standing, setting.problem.horizon, setting.best_finish));
 }
 
 }  // namespace
@@ -76,11 +79,11 @@ std::variant<Answer, Infeasible> solve(const Problem& problem, Blame blame) {
   if (all_painted(problem, standing)) {
     return only_finish(problem, standing, best_finish);
   }
-  std::optional<EarliestFinish> finish = earliest_finish(problem, standing, best_finish);
-  if (!finish) {
-    return reason(problem, standing, best_finish, blame);
+  EarliestFinish found = earliest_finish(problem, standing, best_finish);
+  if (!found.finish) {
+    return reason(*found.look, blame);
   }
-  return cheapest({problem, standing, finish->finish, std::move(finish->look)});
+  return cheapest({problem, standing, *found.finish, std::move(found.look)});
 }
 
 std::optional<Infeasible> what_prevents(const Problem& problem, Blame blame) {
@@ -92,10 +95,8 @@ std::optional<Infeasible> what_prevents(const Problem& problem, Blame blame) {
     const auto* reason = std::get_if<Infeasible>(&rest);
     return reason == nullptr ? std::nullopt : std::optional(*reason);
   }
-  if (earliest_finish(problem, standing, best_finish)) {
-    return std::nullopt;
-  }
-  return reason(problem, standing, best_finish, blame);
+  const EarliestFinish found = earliest_finish(problem, standing, best_finish);
+  return found.finish ? std::nullopt : std::optional(reason(*found.look, blame));
 }
 
 bool has_programme(const Problem& problem) {
@@ -105,7 +106,7 @@ bool has_programme(const Problem& problem) {
   if (all_painted(problem, standing)) {
     return std::holds_alternative<Answer>(only_finish(problem, standing, best_finish));
   }
-  return earliest_finish(problem, standing, best_finish).has_value();
+  return earliest_finish(problem, standing, best_finish).finish.has_value();
 }
 
 }  // namespace basinwright::schedule
