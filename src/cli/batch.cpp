@@ -12,6 +12,9 @@
 #include <string>
 #include <utility>
 #include <variant>
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
 
 #include "batch_work.hpp"
 #include "in_order.hpp"
@@ -223,6 +226,17 @@ Status folder_made(const Request& r) {
   return Status::file;
 }
 
+// What a job gives back, the next one takes. Giving it to the system in between, as glibc does by
+// itself, took a twentieth of the time.
+void keep_freed_memory() {
+#ifdef __GLIBC__
+  constexpr int kept = 64 << 20;
+  constexpr int in_one_piece = 16 << 20;
+  ::mallopt(M_TRIM_THRESHOLD, kept);
+  ::mallopt(M_MMAP_THRESHOLD, in_one_piece);
+#endif
+}
+
 }  // namespace
 
 Status batch(const Request& request) {
@@ -233,6 +247,7 @@ Status batch(const Request& request) {
   complain(worded_problems(request, shared));
   if (refused(request, shared)) return Status::problems;
   if (const Status made = folder_made(request); made != Status::done) return made;
+  keep_freed_memory();
   return Run(request, shared).run();
 }
 

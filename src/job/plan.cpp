@@ -82,6 +82,7 @@ class Planner {
         take_off_only_(now.take_off_only),
         start_fixed_(now.start || job.heading.start) {
     plan_.first_day = start_;
+    if (line_only()) plan_.trace = trace::Trace::none();
     if (now.explain) plan_.trace = trace::Trace::recording();
   }
 

@@ -54,8 +54,14 @@ View::View(const Node& node, std::span<const Field> fields, std::string pointer,
     : node_(&node), fields_(fields), pointer_(std::move(pointer)), context_(&context) {}
 
 std::string View::pointer(std::string_view key) const {
-  if (!by_position_) return pointer_ + "/" + sources::pointer_part(key);
-  return pointer_ + "/" + std::to_string(&row(key) - fields_.data());
+  const std::string part =
+      by_position_ ? std::to_string(&row(key) - fields_.data()) : sources::pointer_part(key);
+  std::string out;
+  out.reserve(pointer_.size() + 1 + part.size());
+  out += pointer_;
+  out += '/';
+  out += part;
+  return out;
 }
 
 const Field& View::row(std::string_view key) const {

@@ -3,6 +3,7 @@
 namespace basinwright::sources {
 
 std::string pointer_part(std::string_view name) {
+  if (name.find_first_of("~/") == std::string_view::npos) return std::string(name);
   std::string out;
   for (const char c : name) {
     if (c == '~') {

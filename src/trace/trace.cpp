@@ -10,6 +10,12 @@ Trace Trace::recording() {
   return trace;
 }
 
+Trace Trace::none() {
+  Trace trace;
+  trace.lists_ = false;
+  return trace;
+}
+
 const Step* Trace::find(std::string_view key) const {
   const auto it = std::ranges::find(steps_, key, &Step::key);
   return it == steps_.end() ? nullptr : &*it;
@@ -61,17 +67,10 @@ void Trace::absorb(const Trace& other, std::span<const Renamed> rules) {
 }
 
 void Trace::list(std::string_view key, Amount value, const sources::Source& source) {
-  const std::size_t hash = std::hash<std::string_view>()(key);
-  for (std::size_t i = 0; i < hashes_.size(); ++i) {
-    if (hashes_[i] == hash && used_[i].key == key) return;
-  }
+  if (std::ranges::find(used_, key, &Used::key) != used_.end()) return;
   constexpr std::size_t usual = 96;
-  if (used_.empty()) {
-    used_.reserve(usual);
-    hashes_.reserve(usual);
-  }
+  if (used_.empty()) used_.reserve(usual);
   used_.push_back({std::string(key), value, source});
-  hashes_.push_back(hash);
 }
 
 }  // namespace basinwright::trace

@@ -95,6 +95,8 @@ class Trace {
  public:
   Trace() = default;
   [[nodiscard]] static Trace recording();
+  /// Off, and no constant is listed: for figures that nobody will ask about.
+  [[nodiscard]] static Trace none();
   [[nodiscard]] bool on() const { return on_; }
   [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
   [[nodiscard]] const Step* find(std::string_view key) const;
@@ -102,7 +104,7 @@ class Trace {
   /// Takes a constant that may be overridden at `key` ("productivity.abrade"), once a key.
   template <class Q>
   Q use(std::string_view key, const sources::Sourced<Q>& constant) {
-    list(key, amount(constant.value), constant.source);
+    if (lists_) list(key, amount(constant.value), constant.source);
     return constant.value;
   }
   /// The constants taken, in the order of first use.
@@ -149,9 +151,9 @@ class Trace {
   void list(std::string_view key, Amount value, const sources::Source& source);
 
   bool on_ = false;
+  bool lists_ = true;
   std::vector<Step> steps_;
   std::vector<Used> used_;
-  std::vector<std::size_t> hashes_;  ///< Of the keys of `used_`: most keys come many times.
 };
 
 }  // namespace basinwright::trace
