@@ -44,68 +44,76 @@ ProgrammeQuestion in_quarters(const ProgrammeQuestion& given) {
   return q;
 }
 
-/// The lengths of the drain for which an answer holds, in quarters, both included.
-struct Drains {
-  std::int64_t from = 0, until = 0;
+/// The first days of jobs and the lengths of their drains, in quarters, for which an answer holds;
+/// the last are included.
+struct Region {
+  dates::Date start, last_start;
+  std::int64_t drain = 0, longest_drain = 0;
+
+  [[nodiscard]] bool holds(dates::Date day, std::int64_t quarters) const {
+    return start <= day && day <= last_start && drain <= quarters && quarters <= longest_drain;
+  }
 };
 
-/// An answer for some lengths of the drain.
+/// An answer and where it holds.
 struct Known {
-  Drains drains;
-  std::string answer;
+  Region region;
+  std::string_view answer;
 };
 
-// Who needs less time for the drain could do all that one who needs more can: the same programmes
-// stand to choice and more. Nothing but the room for it before the next task depends on how long it
-// takes (of equally good programmes the drain starts late, not ends late), so that the best
-// programme stays the best until the drain needs more than that room.
-Drains drains_of(const ProgrammeQuestion& q, const Programme& programme) {
-  if (std::ranges::find(q.work, "drain", &Work::task) == q.work.end())
-    return {0, std::numeric_limits<std::int64_t>::max()};
-  const Drains only{drain_quarters(q), drain_quarters(q)};
-  // A clock that is put on in between makes hours of the clock and hours of work differ.
-  if (!programme.feasible || !q.calendar.clock_changes.empty()) return only;
-  const auto drain = std::ranges::find(programme.bookings, "drain", &Booking::task);
-  const auto next = std::find_if(
-      drain + 1, programme.bookings.end(), [&](const Booking& b) { return b.start >= drain->end; });
-  // Before a coat the shell is vacuumed, which the room would count twice.
-  if (next == programme.bookings.end() || is_outside_chain(next->task)) return only;
-  return {only.from, next->start.quarters() - drain->start.quarters()};
+std::int64_t count_of(dates::Date day) {
+  return day.time_since_epoch().count();
 }
 
-std::vector<Known> known_in(std::string_view bytes) {
-  std::vector<Known> all;
-  for (ByteReader in(bytes); !in.at_end();) {
-    Known& known = all.emplace_back();
-    known.drains = {in.number(), in.number()};
-    known.answer = in.text();
-  }
-  return all;
+dates::Date read_day(ByteReader& in) {
+  return dates::Date(std::chrono::days{in.number()});
 }
 
-std::string bytes_of(const std::vector<Known>& all) {
+Known known_in(std::string_view bytes) {
+  ByteReader in(bytes);
+  Known known;
+  known.region.start = read_day(in);
+  known.region.last_start = read_day(in);
+  known.region.drain = in.number();
+  known.region.longest_drain = in.number();
+  known.answer = in.text();
+  return known;
+}
+
+std::string bytes_of(const Known& known) {
   ByteWriter out;
-  for (const Known& known : all) {
-    out.number(known.drains.from);
-    out.number(known.drains.until);
-    out.text(known.answer);
-  }
+  out.number(count_of(known.region.start));
+  out.number(count_of(known.region.last_start));
+  out.number(known.region.drain);
+  out.number(known.region.longest_drain);
+  out.text(known.answer);
   return out.take();
 }
 
-// What holds for a shorter and for a longer drain holds for all between: the longer it takes, the
-// fewer programmes there are, so that each step of the search says yes up to one length and no from
-// there on.
-void learn(std::vector<Known>& all, Known found) {
-  const auto same = std::ranges::find(all, found.answer, &Known::answer);
-  if (same == all.end()) {
-    constexpr std::size_t most = 8;
-    if (all.size() == most) all.erase(all.begin());
-    all.push_back(std::move(found));
-    return;
-  }
-  same->drains.from = std::min(same->drains.from, found.drains.from);
-  same->drains.until = std::max(same->drains.until, found.drains.until);
+// The longest drain that leaves all else of a programme as it is.
+std::int64_t longest_drain(const ProgrammeQuestion& q, const std::vector<Booking>& bookings) {
+  const auto drain = std::ranges::find(bookings, "drain", &Booking::task);
+  if (drain == bookings.end()) return std::numeric_limits<std::int64_t>::max();
+  const auto next = std::find_if(
+      drain + 1, bookings.end(), [&](const Booking& b) { return b.start >= drain->end; });
+  // Before a coat the shell is vacuumed, which the room would count twice.
+  if (next == bookings.end() || is_outside_chain(next->task)) return drain_quarters(q);
+  return next->start.quarters() - drain->start.quarters();
+}
+
+// Who begins earlier, or needs less time for the drain, could do all that one who begins later or
+// needs more can: the same programmes stand to choice and more. Of equally good ones the pool
+// stands empty least, the tasks up to the drain come last and the others first, whatever the start
+// and the drain. So the best programme stays the best until a start forbids its first work, or a
+// drain does not fit before the next task.
+Region region_of(const ProgrammeQuestion& q, const Programme& programme) {
+  const std::int64_t drain = drain_quarters(q);
+  // A clock that is put on in between makes hours of the clock and hours of work differ, and young
+  // cement is counted from the start.
+  const bool alone =
+      !programme.feasible || !q.calendar.clock_changes.empty() || q.cement_wait > units::Duration();
+  if (alone) return {q.start, q.start, drain, drain};
+  return {q.start, programme.start.date(), drain, longest_drain(q, programme.bookings)};
 }
 
 }  // namespace
@@ -130,21 +138,30 @@ struct Memory::Held {
   }
 
   // The answer to a question under a key, if it is known.
-  std::optional<std::string> recall(const std::string& key, int drain) {
+  std::optional<std::string> recall(const std::string& key, dates::Date start, int drain) {
     const std::scoped_lock hold(lock);
-    for (ByteReader in(programmes.find(key)); !in.at_end();) {
-      const std::int64_t from = in.number(), until = in.number();
-      const std::string_view answer = in.text();
-      if (from <= drain && drain <= until) return std::string(answer);
-    }
-    return {};
+    const std::string_view found = programmes.find(
+        key, [&](std::string_view bytes) { return known_in(bytes).region.holds(start, drain); });
+    if (found.empty()) return {};
+    return std::string(known_in(found).answer);
   }
 
+  // What holds for a shorter and for a longer drain from one start holds for all between: the
+  // longer it takes, the fewer programmes there are, so that each step of the search says yes up to
+  // one length and no from there on. (A later start looks further ahead, and may find more.)
   void remember(const std::string& key, Known found) {
     const std::scoped_lock hold(lock);
-    std::vector<Known> all = known_in(programmes.find(key));
-    learn(all, std::move(found));
-    programmes.put(key, bytes_of(all));
+    const std::string_view like = programmes.find(key, [&](std::string_view bytes) {
+      const Known known = known_in(bytes);
+      return known.answer == found.answer && known.region.start == found.region.start &&
+             known.region.last_start == found.region.last_start;
+    });
+    if (!like.empty()) {
+      const Region& known = known_in(like).region;
+      found.region.drain = std::min(found.region.drain, known.drain);
+      found.region.longest_drain = std::max(found.region.longest_drain, known.longest_drain);
+    }
+    programmes.put(key, bytes_of(found));
   }
 
   std::shared_ptr<const ReadWeather> reading(const SiteWeather& weather, std::uint64_t number) {
@@ -173,15 +190,14 @@ Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t wea
 Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.reasons) return programme(question, weather);
   const std::string key = own_key(question, held_->number(common_key(question, weather)));
-  const int drain = drain_quarters(question);
-  if (const auto known = held_->recall(key, drain)) return unpressed(question, *known);
+  if (const auto known = held_->recall(key, question.start, drain_quarters(question)))
+    return unpressed(question, *known);
   const ProgrammeQuestion asked = in_quarters(question);
   Programme found = programme(asked, weather);
-  auto bytes = pressed(asked, found);
+  const auto bytes = pressed(asked, found);
   if (!bytes) return found;
-  Programme answer = unpressed(question, *bytes);
-  held_->remember(key, {drains_of(asked, found), std::move(*bytes)});
-  return answer;
+  held_->remember(key, {region_of(asked, found), *bytes});
+  return unpressed(question, *bytes);
 }
 
 }  // namespace basinwright::sequence

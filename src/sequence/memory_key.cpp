@@ -196,7 +196,7 @@ std::string common_key(const ProgrammeQuestion& q, std::uint64_t weather_number)
   key.all(weight_of_quarter, weight_of_attendance, most_days, reasons, rework, weather_number);
   key.all(weather.record != nullptr, weather.position, weather.clock_offset, weather.rules);
   key.add(work);
-  // In the other key, or told after a programme is found; a past is asked anew each time.
+  // In the other key or beside it, or told after a programme is found; a past is asked anew.
   static_cast<void>(start), static_cast<void>(past), static_cast<void>(water_visits);
   static_cast<void>(water), static_cast<void>(tap), static_cast<void>(drain_pump);
   return key.take();
@@ -205,7 +205,6 @@ std::string common_key(const ProgrammeQuestion& q, std::uint64_t weather_number)
 std::string own_key(const ProgrammeQuestion& q, std::uint32_t common) {
   ByteWriter key;
   key.number(common);
-  key.number(q.start.time_since_epoch().count());
   const bool etched_at_once = etch_groups(q) == 1;
   for (const Work& work : q.work) {
     if (is_told_after(work)) continue;

@@ -12,7 +12,7 @@ namespace basinwright::sequence {
 /// what is told after a programme is found (the drain's length, the fill and what follows it).
 [[nodiscard]] std::string common_key(const ProgrammeQuestion& question, std::uint64_t weather);
 
-/// The start and the work, in whole quarters, of a question with a common key of this number.
+/// The work, in whole quarters, of a question with a common key of this number.
 [[nodiscard]] std::string own_key(const ProgrammeQuestion& question, std::uint32_t common);
 
 }  // namespace basinwright::sequence

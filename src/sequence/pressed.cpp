@@ -37,12 +37,8 @@ bool follows_the_fill(std::string_view task) {
   return task == "start-up" || task == "handover";
 }
 
-dates::Moment first_moment(const ProgrammeQuestion& q) {
-  return {q.start, 0};
-}
-
 bool press(const ProgrammeQuestion& q, const std::vector<Booking>& bookings, ByteWriter& out) {
-  std::int64_t before = first_moment(q).quarters();
+  std::int64_t before = 0;
   out.number(
       std::ranges::count_if(bookings, [](const Booking& b) { return !follows_the_fill(b.task); }));
   for (const Booking& b : bookings) {
@@ -69,7 +65,7 @@ std::vector<Booking> bookings_in(ByteReader& in, const ProgrammeQuestion& q) {
   const auto count = static_cast<std::size_t>(in.number());
   std::vector<Booking> bookings;
   bookings.reserve(count + 2);
-  std::int64_t before = first_moment(q).quarters();
+  std::int64_t before = 0;
   for (std::size_t i = 0; i < count; ++i) {
     Booking& b = bookings.emplace_back();
     b.task = task_of(q, static_cast<std::size_t>(in.number()));

@@ -16,7 +16,7 @@ namespace basinwright::sequence {
                                                  const Programme& programme);
 
 /// The programme, with the drain as long as the question has it and with what follows the fill.
-/// @param bytes what `pressed` made for a question with the same work, start and weather
+/// @param bytes what `pressed` made for a question with the same work and weather
 [[nodiscard]] Programme unpressed(const ProgrammeQuestion& question, std::string_view bytes);
 
 }  // namespace basinwright::sequence

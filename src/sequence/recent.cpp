@@ -35,16 +35,6 @@ std::size_t Recent::bucket(std::string_view key) const {
   return std::hash<std::string_view>()(key) % last_.size();
 }
 
-std::string_view Recent::find(std::string_view key) const {
-  for (std::uint64_t position = last_[bucket(key)]; holds(position);) {
-    const Head here = head(position);
-    const std::uint64_t text = position + sizeof here;
-    if (bytes(text, here.key) == key) return bytes(text + here.key, here.value);
-    position = here.before;
-  }
-  return {};
-}
-
 void Recent::put(std::string_view key, std::string_view value) {
   const std::size_t size = whole(sizeof(Head) + key.size() + value.size());
   if (size > ring_.size()) return;

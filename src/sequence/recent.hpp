@@ -8,15 +8,27 @@
 
 namespace basinwright::sequence {
 
-/// Bytes by key. What was put first gives way first, once all the room is taken. The room is taken
-/// at once and never grows, so that a long run needs no more memory than a short one.
+/// Values by key, any number to a key. What was put first gives way first, once all the room is
+/// taken. The room is taken at once and never grows, so that a long run needs no more memory than a
+/// short one.
 class Recent {
  public:
   /// @param room bytes for keys and values together
   explicit Recent(std::size_t room);
 
-  /// What was put last under a key, as long as nothing else is put; nothing when it is not there.
-  [[nodiscard]] std::string_view find(std::string_view key) const;
+  /// The last value put under a key that `wanted` takes, as long as nothing else is put; nothing
+  /// when there is none.
+  template <class Wanted>
+  [[nodiscard]] std::string_view find(std::string_view key, Wanted wanted) const {
+    for (std::uint64_t position = last_[bucket(key)]; holds(position);) {
+      const Head here = head(position);
+      const std::uint64_t text = position + sizeof here;
+      const std::string_view value = bytes(text + here.key, here.value);
+      if (bytes(text, here.key) == key && wanted(value)) return value;
+      position = here.before;
+    }
+    return {};
+  }
   /// Takes no value that has no room beside its key.
   void put(std::string_view key, std::string_view value);
 

@@ -11,6 +11,14 @@
 
 using namespace basinwright;
 
+namespace {
+
+std::string_view last(const sequence::Recent& recent, const std::string& key) {
+  return recent.find(key, [](std::string_view) { return true; });
+}
+
+}  // namespace
+
 TEST_CASE("what was put last under a key is found, or nothing is") {
   for (const std::size_t room :
        {std::size_t{0}, std::size_t{100}, std::size_t{1000}, std::size_t{1} << 20U}) {
@@ -24,7 +32,7 @@ TEST_CASE("what was put last under a key is found, or nothing is") {
         const std::string value(dice() % 60, static_cast<char>('a' + dice() % 26));
         recent.put(key, value);
         all[key] = value;
-      } else if (const std::string_view here = recent.find(key); !here.empty()) {
+      } else if (const std::string_view here = last(recent, key); !here.empty()) {
         REQUIRE(here == all[key]);
         ++found;
       } else if (room > 100'000) {
@@ -42,9 +50,22 @@ TEST_CASE("what was put first gives way first") {
   for (int i = 0; i < 25; ++i) recent.put(fmt::format("{:05}", i), std::string(19, 'x'));
   for (int i = 0; i < 25; ++i) {
     INFO(i);
-    CHECK(recent.find(fmt::format("{:05}", i)).empty() == (i < 15));
+    CHECK(last(recent, fmt::format("{:05}", i)).empty() == (i < 15));
   }
   recent.put("large", std::string(1000, 'x'));
-  CHECK(recent.find("large").empty());
-  CHECK(!recent.find("00024").empty());
+  CHECK(last(recent, "large").empty());
+  CHECK(!last(recent, "00024").empty());
+}
+
+TEST_CASE("a key has many values, of which the last that is wanted is found") {
+  sequence::Recent recent(1000);
+  for (const char* value : {"one", "two", "three", "four"}) recent.put("key", value);
+  recent.put("other", "five");
+  const auto of_size = [&](std::size_t size) {
+    return recent.find("key", [size](std::string_view value) { return value.size() == size; });
+  };
+  CHECK(of_size(3) == "two");
+  CHECK(of_size(5) == "three");
+  CHECK(of_size(6).empty());
+  CHECK(last(recent, "key") == "four");
 }

@@ -13,9 +13,8 @@ namespace basinwright::sequence {
 
 /// Remembers programmes by everything they follow from. Amounts of work and water count only as the
 /// whole quarter hours that they come to, so that pools of about one size share a programme, and
-/// one programme serves every length of the drain between those for which it was found and every
-/// length of the fill. May be asked by several threads at once; what it answers never depends on
-/// what it remembers.
+/// one programme serves every length of the fill, and every start and drain that leave it the best.
+/// May be asked by several threads at once; what it answers never depends on what it remembers.
 class Memory {
  public:
   /// @param room bytes for programmes, taken at once; a programme takes some 300
