@@ -257,6 +257,14 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       [](SmallJob& job, Question& q) {
         q.weather.record = nullptr;
         job.system.recoat_max.value = units::hours(13);
+      },
+      // On some starts the etch and its coats are parted by Sunday, on others by nothing.
+      [](SmallJob& job, Question& q) {
+        q.weather.record = nullptr;
+        q.waits.dry.value = units::hours(30);
+        q.waits.coat_within.value = units::hours(60);
+        job.system.recoat_max.value = units::hours(40);
+        q.most_days = 14;
       }};
   std::mt19937 dice(7);
   const int questions = places::some_of(90);
@@ -278,7 +286,7 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       different.insert(anew);
     }
     INFO(different.size() << " programmes");
-    CHECK(different.size() >= (kind < 6 ? 20U : kind < 7 ? 5U : 1U));
+    CHECK(different.size() >= (kind < 6 ? 20U : kind == 7 ? 1U : 5U));
   }
 }
 
