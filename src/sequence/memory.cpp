@@ -138,10 +138,17 @@ struct Memory::Held {
   }
 
   // The answer to a question under a key, if it is known.
-  std::optional<std::string> recall(const std::string& key, dates::Date start, int drain) {
+  /// @param seldom_fits set where another start or drain left no room
+  std::optional<std::string> recall(const std::string& key,
+                                    dates::Date start,
+                                    int drain,
+                                    bool& seldom_fits) {
     const std::scoped_lock hold(lock);
-    const std::string_view found = programmes.find(
-        key, [&](std::string_view bytes) { return known_in(bytes).region.holds(start, drain); });
+    const std::string_view found = programmes.find(key, [&](std::string_view bytes) {
+      const Known known = known_in(bytes);
+      seldom_fits = seldom_fits || !is_feasible(known.answer);
+      return known.region.holds(start, drain);
+    });
     if (found.empty()) return {};
     return std::string(known_in(found).answer);
   }
@@ -190,9 +197,12 @@ Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t wea
 Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.reasons) return programme(question, weather);
   const std::string key = own_key(question, held_->number(common_key(question, weather)));
-  if (const auto known = held_->recall(key, question.start, drain_quarters(question)))
+  bool seldom_fits = false;
+  const int drain = drain_quarters(question);
+  if (const auto known = held_->recall(key, question.start, drain, seldom_fits))
     return unpressed(question, *known);
-  const ProgrammeQuestion asked = in_quarters(question);
+  ProgrammeQuestion asked = in_quarters(question);
+  asked.weather.calendar_first = seldom_fits;
   Programme found = programme(asked, weather);
   const auto bytes = pressed(asked, found);
   if (!bytes) return found;

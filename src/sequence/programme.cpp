@@ -41,7 +41,7 @@ Programme programme_of(const ProgrammeQuestion& question) {
   if (trial.programme) {
     result = std::move(*trial.programme);
   } else {
-    result.blocked_by = why_blocked(question, known, std::move(trial.blocked));
+    result.blocked_by = why_blocked(question, known, std::move(trial));
   }
   result.lost = std::move(lost);
   if (question.past && question.past->look_ahead)

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -15,6 +17,9 @@
 namespace basinwright::sequence {
 namespace {
 
+// Where all work has room, and only the wait for the fill has not.
+constexpr std::string_view after_all_work = "fill";
+
 Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
   Blocked blocked;
   const auto& problem = instance.problem();
@@ -26,7 +31,7 @@ Blocked stuck_at(const Instance& instance, const schedule::Infeasible& reason) {
     blocked.task = problem.units.coats[reason.index];
     if (problem.units.sections.size() > 1) blocked.section = problem.units.sections[reason.section];
   } else {
-    blocked.task = "fill";
+    blocked.task = after_all_work;
   }
   blocked.why =
       reason.rule_conflict ? Blocked::Why::longer_than_any_window : Blocked::Why::no_window_fits;
@@ -76,9 +81,12 @@ schedule::Answer settled(const ProgrammeQuestion& q,
 }
 
 // Ever further ahead, until a look finds a programme (no reason against it), or tells that no later
-// one would.
-template <class Find>
-void look_ever_further(const ProgrammeQuestion& question, Setting setting, Find find) {
+// one would, or there is no hope.
+template <class Find, class Hopeless>
+void look_ever_further(const ProgrammeQuestion& question,
+                       Setting setting,
+                       Find find,
+                       Hopeless hopeless) {
   std::optional<int> enough;
   bool conflict = false;
   int looked = 0;
@@ -94,10 +102,24 @@ void look_ever_further(const ProgrammeQuestion& question, Setting setting, Find 
                      weeks_may_tell(question, setting, instance);
     const std::optional<schedule::Infeasible> reason =
         find(instance, setting, ask ? schedule::Blame::asked : schedule::Blame::none);
-    if (!reason) return;
+    if (!reason || hopeless()) return;
     conflict = reason->rule_conflict;
     enough = days_that_tell(question, setting, instance, *reason);
   }
+}
+
+// Weather only takes hours away: work that finds no room by the calendar alone finds none under it.
+// How soon a coat cures is the weather's too, so that the end of the work tells nothing.
+bool hopeless_by_calendar(const ProgrammeQuestion& question,
+                          const Dropped& dropped,
+                          const Offers& offers,
+                          Trial& trial) {
+  if (trial.calendar_asked || question.past) return false;
+  trial.calendar_asked = true;
+  Trial calendar = search(question, nullptr, dropped, offers);
+  if (calendar.programme) return false;
+  trial.by_calendar = std::move(calendar.blocked);
+  return trial.by_calendar->task != after_all_work;
 }
 
 }  // namespace
@@ -107,23 +129,32 @@ Trial search(const ProgrammeQuestion& question,
              const Dropped& dropped,
              const Offers& offers) {
   Trial trial;
-  look_ever_further(question,
-                    {0, conditions, dropped, offers},
-                    [&](const Instance& instance,
-                        const Setting& setting,
-                        schedule::Blame blame) -> std::optional<schedule::Infeasible> {
-                      const auto solved = schedule::solve(instance.problem(), blame);
-                      if (const auto* reason = std::get_if<schedule::Infeasible>(&solved)) {
-                        trial.blocked = stuck_at(instance, *reason);
-                        return *reason;
-                      }
-                      const auto& answer = std::get<schedule::Answer>(solved);
-                      trial.programme = bookings_of(question,
-                                                    instance,
-                                                    settled(question, instance, answer),
-                                                    starts_by_calendar(question, setting));
-                      return {};
-                    });
+  const auto hopeless = [&] {
+    return conditions != nullptr && hopeless_by_calendar(question, dropped, offers, trial);
+  };
+  if (question.weather.calendar_first && hopeless()) {
+    trial.blocked = *trial.by_calendar;
+    return trial;
+  }
+  look_ever_further(
+      question,
+      {0, conditions, dropped, offers},
+      [&](const Instance& instance,
+          const Setting& setting,
+          schedule::Blame blame) -> std::optional<schedule::Infeasible> {
+        const auto solved = schedule::solve(instance.problem(), blame);
+        if (const auto* reason = std::get_if<schedule::Infeasible>(&solved)) {
+          trial.blocked = stuck_at(instance, *reason);
+          return *reason;
+        }
+        const auto& answer = std::get<schedule::Answer>(solved);
+        trial.programme = bookings_of(question,
+                                      instance,
+                                      settled(question, instance, answer),
+                                      starts_by_calendar(question, setting));
+        return {};
+      },
+      hopeless);
   return trial;
 }
 
@@ -131,13 +162,15 @@ bool fits(const ProgrammeQuestion& question,
           const weather::Conditions* conditions,
           const Dropped& dropped) {
   bool found = false;
-  look_ever_further(question,
-                    {0, conditions, dropped},
-                    [&](const Instance& instance, const Setting&, schedule::Blame blame) {
-                      const auto reason = schedule::what_prevents(instance.problem(), blame);
-                      found = !reason;
-                      return reason;
-                    });
+  look_ever_further(
+      question,
+      {0, conditions, dropped},
+      [&](const Instance& instance, const Setting&, schedule::Blame blame) {
+        const auto reason = schedule::what_prevents(instance.problem(), blame);
+        found = !reason;
+        return reason;
+      },
+      [] { return false; });
   return found;
 }
 

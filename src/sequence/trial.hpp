@@ -12,6 +12,9 @@ namespace basinwright::sequence {
 struct Trial {
   std::optional<Programme> programme;
   Blocked blocked;  ///< Task, section and why; only without a programme.
+  /// Whether the calendar alone was asked on the way, and where it got stuck if it did.
+  bool calendar_asked = false;
+  std::optional<Blocked> by_calendar = {};
 };
 
 /// The earliest programme with something left out.

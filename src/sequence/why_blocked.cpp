@@ -167,16 +167,20 @@ std::vector<WayOut> ways_out(const ProgrammeQuestion& q, const weather::Conditio
 
 Blocked why_blocked(const ProgrammeQuestion& question,
                     const weather::Conditions* conditions,
-                    Blocked stuck) {
+                    Trial trial) {
+  Blocked stuck = std::move(trial.blocked);
   const weather::Conditions* blamed = conditions;
   if (conditions != nullptr) {
-    const Trial by_calendar = search(question, nullptr, {});
-    if (by_calendar.programme) {
-      stuck.why = Blocked::Why::weather;
-    } else {
+    if (!trial.calendar_asked) {
+      const Trial calendar = search(question, nullptr, {});
+      if (!calendar.programme) trial.by_calendar = calendar.blocked;
+    }
+    if (trial.by_calendar) {
       // A conflict of the rules themselves comes before the weather.
-      stuck = by_calendar.blocked;
+      stuck = *trial.by_calendar;
       blamed = nullptr;
+    } else {
+      stuck.why = Blocked::Why::weather;
     }
   }
   if (!question.reasons) {

@@ -5,9 +5,9 @@
 
 namespace basinwright::sequence {
 
-/// @param stuck where the search with everything in place ended
+/// @param trial the search with everything in place
 [[nodiscard]] Blocked why_blocked(const ProgrammeQuestion& question,
                                   const weather::Conditions* conditions,
-                                  Blocked stuck);
+                                  Trial trial);
 
 }  // namespace basinwright::sequence

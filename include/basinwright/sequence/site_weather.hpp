@@ -38,6 +38,9 @@ struct SiteWeather {
   WeatherRules rules;
   /// The record made ready with these rules, where it was; must outlive the question.
   const ReadWeather* read = nullptr;
+  /// Ask first whether the calendar alone leaves room, where it is likely that it does not. No
+  /// answer depends on it.
+  bool calendar_first = false;
 };
 
 }  // namespace basinwright::sequence
