@@ -94,7 +94,10 @@ std::optional<Moment> parse_moment(std::string_view text) {
 }
 
 std::string iso(Moment moment) {
-  return fmt::format("{}T{}", iso(moment.date()), clock(moment));
+  std::string text = iso(moment.date());
+  text += 'T';
+  text += clock(moment);
+  return text;
 }
 
 std::string clock(Moment moment) {

@@ -99,11 +99,11 @@ class ListNotes {
     std::size_t row = 0;
     for (std::size_t i = 0; i < rates_.hire.size(); ++i) {
       const quote::Hire& hire = rates_.hire[i];
-      const std::set<dates::Date> days = hired_days(plan_.programme, hire.task);
+      const std::vector<dates::Date> days = hired_days(plan_.programme, hire.task);
       if (days.empty()) continue;
       const quote::Hired& hired = plan_.hire[row];
       const std::string here = fmt::format("hire.{}.", row++);
-      note_days(t_, here + "days", hired.days, days);
+      note_days(t_, here + "days", hired.days, {days.begin(), days.end()});
       t_.note(here + "total",
               of(hired.total),
               "days * price",

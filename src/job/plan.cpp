@@ -185,7 +185,7 @@ class Planner {
     }
     date_additions(job_.calendar, plan_.programme, plan_.water);
     if (!plan_.programme.feasible) plan_.provisional.emplace_back("no-dates");
-    plan_.waste = waste_of(plan_);
+    if (!line_only()) plan_.waste = waste_of(plan_);
     price_plan(job_,
                rates_,
                line_only() ? std::nullopt : std::optional(now_.today),

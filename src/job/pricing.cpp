@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
 
 #include "basinwright/sitelog/progress.hpp"
 #include "basinwright/units/unit.hpp"
@@ -62,13 +61,16 @@ void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
 
 }  // namespace
 
-std::set<dates::Date> hired_days(const sequence::Programme& programme, const std::string& task) {
-  std::set<dates::Date> days;
+std::vector<dates::Date> hired_days(const sequence::Programme& programme, const std::string& task) {
+  std::vector<dates::Date> days;
   for (const sequence::Booking& b : programme.bookings) {
     const bool abraded_again = task == "abrade" && b.task == sitelog::rework_task;
     if (!task.empty() && b.task != task && !abraded_again) continue;
-    for (const sequence::Worked& w : b.worked) days.insert(w.date);
+    for (const sequence::Worked& w : b.worked) days.push_back(w.date);
   }
+  std::ranges::sort(days);
+  const auto repeated = std::ranges::unique(days);
+  days.erase(repeated.begin(), repeated.end());
   return days;
 }
 

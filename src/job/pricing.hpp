@@ -1,8 +1,8 @@
 #pragma once
 
 #include <optional>
-#include <set>
 #include <string>
+#include <vector>
 
 #include "basinwright/job/plan.hpp"
 #include "basinwright/quote/purchase_memory.hpp"
@@ -22,8 +22,8 @@ void price_plan(const Job& job,
 /// What the rules of the rate book count by.
 [[nodiscard]] quote::Basis basis_of(const Job& job, const Plan& plan);
 
-/// The days on which a task is worked, all days on site where it names none.
-[[nodiscard]] std::set<dates::Date> hired_days(const sequence::Programme& programme,
-                                               const std::string& task);
+/// The days on which a task is worked, in order, all days on site where it names none.
+[[nodiscard]] std::vector<dates::Date> hired_days(const sequence::Programme& programme,
+                                                  const std::string& task);
 
 }  // namespace basinwright::job

@@ -78,6 +78,10 @@ sequence::ReworkRules rework_rules(const RateBook& rates, const Plan& plan) {
 }
 
 void add_reworks(const RateBook& rates, const std::optional<sequence::Past>& past, Plan& plan) {
+  const auto again = [](const sequence::Booking& b) {
+    return b.task == sitelog::rework_task || b.task == sitelog::clean_again_task;
+  };
+  if (std::ranges::none_of(plan.programme.bookings, again)) return;
   const sequence::Productivity& p = rates.productivity;
   const sequence::Booking* first = nullptr;
   const sequence::Booking* cleaned = nullptr;

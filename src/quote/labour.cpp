@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <set>
 
 #include "basinwright/units/unit.hpp"
 
@@ -50,7 +49,7 @@ struct PremiumQuestion {
 std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
   constexpr std::int64_t seconds_in_quarter = 900;
   std::vector<Dearer> all;
-  std::set<dates::Date> days;
+  std::vector<dates::Date> days;
   const auto of_day = [&](dates::Date day) {
     return q.wages.weekday[dates::weekday(day)].millionths - money::whole;
   };
@@ -62,9 +61,12 @@ std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
       const std::int64_t each = seconds_in_quarter * booking.people;
       all.push_back({over, (day.quarters - outside) * each});
       all.push_back({early, outside * each});
-      days.insert(day.date);
+      days.push_back(day.date);
     }
   }
+  std::ranges::sort(days);
+  const auto repeated = std::ranges::unique(days);
+  days.erase(repeated.begin(), repeated.end());
   for (const dates::Date day : days)
     all.push_back({of_day(day), std::llround(q.set_up.in(units::seconds))});
   return all;

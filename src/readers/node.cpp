@@ -29,9 +29,8 @@ diagnostics::Diagnostic diagnostic(const SourceText& source, Complaint complaint
 SourceText::SourceText(std::string file, std::string bytes)
     : file_(std::move(file)), bytes_(std::move(bytes)) {
   line_starts_.push_back(0);
-  for (std::size_t i = 0; i < bytes_.size(); ++i) {
-    if (bytes_[i] == '\n') line_starts_.push_back(i + 1);
-  }
+  for (std::size_t i = bytes_.find('\n'); i != std::string::npos; i = bytes_.find('\n', i + 1))
+    line_starts_.push_back(i + 1);
   scalars_.push_back(0);
   const std::string_view all(bytes_);
   for (std::size_t i = 0; i + block <= all.size(); i += block) {

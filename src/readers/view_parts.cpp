@@ -89,9 +89,12 @@ std::optional<std::pair<std::string_view, View>> View::variant(const Field& fiel
                      fmt::format("{} stands where an object belongs", words(at.kind)));
     return {};
   }
-  std::string choices;
-  for (const Alternative& a : field.alternatives)
-    choices += (choices.empty() ? "" : " ") + std::string(a.kind);
+  const auto choices = [&] {
+    std::string words;
+    for (const Alternative& a : field.alternatives)
+      words += (words.empty() ? "" : " ") + std::string(a.kind);
+    return words;
+  };
   const Node* kind = at.find("kind");
   if (kind == nullptr || kind->kind != Node::Kind::text) {
     const bool missing = kind == nullptr;
@@ -99,15 +102,21 @@ std::optional<std::pair<std::string_view, View>> View::variant(const Field& fiel
                      missing ? at : *kind,
                      where + "/kind",
                      missing ? "The key \"kind\" is missing" : "\"kind\" is a text",
-                     "One of: " + choices + ".");
+                     "One of: " + choices() + ".");
     return {};
   }
-  const Field words_of_kind{
-      .key = "kind", .type = Type::choice, .doc = "Which form this is", .choices = choices};
-  const auto index = choice_of(words_of_kind, *kind, where + "/kind", *context_);
-  if (!index) return {};
-  const Alternative& chosen = field.alternatives[*index];
-  auto fields = std::make_shared<std::vector<Field>>(chosen.fields.begin(), chosen.fields.end());
+  const auto of_kind = std::ranges::find(field.alternatives, kind->text, &Alternative::kind);
+  if (of_kind == field.alternatives.end()) {
+    const std::string known = choices();
+    const Field words_of_kind{
+        .key = "kind", .type = Type::choice, .doc = "Which form this is", .choices = known};
+    static_cast<void>(choice_of(words_of_kind, *kind, where + "/kind", *context_));
+    return {};
+  }
+  const Alternative& chosen = *of_kind;
+  auto fields = std::make_shared<std::vector<Field>>();
+  fields->reserve(chosen.fields.size() + field.fields.size() + 1);
+  fields->insert(fields->end(), chosen.fields.begin(), chosen.fields.end());
   fields->insert(fields->end(), field.fields.begin(), field.fields.end());
   fields->push_back({.key = "kind", .type = Type::text, .doc = "Which form this is"});
   View view(at, *fields, std::move(where), *context_);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numbers>
+#include <utility>
 
 #include "crossing.hpp"
 
@@ -113,9 +114,10 @@ void add_flat(Surfaces& made, Flat flat) {
   if (!flat.loop.empty()) made.flats.push_back(std::move(flat));
 }
 
-void add_floor(Surfaces& made, const Model& model) {
-  for (const Cell& cell : model.cells) {
-    add_flat(made, {Face::floor, geometry::clip(model.outline(), cell.sides), cell.depth, 1.0});
+void add_floor(Surfaces& made, const Model& model, std::vector<Loop> floors) {
+  for (std::size_t i = 0; i < floors.size(); ++i) {
+    const Cell& cell = model.cells[i];
+    add_flat(made, {Face::floor, std::move(floors[i]), cell.depth, 1.0});
     for (const Footprint& f : model.footprints) {
       if (f.parent >= 0) continue;
       add_flat(made, {Face::floor, geometry::clip(f.loop, cell.sides), cell.depth, -1.0});
@@ -152,9 +154,21 @@ void add(Sums& sums, Face face, double area) {
 
 }  // namespace
 
+std::vector<Loop> floors_of(const Model& model) {
+  std::vector<Loop> floors;
+  floors.reserve(model.cells.size());
+  for (const Cell& cell : model.cells)
+    floors.push_back(geometry::clip(model.outline(), cell.sides));
+  return floors;
+}
+
 Surfaces surfaces_of(const Model& model) {
+  return surfaces_of(model, floors_of(model));
+}
+
+Surfaces surfaces_of(const Model& model, std::vector<Loop> floors) {
   Surfaces made;
-  add_floor(made, model);
+  add_floor(made, model, std::move(floors));
   add_tops(made, model);
   add_walls(made, model);
   for (std::size_t i = 0; i < model.footprints.size(); ++i) add_risers(made, model, i);

@@ -33,7 +33,12 @@ struct Surfaces {
   std::vector<Upright> uprights;
 };
 
+/// The outline cut to each of the floor's cells, in their order; empty where a cell has none of it.
+[[nodiscard]] std::vector<geometry::Loop> floors_of(const Model& model);
+
 [[nodiscard]] Surfaces surfaces_of(const Model& model);
+/// @param floors what `floors_of` gave for the model
+[[nodiscard]] Surfaces surfaces_of(const Model& model, std::vector<geometry::Loop> floors);
 
 /// What the faces come to.
 struct Sums {

@@ -117,12 +117,13 @@ Model model_of(const Pool& pool, Ground ground, std::vector<Cell> cells) {
   return model;
 }
 
-void find_depths(Survey& survey) {
+void find_depths(const std::vector<Loop>& floors, Survey& survey) {
   survey.shallowest = 1e300;
   survey.deepest = -1e300;
-  for (const Cell& cell : survey.model.cells) {
-    const Loop part = geometry::clip(survey.model.outline(), cell.sides);
+  for (std::size_t i = 0; i < floors.size(); ++i) {
+    const Loop& part = floors[i];
     if (part.empty()) continue;
+    const Cell& cell = survey.model.cells[i];
     const geometry::Plane height = geometry::level_plane(0.0) - cell.depth;
     survey.shallowest = std::min(survey.shallowest, geometry::lowest(part, cell.depth).value);
     survey.deepest = std::max(survey.deepest, -geometry::lowest(part, height).value);
@@ -156,8 +157,9 @@ std::optional<Survey> checked(const Pool& pool, Findings& findings) {
   check_cover(pool, made, findings);
   if (findings.refusals() != before_cover) return std::nullopt;
   if (!findings.fine()) made.model.footprints.clear();  // look for further faults without them
-  find_depths(made);
-  made.surfaces = surfaces_of(made.model);
+  std::vector<Loop> floors = floors_of(made.model);
+  find_depths(floors, made);
+  made.surfaces = surfaces_of(made.model, std::move(floors));
   check_band(made, findings);
   check_cove(made, findings);
   check_lean(pool, made, findings);

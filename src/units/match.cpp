@@ -94,8 +94,15 @@ class Spellings {
       for (const UnitName& name : names_of(kind)) add(name, kind);
     }
   }
-  [[nodiscard]] const std::vector<Spelling>& beginning(std::string_view text) const {
-    return lists_[first_byte(text)];
+  /// Those that `text` may begin with by its first two bytes.
+  template <class Use>
+  void beginning(std::string_view text, Use use) const {
+    const Lists& lists = lists_[first_byte(text)];
+    for (const Spelling& one : lists.short_ones) use(one);
+    if (text.size() < 2 || !letter(text[1])) return;
+    for (const Spelling& one : lists.long_ones) {
+      if (lower(one.text[1]) == lower(text[1])) use(one);
+    }
   }
 
  private:
@@ -103,11 +110,16 @@ class Spellings {
     each_spelling(name, [&](std::string_view one) {
       const bool strict = one.starts_with('=');
       if (strict) one.remove_prefix(1);
-      lists_[first_byte(one)].push_back({one, strict, &name, kind});
+      Lists& lists = lists_[first_byte(one)];
+      const bool goes_on = one.size() > 1 && letter(one[1]);
+      (goes_on ? lists.long_ones : lists.short_ones).push_back({one, strict, &name, kind});
     });
   }
 
-  std::array<std::vector<Spelling>, 256> lists_;
+  struct Lists {
+    std::vector<Spelling> short_ones, long_ones;  ///< The second byte is no letter; is one.
+  };
+  std::array<Lists, 256> lists_;
 };
 
 }  // namespace
@@ -116,17 +128,14 @@ NameMatch match_name(std::string_view text, Kind wanted, Case letters) {
   static const Spellings spellings;
   NameMatch best;
   if (text.empty()) return best;
-  for (const Spelling& one : spellings.beginning(text)) {
-    // Most differ in the second letter, if not at the end.
-    const bool letters_follow = one.text.size() > 1 && letter(one.text[1]);
-    if (letters_follow && (text.size() < 2 || lower(text[1]) != lower(one.text[1]))) continue;
+  spellings.beginning(text, [&](const Spelling& one) {
     const bool exact = one.strict && letters == Case::as_listed;
     const std::size_t length = spelled_length(text, one.text, exact);
     const bool nearer = length == best.length && one.kind == wanted && best.kind != wanted;
-    if (length == 0 || (length <= best.length && !nearer)) continue;
+    if (length == 0 || (length <= best.length && !nearer)) return;
     if (ends_as_word(text.substr(0, length), text.substr(length)))
       best = {one.name, one.kind, length};
-  }
+  });
   return best;
 }
 
