@@ -71,9 +71,12 @@ void add_problem(Object& line, const Outcome& outcome, const Subject* subject) {
 }  // namespace
 
 Object batch_line(const Outcome& outcome, const Subject* subject) {
-  Object line{{"status", outcome.status},
-              {"outcome", outcome_word(outcome.status, subject)},
-              {"job", outcome.job}};
+  constexpr std::size_t members = 14;
+  Object line;
+  line.reserve(members);
+  line.emplace_back("status", outcome.status);
+  line.emplace_back("outcome", outcome_word(outcome.status, subject));
+  line.emplace_back("job", outcome.job);
   add_plan(line, subject);
   add_problem(line, outcome, subject);
   line.emplace_back("digest", outcome.digest);

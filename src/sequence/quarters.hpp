@@ -32,12 +32,18 @@ class OpenSlots {
       : rank_(open.size() + 1),
         position_(open.size() -
                   static_cast<std::size_t>(std::count(open.begin(), open.end(), char{0}))) {
-    std::size_t rank = 0;
-    for (std::size_t s = 0; s < open.size(); ++s) {
-      rank_[s] = static_cast<std::int32_t>(rank);
-      if (open[s] != 0) position_[rank++] = static_cast<std::int32_t>(s);
+    std::int32_t rank = 0;
+    const auto slot = [&](auto at) { return static_cast<std::size_t>(at - open.begin()); };
+    for (auto at = open.begin(); at != open.end();) {
+      const auto opens = std::find_if(at, open.end(), [](char on) { return on != 0; });
+      std::fill(rank_.data() + slot(at), rank_.data() + slot(opens), rank);
+      at = std::find(opens, open.end(), char{0});
+      for (std::size_t s = slot(opens); s < slot(at); ++s) {
+        position_[static_cast<std::size_t>(rank)] = static_cast<std::int32_t>(s);
+        rank_[s] = rank++;
+      }
     }
-    rank_.back() = static_cast<std::int32_t>(rank);
+    rank_.back() = rank;
   }
   /// All of them, ascending.
   [[nodiscard]] const std::vector<std::int32_t>& all() const { return position_; }
