@@ -69,7 +69,7 @@ std::optional<double> JobStream::share_read() const {
   return read < 0 || read > size || size <= 0 ? std::nullopt : std::optional(read / size);
 }
 
-// Whatever is there, not a buffer full: who writes line by line wants answers line by line.
+// Whatever is there: nobody waits at a pipe for a buffer full.
 bool JobStream::read_on() {
   constexpr std::size_t at_once = 1U << 16U;
   read_.resize(at_once);

@@ -153,11 +153,12 @@ class LineWriter {
   void put(std::int64_t number) { out_ += std::to_string(number); }
   void put(double number) { out_ += tree_of(number).dump(); }
   void put(const std::string& words) {
-    const auto plain = [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; };
+    constexpr char quote = '\x22', escape = '\x5c';
+    const auto plain = [](char c) { return c >= ' ' && c <= '~' && c != quote && c != escape; };
     if (std::ranges::all_of(words, plain)) {
-      out_ += '"';
+      out_ += quote;
       out_ += words;
-      out_ += '"';
+      out_ += quote;
     } else {
       out_ += tree_of(words).dump();
     }

@@ -188,6 +188,28 @@ P
 grep -qE '[1-4] of 4 jobs, [0-9]+ a second, [0-9]+ s left' told || fail "no progress on a terminal: $(cat told)"
 grep -q 'a second' err && fail "progress without a terminal"
 
+# Lines of any length, about the size that is read at once; the last without an end; a NUL; one that is too long.
+/usr/bin/python3 - "$program" "$job" <<'P' || fail "lines of some length are read otherwise"
+import json, subprocess, sys
+job = json.dumps(json.load(open(sys.argv[2])))
+block = 1 << 16
+lengths = [block + d - len(job) for d in (-2, -1, 0, 1)] + [2 * block - 1, 3 * block + 5, 0, 1]
+lines = [job + " " * n for n in lengths]
+def run(data):
+    got = subprocess.run([sys.argv[1], "batch", "-", "--today", "2027-01-04", "--quiet"], input=data, capture_output=True)
+    return [json.loads(line) for line in got.stdout.splitlines()]
+for end in ("\n", "\r\n", "\n \n\n"):
+    for last in (end, ""):
+        out = run((end.join(lines) + last).encode())
+        assert [r["number"] for r in out] == [out[0]["number"]] * len(lines), (end, last, len(out))
+        assert len({r["total"] for r in out}) == 1 and out[0]["total"], out[0]
+        step = 3 if len(end) > 2 else 1
+        assert [r["job"] for r in out] == [f"line {1 + step * i}" for i in range(len(lines))], [r["job"] for r in out]
+out = run((job + "\n" + job[:300] + "\0" + job[300:] + "\n" + job + " " * (17 << 20) + "\n" + job).encode())
+assert [r["status"] for r in out] == [out[0]["status"], 1, 1, out[0]["status"]], [r["status"] for r in out]
+assert "NUL" in out[1]["problem"] and "16 MiB" in out[2]["problem"], (out[1]["problem"], out[2]["problem"])
+P
+
 # Readers that leave, disks that are full.
 "$program" batch - --today 2027-01-04 <jobs.ndjson 2>/dev/null | head -n 1 >/dev/null
 [ "${PIPESTATUS[0]}" -le 1 ] || fail "a reader that leaves is an error: ${PIPESTATUS[0]}"

@@ -276,7 +276,8 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       Question q = job.question();
       kinds[kind](job, q);
       q.drain_pump = q.water / units::minutes(1 + static_cast<int>(dice() % 1800));
-      q.start += std::chrono::days{dice() % 9};
+      q.start += std::chrono::days{dice() % 16};
+      if (dice() % 2 == 0) q.temperatures[4] = units::celsius(10);
       q.tap = q.water / units::minutes(1 + static_cast<int>(dice() % 6000));
       INFO("kind " << kind << ", start " << dates::iso(q.start) << ", drained in "
                    << (q.water / q.drain_pump).in(units::hours) << " h, filled in "
