@@ -108,18 +108,21 @@ std::int64_t longest_drain(const ProgrammeQuestion& q, const std::vector<Booking
 // drain does not fit before the next task.
 Region region_of(const ProgrammeQuestion& q, const Programme& programme) {
   const std::int64_t drain = drain_quarters(q);
-  // A clock that is put on in between makes hours of the clock and hours of work differ, and young
-  // cement is counted from the start.
-  const bool alone =
-      !programme.feasible || !q.calendar.clock_changes.empty() || q.cement_wait > units::Duration();
+  // A clock that is put on in between makes hours of the clock and hours of work differ; young
+  // cement is counted from the start; and without the wait for the dryness test a first coat may
+  // come so soon that it matters from when on rain is looked at.
+  const bool rain_counts = q.weather.record != nullptr &&
+                           std::ranges::find(q.work, "dryness-test", &Work::task) == q.work.end();
+  const bool alone = !programme.feasible || !q.calendar.clock_changes.empty() ||
+                     q.cement_wait > units::Duration() || rain_counts;
   if (alone) return {q.start, q.start, drain, drain};
   return {q.start, programme.start.date(), drain, longest_drain(q, programme.bookings)};
 }
 
 }  // namespace
 
-struct Memory::Held {
-  explicit Held(std::size_t room) : programmes(room) {}
+struct Memory::Store {
+  explicit Store(std::size_t room) : programmes(room) {}
 
   std::mutex lock;
   Recent programmes;
@@ -182,13 +185,13 @@ struct Memory::Held {
   }
 };
 
-Memory::Memory(std::size_t room) : held_(std::make_unique<Held>(room)) {}
+Memory::Memory(std::size_t room) : store_(std::make_unique<Store>(room)) {}
 Memory::~Memory() = default;
 
 Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.weather.record == nullptr || question.weather.record->empty())
     return sequence::programme(question);
-  const auto read = held_->reading(question.weather, weather);
+  const auto read = store_->reading(question.weather, weather);
   ProgrammeQuestion asked = question;
   asked.weather.read = read.get();
   return sequence::programme(asked);
@@ -196,17 +199,17 @@ Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t wea
 
 Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.reasons) return programme(question, weather);
-  const std::string key = own_key(question, held_->number(common_key(question, weather)));
+  const std::string key = own_key(question, store_->number(common_key(question, weather)));
   bool seldom_fits = false;
   const int drain = drain_quarters(question);
-  if (const auto known = held_->recall(key, question.start, drain, seldom_fits))
+  if (const auto known = store_->recall(key, question.start, drain, seldom_fits))
     return unpressed(question, *known);
   ProgrammeQuestion asked = in_quarters(question);
   asked.weather.calendar_first = seldom_fits;
   Programme found = programme(asked, weather);
   const auto bytes = pressed(asked, found);
   if (!bytes) return found;
-  held_->remember(key, {region_of(asked, found), *bytes});
+  store_->remember(key, {region_of(asked, found), *bytes});
   return unpressed(question, *bytes);
 }
 

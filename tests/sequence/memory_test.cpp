@@ -249,6 +249,19 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
         q.calendar.clock_changes = {{dates::Moment(day("2027-05-11"), 8), 60}};
       },
       [](SmallJob&, Question& q) { q.cement_wait = units::days(5); },
+      // Painted soon after the start: a late start does not see the rain of the evening before.
+      [](SmallJob& job, Question& q) {
+        job.system.limits.dry_before.value = units::hours(1);
+        q.waits.dry.value = units::hours(60);
+        for (int h = 0; h < 6 * 24; ++h) {
+          weather::Hour now = fine();
+          now.rain->value = units::millimetres(h == 42 ? 3 : 0);
+          job.record.put(hour("2027-05-09T00:00") + h, now);
+        }
+        std::erase_if(q.work, [](const sequence::Work& w) {
+          return w.task == "dryness-test" || w.task == "degrease";
+        });
+      },
       // No dates, or none any more when the drain takes long.
       [](SmallJob&, Question& q) {
         q.weather.record = nullptr;
@@ -276,8 +289,8 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       Question q = job.question();
       kinds[kind](job, q);
       q.drain_pump = q.water / units::minutes(1 + static_cast<int>(dice() % 1800));
-      q.start += std::chrono::days{dice() % 16};
-      if (dice() % 2 == 0) q.temperatures[4] = units::celsius(10);
+      q.start += std::chrono::days{dice() % (kind % 2 == 0 ? 4 : 16)};
+      if (dice() % 4 == 0) q.temperatures[4] = units::celsius(10);
       q.tap = q.water / units::minutes(1 + static_cast<int>(dice() % 6000));
       INFO("kind " << kind << ", start " << dates::iso(q.start) << ", drained in "
                    << (q.water / q.drain_pump).in(units::hours) << " h, filled in "
@@ -287,7 +300,7 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       different.insert(anew);
     }
     INFO(different.size() << " programmes");
-    CHECK(different.size() >= (kind < 6 ? 20U : kind == 7 ? 1U : 5U));
+    CHECK(different.size() >= (kind < 7 ? 20U : kind == 8 ? 1U : 5U));
   }
 }
 

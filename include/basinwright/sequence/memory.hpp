@@ -35,8 +35,8 @@ class Memory {
   static constexpr std::size_t usual_room = 12 << 20;
 
  private:
-  struct Held;
-  std::unique_ptr<Held> held_;
+  struct Store;
+  std::unique_ptr<Store> store_;
 };
 
 }  // namespace basinwright::sequence
