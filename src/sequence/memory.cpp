@@ -128,6 +128,7 @@ struct Memory::Store {
   Recent programmes;
   std::unordered_map<std::string, std::uint32_t> numbers;  ///< Of what many jobs have in common.
   std::uint32_t last_number = 0;
+  std::size_t looked_for = 0;
   /// By number and shell lag.
   std::map<std::pair<std::uint64_t, units::Duration>, std::shared_ptr<const ReadWeather>> read;
 
@@ -152,8 +153,9 @@ struct Memory::Store {
       seldom_fits = seldom_fits || !is_feasible(known.answer);
       return known.region.holds(start, drain);
     });
-    if (found.empty()) return {};
-    return std::string(known_in(found).answer);
+    if (!found.empty()) return std::string(known_in(found).answer);
+    ++looked_for;
+    return {};
   }
 
   // What holds for a shorter and for a longer drain from one start holds for all between: the
@@ -211,6 +213,11 @@ Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather
   if (!bytes) return found;
   store_->remember(key, {region_of(asked, found), *bytes});
   return unpressed(question, *bytes);
+}
+
+std::size_t Memory::looked_for() const {
+  const std::scoped_lock hold(store_->lock);
+  return store_->looked_for;
 }
 
 }  // namespace basinwright::sequence

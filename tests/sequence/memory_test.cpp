@@ -22,7 +22,7 @@ namespace {
 using Question = sequence::ProgrammeQuestion;
 
 std::string told(const sequence::Programme& p) {
-  std::string out = fmt::format("{} {} {} {} {} {} {} {} {} {} {} {} {} {}\n",
+  std::string out = fmt::format("{} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {}\n",
                                 p.feasible,
                                 dates::iso(p.start),
                                 dates::iso(p.refill_done),
@@ -36,7 +36,12 @@ std::string told(const sequence::Programme& p) {
                                 static_cast<int>(p.weather),
                                 p.hardener ? static_cast<int>(p.hardener->kind) : -1,
                                 p.rain_before_drain ? p.rain_before_drain->si() : -1.0,
-                                p.blocked_by ? p.blocked_by->task : "");
+                                p.blocked_by ? p.blocked_by->task : "",
+                                dates::iso(p.fill_start),
+                                dates::iso(p.weather_until),
+                                p.climatology_beyond,
+                                p.rain_after_test ? dates::iso(*p.rain_after_test) : "",
+                                p.hardener ? p.hardener->low.si() - p.hardener->high.si() : 0.0);
   for (const sequence::Booking& b : p.bookings) {
     out += fmt::format("{} {} {} {} {} {}",
                        b.task,
@@ -301,6 +306,89 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
     }
     INFO(different.size() << " programmes");
     CHECK(different.size() >= (kind < 7 ? 20U : kind == 8 ? 1U : 5U));
+  }
+}
+
+TEST_CASE("what is known is not looked for again, up to the last start and the longest drain") {
+  SmallJob job = drained_job();
+  const auto asked = [&](dates::Date start, std::int64_t drain) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.start = start;
+    q.drain_pump = q.water / (units::minutes(15) * static_cast<double>(drain));
+    return q;
+  };
+  // A start and a drain that leave something open both ways.
+  dates::Date first, last;
+  std::int64_t drain = 0, longest = 0;
+  for (int i = 0; i < 7 * 8 && (first == last || drain == longest); ++i) {
+    first = day("2027-05-10") + std::chrono::days{i % 7};
+    drain = 20 + 5 * (i / 7);
+    const sequence::Programme found = sequence::programme(asked(first, drain));
+    last = found.start.date();
+    longest =
+        booking(found, "degrease").start.quarters() - booking(found, "drain").start.quarters();
+  }
+  REQUIRE(first < last);
+  REQUIRE(drain < longest);
+  const auto is_known = [&](const Question& q) {
+    sequence::Memory memory;
+    static_cast<void>(brief_of(memory, asked(first, drain)));
+    static_cast<void>(brief_of(memory, q));
+    return memory.looked_for() == 1;
+  };
+  CHECK(is_known(asked(first, drain)));
+  CHECK(is_known(asked(last, longest)));
+  CHECK(is_known(asked(first, longest)));
+  CHECK(is_known(asked(last, drain)));
+  CHECK(!is_known(asked(last + std::chrono::days{1}, drain)));
+  CHECK(!is_known(asked(first, longest + 1)));
+  CHECK(!is_known(asked(first - std::chrono::days{1}, drain)));
+  CHECK(!is_known(asked(first, drain - 1)));
+  Question others = asked(first, drain);
+  others.work[2].people = 2;  // As many quarters by another crew.
+  others.work[2].person_hours *= 2.0;
+  CHECK(!is_known(others));
+  Question alike = asked(first, drain);
+  alike.work[2].person_hours += units::minutes(-3);
+  alike.tap *= 0.3;
+  alike.water_visits = 5;
+  CHECK(is_known(alike));
+}
+
+TEST_CASE("what fits for no drain of two fits for none between") {
+  SmallJob job = drained_job();
+  job.system.recoat_max.value = units::hours(13);
+  const auto asked = [&](int drain, int days) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.start += std::chrono::days{days};
+    q.drain_pump = q.water / (units::minutes(15) * drain);
+    return q;
+  };
+  sequence::Memory memory;
+  REQUIRE(!brief_of(memory, asked(20, 0)).feasible);
+  REQUIRE(!brief_of(memory, asked(40, 0)).feasible);
+  CHECK(memory.looked_for() == 2);
+  CHECK(!brief_of(memory, asked(33, 0)).feasible);
+  CHECK(memory.looked_for() == 2);
+  CHECK(!brief_of(memory, asked(41, 0)).feasible);
+  CHECK(memory.looked_for() == 3);
+  CHECK(!brief_of(memory, asked(33, 1)).feasible);
+  CHECK(memory.looked_for() == 4);
+}
+
+TEST_CASE("where reasons are asked for, nothing is left out") {
+  SmallJob job = drained_job();
+  sequence::Memory memory;
+  for (const int most_days : {60, 5}) {
+    job.most_days = most_days;
+    for (int round = 0; round < 2; ++round) {
+      Question q = job.question();
+      CHECK(told(memory.brief(q, 1)) == told(sequence::programme(q)));
+      q.reasons = false;
+      CHECK(told(memory.brief(q, 1)) == briefly_anew(q));
+    }
   }
 }
 

@@ -32,6 +32,9 @@ class Memory {
   /// unless the job has begun or reasons are asked for.
   [[nodiscard]] Programme brief(const ProgrammeQuestion& question, std::uint64_t weather);
 
+  /// How many brief programmes were not remembered, and looked for.
+  [[nodiscard]] std::size_t looked_for() const;
+
   static constexpr std::size_t usual_room = 12 << 20;
 
  private:
