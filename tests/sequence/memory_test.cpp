@@ -82,6 +82,7 @@ const std::vector<Change> of_the_job{
     [](SmallJob&, Question& q) { q.work[0].person_hours += units::minutes(20); },
     [](SmallJob&, Question& q) { q.work[2].person_hours += units::minutes(20); },
     [](SmallJob&, Question& q) { q.work[2].people = 2; },
+    [](SmallJob&, Question& q) { q.work[0].person_hours = units::minutes(10); },
     [](SmallJob&, Question& q) { q.work[0].person_hours = units::hours(14); },
     [](SmallJob&, Question& q) { q.work[0].person_hours = units::hours(14.2); },
     [](SmallJob&, Question& q) {
