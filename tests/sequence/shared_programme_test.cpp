@@ -1,0 +1,172 @@
+// One programme for many starts, drains and fills, held against the same questions asked anew, and
+// how far each reaches.
+#include "basinwright/sequence/memory.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <random>
+#include <set>
+#include <vector>
+
+#include "remembered.hpp"
+#include "support/catch.hpp"
+#include "support/places.hpp"
+
+using namespace basinwright;
+using namespace remembered;
+using namespace small_job;
+using namespace weather_making;
+
+namespace {
+
+using Change = std::function<void(SmallJob&, Question&)>;
+
+/// What may decide which programmes are shared. The last three have no dates, or none on some days.
+const std::vector<Change> kinds{
+    [](SmallJob&, Question& q) { q.weather.record = nullptr; },
+    [](SmallJob&, Question&) {},
+    // Washed on the day of the drain, if that is short.
+    [](SmallJob&, Question& q) { q.weight_of_attendance = 1'000'000; },
+    [](SmallJob&, Question& q) {
+      q.weather.record = nullptr;
+      q.work.erase(q.work.begin() + 2);
+    },
+    [](SmallJob&, Question& q) {
+      q.calendar.clock_changes = {{dates::Moment(day("2027-05-11"), 8), 60}};
+    },
+    [](SmallJob&, Question& q) { q.cement_wait = units::days(5); },
+    // Painted soon after the start: a late start does not see the rain of the evening before.
+    [](SmallJob& job, Question& q) {
+      job.system.limits.dry_before.value = units::hours(1);
+      q.waits.dry.value = units::hours(60);
+      for (int h = 0; h < 6 * 24; ++h) {
+        weather::Hour now = fine();
+        now.rain->value = units::millimetres(h == 42 ? 3 : 0);
+        job.record.put(hour("2027-05-09T00:00") + h, now);
+      }
+      std::erase_if(q.work, [](const sequence::Work& w) {
+        return w.task == "dryness-test" || w.task == "degrease";
+      });
+    },
+    // Nothing between the drain and the coats, which are vacuumed before.
+    [](SmallJob&, Question& q) {
+      q.weather.record = nullptr;
+      std::erase_if(q.work, [](const sequence::Work& w) {
+        return w.task == "dryness-test" || w.task == "degrease" || w.task == "etch-walls";
+      });
+      q.work.insert(q.work.begin() + 2, {"vacuum", "", units::hours(1), 1, 1});
+    },
+    // No dates, or none any more when the drain takes long.
+    [](SmallJob&, Question& q) {
+      q.weather.record = nullptr;
+      q.most_days = 15;
+    },
+    [](SmallJob& job, Question& q) {
+      q.weather.record = nullptr;
+      job.system.recoat_max.value = units::hours(13);
+    },
+    // On some starts the etch and its coats are parted by Sunday, on others by nothing.
+    [](SmallJob& job, Question& q) {
+      q.weather.record = nullptr;
+      q.waits.dry.value = units::hours(30);
+      q.waits.coat_within.value = units::hours(60);
+      job.system.recoat_max.value = units::hours(40);
+      q.most_days = 14;
+    }};
+
+}  // namespace
+
+TEST_CASE("one programme serves every start, drain and fill for which it is the best") {
+  std::mt19937 dice(7);
+  const int questions = places::some_of(90);
+  for (std::size_t kind = 0; kind < kinds.size(); ++kind) {
+    sequence::Memory memory;
+    std::set<std::string> different;
+    for (int i = 0; i < questions; ++i) {
+      SmallJob job = drained_job();
+      Question q = job.question();
+      kinds[kind](job, q);
+      q.drain_pump = q.water / units::minutes(1 + static_cast<int>(dice() % 1800));
+      q.start += std::chrono::days{dice() % (kind % 2 == 0 ? 4 : 16)};
+      if (dice() % 4 == 0) q.temperatures[4] = units::celsius(10);
+      q.tap = q.water / units::minutes(1 + static_cast<int>(dice() % 6000));
+      INFO("kind " << kind << ", start " << dates::iso(q.start) << ", drained in "
+                   << (q.water / q.drain_pump).in(units::hours) << " h, filled in "
+                   << (q.water / q.tap).in(units::hours) << " h");
+      const std::string anew = briefly_anew(q);
+      CHECK(told(brief_of(memory, q)) == anew);
+      different.insert(anew);
+    }
+    INFO(different.size() << " programmes");
+    CHECK(different.size() >= (kind < 8 ? 20U : kind == 9 ? 1U : 3U));
+  }
+}
+
+TEST_CASE("what is known is not looked for again, up to the last start and the longest drain") {
+  SmallJob job = drained_job();
+  const auto asked = [&](dates::Date start, std::int64_t drain) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.start = start;
+    q.drain_pump = q.water / (units::minutes(15) * static_cast<double>(drain));
+    return q;
+  };
+  // A start and a drain that leave something open both ways.
+  dates::Date first, last;
+  std::int64_t drain = 0, longest = 0;
+  for (int i = 0; i < 7 * 8 && (first == last || drain == longest); ++i) {
+    first = day("2027-05-10") + std::chrono::days{i % 7};
+    drain = 20 + 5 * (i / 7);
+    const sequence::Programme found = sequence::programme(asked(first, drain));
+    last = found.start.date();
+    longest =
+        booking(found, "degrease").start.quarters() - booking(found, "drain").start.quarters();
+  }
+  REQUIRE(first < last);
+  REQUIRE(drain < longest);
+  const auto is_known = [&](const Question& q) {
+    sequence::Memory memory;
+    static_cast<void>(brief_of(memory, asked(first, drain)));
+    static_cast<void>(brief_of(memory, q));
+    return memory.looked_for() == 1;
+  };
+  CHECK(is_known(asked(first, drain)));
+  CHECK(is_known(asked(last, longest)));
+  CHECK(is_known(asked(first, longest)));
+  CHECK(is_known(asked(last, drain)));
+  CHECK(!is_known(asked(last + std::chrono::days{1}, drain)));
+  CHECK(!is_known(asked(first, longest + 1)));
+  CHECK(!is_known(asked(first - std::chrono::days{1}, drain)));
+  CHECK(!is_known(asked(first, drain - 1)));
+  Question others = asked(first, drain);
+  others.work[2].people = 2;  // As many quarters by another crew.
+  others.work[2].person_hours *= 2.0;
+  CHECK(!is_known(others));
+  Question alike = asked(first, drain);
+  alike.work[2].person_hours += units::minutes(-3);
+  alike.tap *= 0.3;
+  alike.water_visits = 5;
+  CHECK(is_known(alike));
+}
+
+TEST_CASE("what fits for no drain of two fits for none between") {
+  SmallJob job = drained_job();
+  job.system.recoat_max.value = units::hours(13);
+  const auto asked = [&](int drain, int days) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.start += std::chrono::days{days};
+    q.drain_pump = q.water / (units::minutes(15) * drain);
+    return q;
+  };
+  sequence::Memory memory;
+  REQUIRE(!brief_of(memory, asked(20, 0)).feasible);
+  REQUIRE(!brief_of(memory, asked(40, 0)).feasible);
+  CHECK(memory.looked_for() == 2);
+  CHECK(!brief_of(memory, asked(33, 0)).feasible);
+  CHECK(memory.looked_for() == 2);
+  CHECK(!brief_of(memory, asked(41, 0)).feasible);
+  CHECK(memory.looked_for() == 3);
+  CHECK(!brief_of(memory, asked(33, 1)).feasible);
+  CHECK(memory.looked_for() == 4);
+}
