@@ -69,8 +69,7 @@ std::vector<dates::Date> hired_days(const sequence::Programme& programme, const 
     for (const sequence::Worked& w : b.worked) days.push_back(w.date);
   }
   std::ranges::sort(days);
-  const auto repeated = std::ranges::unique(days);
-  days.erase(repeated.begin(), repeated.end());
+  days.erase(std::unique(days.begin(), days.end()), days.end());
   return days;
 }
 

@@ -65,8 +65,7 @@ std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
     }
   }
   std::ranges::sort(days);
-  const auto repeated = std::ranges::unique(days);
-  days.erase(repeated.begin(), repeated.end());
+  days.erase(std::unique(days.begin(), days.end()), days.end());
   for (const dates::Date day : days)
     all.push_back({of_day(day), std::llround(q.set_up.in(units::seconds))});
   return all;

@@ -86,8 +86,7 @@ void put_in_order(Programme& programme) {
     for (const Worked& w : b.worked) days.push_back(w.date);
   }
   std::ranges::sort(days);
-  const auto repeated = std::ranges::unique(days);
-  programme.days_on_site = static_cast<int>(repeated.begin() - days.begin());
+  programme.days_on_site = static_cast<int>(std::unique(days.begin(), days.end()) - days.begin());
   if (!programme.bookings.empty()) programme.start = programme.bookings.front().start;
 }
 
