@@ -98,7 +98,9 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
       different.insert(anew);
     }
     INFO(different.size() << " programmes");
-    CHECK(different.size() >= (kind < 8 ? 20U : kind == 9 ? 1U : 3U));
+    // Of those without dates on most days there are few.
+    const auto some = static_cast<std::size_t>(questions) / 5;
+    CHECK(different.size() > (kind < 8 ? some : 0));
   }
 }
 
