@@ -9,8 +9,8 @@
 namespace basinwright::sequence {
 
 /// Values by key, any number to a key. What was put first gives way first, once all the room is
-/// taken. The room is taken at once and never grows, so that a long run needs no more memory than a
-/// short one.
+/// taken. The whole room is taken as soon as there are some hundred values, so that a long run
+/// needs no more memory than a short one.
 class Recent {
  public:
   /// @param room bytes for keys and values together
@@ -43,12 +43,13 @@ class Recent {
   [[nodiscard]] std::size_t bucket(std::string_view key) const;
   /// Still there: what lies a whole room behind is written over.
   [[nodiscard]] bool holds(std::uint64_t position) const {
-    return position != 0 && position + ring_.size() >= end_;
+    return position != 0 && position + room_ >= end_;
   }
 
-  std::vector<char> ring_;
+  std::size_t room_;
+  std::vector<char> ring_;           ///< Of the room, or less while less is taken.
   std::vector<std::uint64_t> last_;  ///< Of each bucket, the position put last.
-  /// Positions count on and on; their place is what is left by the ring's size. 0 is none.
+  /// Positions count on and on; their place is what is left by the room. 0 is none.
   std::uint64_t end_;
 };
 

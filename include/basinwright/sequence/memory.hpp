@@ -17,7 +17,7 @@ namespace basinwright::sequence {
 /// May be asked by several threads at once; what it answers never depends on what it remembers.
 class Memory {
  public:
-  /// @param room bytes for programmes, taken at once; a programme takes some 300
+  /// @param room bytes for programmes, taken as soon as there are a hundred; one takes some 300
   explicit Memory(std::size_t room = usual_room);
   ~Memory();
   Memory(const Memory&) = delete;
