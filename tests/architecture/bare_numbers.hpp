@@ -33,7 +33,8 @@ inline constexpr PlainConstants plain_constants[] = {
      "most_quarters most_tried most_tries most_weeks most_years usual_room "
      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
-    {"of a machine word or its store", "aligned bits bytes_a_bucket digit_bits first_bytes leading more"},
+    {"of a machine word or its store",
+     "aligned bits bytes_a_bucket digit_bits first_bytes leading more"},
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},
