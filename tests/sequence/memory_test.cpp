@@ -1,8 +1,5 @@
 // What is remembered between jobs changes no programme: every answer of a memory is held against
 // the same question asked anew.
-#include "basinwright/sequence/memory.hpp"
-
-#include <functional>
 #include <set>
 #include <thread>
 #include <vector>
@@ -11,14 +8,9 @@
 #include "support/catch.hpp"
 #include "support/places.hpp"
 
-using namespace basinwright;
 using namespace remembered;
-using namespace small_job;
-using namespace weather_making;
 
 namespace {
-
-using Change = std::function<void(SmallJob&, Question&)>;
 
 /// One change each of everything a programme may follow from: the work, the site,
 const std::vector<Change> of_the_job{

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <fmt/format.h>
+#include <functional>
 #include <string>
 
 #include "basinwright/sequence/memory.hpp"
@@ -13,6 +14,7 @@ using namespace basinwright;
 using namespace small_job;
 using namespace weather_making;
 using Question = sequence::ProgrammeQuestion;
+using Change = std::function<void(SmallJob&, Question&)>;
 
 inline std::string told(const sequence::Programme& p) {
   std::string out = fmt::format("{} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {} {}\n",

@@ -1,9 +1,6 @@
 // One programme for many starts, drains and fills, held against the same questions asked anew, and
 // how far each reaches.
-#include "basinwright/sequence/memory.hpp"
-
 #include <algorithm>
-#include <functional>
 #include <random>
 #include <set>
 #include <vector>
@@ -12,14 +9,9 @@
 #include "support/catch.hpp"
 #include "support/places.hpp"
 
-using namespace basinwright;
 using namespace remembered;
-using namespace small_job;
-using namespace weather_making;
 
 namespace {
-
-using Change = std::function<void(SmallJob&, Question&)>;
 
 /// What may decide which programmes are shared. The last three have no dates, or none on some days.
 const std::vector<Change> kinds{
