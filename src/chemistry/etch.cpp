@@ -110,9 +110,12 @@ units::Volume total(const std::vector<EtchMix>& mixes,
                     const std::string& name,
                     trace::Trace& trace) {
   units::Volume sum;
+  if (!trace.on()) {
+    for (const EtchMix& mix : mixes) sum += mix.*figure;
+    return sum;
+  }
   std::string before;
-  for (std::size_t i = 0; !trace.on() && i < mixes.size(); ++i) sum += mixes[i].*figure;
-  for (std::size_t i = 0; trace.on() && i < mixes.size(); ++i) {
+  for (std::size_t i = 0; i < mixes.size(); ++i) {
     const bool last = i + 1 == mixes.size();
     const std::string key = last ? "quantities.etch." + name : mix_key(i, "so_far_" + name);
     const std::string own = mix_key(i, name);
