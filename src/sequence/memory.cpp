@@ -14,6 +14,7 @@
 #include "memory_key.hpp"
 #include "pressed.hpp"
 #include "recent.hpp"
+#include "repeats.hpp"
 #include "tasks.hpp"
 
 namespace basinwright::sequence {
@@ -101,6 +102,27 @@ std::int64_t longest_drain(const ProgrammeQuestion& q, const std::vector<Booking
   return next->start.quarters() - drain->start.quarters();
 }
 
+// Where weeks that are alike have no room, other first days and drains find none either.
+Region region_without_dates(const ProgrammeQuestion& q, const Blocked& blocked) {
+  const std::int64_t drain = drain_quarters(q);
+  std::optional<FirstDays> alike;
+  if (blocked.weeks_told) alike = without_dates_alike(q, *blocked.weeks_told);
+  if (!alike) return {q.start, q.start, drain, drain};
+  return {alike->from, alike->to, drain - quarters_apart, drain + quarters_apart};
+}
+
+// Days off before the first, as long as all is over within the days looked at: who starts on them
+// starts with the next working day.
+dates::Date earliest_start(const ProgrammeQuestion& q, const Programme& programme) {
+  dates::Date start = q.start;
+  const dates::Date last = programme.fill_start.date() - std::chrono::days{q.most_days};
+  for (dates::Date before = start; before + std::chrono::days{7} > q.start; start = before) {
+    before -= std::chrono::days{1};
+    if (q.calendar.works_on(before) || before <= last) break;
+  }
+  return start;
+}
+
 // Who begins earlier, or needs less time for the drain, could do all that one who begins later or
 // needs more can: the same programmes stand to choice and more. Of equally good ones the pool
 // stands empty least, the tasks up to the drain come last and the others first, whatever the start
@@ -113,10 +135,13 @@ Region region_of(const ProgrammeQuestion& q, const Programme& programme) {
   // come so soon that it matters from when on rain is looked at.
   const bool rain_counts = q.weather.record != nullptr &&
                            std::ranges::find(q.work, "dryness-test", &Work::task) == q.work.end();
-  const bool alone = !programme.feasible || !q.calendar.clock_changes.empty() ||
-                     q.cement_wait > units::Duration() || rain_counts;
-  if (alone) return {q.start, q.start, drain, drain};
-  return {q.start, programme.start.date(), drain, longest_drain(q, programme.bookings)};
+  const bool alone = !q.calendar.clock_changes.empty() || q.cement_wait > units::Duration();
+  if (!alone && !programme.feasible) return region_without_dates(q, *programme.blocked_by);
+  if (alone || rain_counts) return {q.start, q.start, drain, drain};
+  return {earliest_start(q, programme),
+          programme.start.date(),
+          drain,
+          longest_drain(q, programme.bookings)};
 }
 
 }  // namespace

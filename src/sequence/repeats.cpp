@@ -87,4 +87,31 @@ std::optional<int> days_that_tell(const ProgrammeQuestion& question,
   return until;
 }
 
+std::optional<FirstDays> without_dates_alike(const ProgrammeQuestion& question, int told) {
+  const dates::WorkCalendar& calendar = question.calendar;
+  const auto day = [&](int i) { return question.start + std::chrono::days{i}; };
+  const dates::Hours usual = calendar.painting_hours(question.start);
+  const auto is_usual = [&](int i) {
+    return std::ranges::find(calendar.closed, day(i)) == calendar.closed.end() &&
+           calendar.painting_hours(day(i)) == usual;
+  };
+  // A drain that is longer by a week puts the etch off by a week, another first day to the week
+  // after it at most.
+  const int needed = told + 2 * week;
+  for (int i = 0; i < needed; ++i) {
+    if (!is_usual(i)) return {};
+  }
+  constexpr int most_apart = 4 * week;
+  int first = 0;
+  while (first > -most_apart && needed - first < question.most_days && is_usual(first - 1)) --first;
+  int last = 0;
+  while (last < most_apart && is_usual(needed + last)) ++last;
+  if (needed > question.most_days) return {};
+  for (int i = needed + last; i < question.most_days + last; ++i) {
+    const dates::Hours hours = calendar.painting_hours(day(i));
+    if (hours.from < usual.from || hours.to > usual.to) return {};
+  }
+  return FirstDays{day(first), day(last)};
+}
+
 }  // namespace basinwright::sequence

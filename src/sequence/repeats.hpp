@@ -1,6 +1,7 @@
 // When weeks are alike, what fits none of them fits none to come.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 
 #include "basinwright/schedule/solve.hpp"
@@ -25,5 +26,24 @@ namespace basinwright::sequence {
                                                 const Setting& setting,
                                                 const Instance& instance,
                                                 const schedule::Infeasible& reason);
+
+/// The first days of jobs that find no dates as this one does, both included.
+struct FirstDays {
+  dates::Date from, to;
+};
+
+/// What shift of the drain's end may come between a job and one that finds no dates as it does.
+inline constexpr std::int64_t quarters_apart = 7 * dates::quarters_per_day;
+
+/// For which jobs that are the same but for the first day, and a drain that is longer or shorter by
+/// up to `quarters_apart`, there are no dates for the same reason; nothing when that cannot be
+/// said.
+///
+/// Where all days from the first on are alike, what fits after an etch does not depend on when the
+/// etch is. Only for a calendar without clock changes, and an etch that waits for no cement.
+///
+/// @param told days after which the weeks told that there are none: `Blocked::weeks_told`
+[[nodiscard]] std::optional<FirstDays> without_dates_alike(const ProgrammeQuestion& question,
+                                                           int told);
 
 }  // namespace basinwright::sequence

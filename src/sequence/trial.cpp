@@ -81,12 +81,12 @@ schedule::Answer settled(const ProgrammeQuestion& q,
 }
 
 // Ever further ahead, until a look finds a programme (no reason against it), or tells that no later
-// one would, or there is no hope.
+// one would, or there is no hope. Returns the days after which the weeks told so, if they did.
 template <class Find, class Hopeless>
-void look_ever_further(const ProgrammeQuestion& question,
-                       Setting setting,
-                       Find find,
-                       Hopeless hopeless) {
+std::optional<int> look_ever_further(const ProgrammeQuestion& question,
+                                     Setting setting,
+                                     Find find,
+                                     Hopeless hopeless) {
   std::optional<int> enough;
   bool conflict = false;
   int looked = 0;
@@ -94,7 +94,7 @@ void look_ever_further(const ProgrammeQuestion& question,
     // What no start in a short time meets, none in a little longer will; months may change it.
     if (conflict && !enough && days != question.most_days) continue;
     setting.days = std::min(days, enough.value_or(days));
-    if (setting.days <= looked) return;
+    if (setting.days <= looked) break;
     looked = setting.days;
     const Instance instance(question, setting);
     // What is in the way of a short look is only asked where that may tell of all to come.
@@ -102,10 +102,11 @@ void look_ever_further(const ProgrammeQuestion& question,
                      weeks_may_tell(question, setting, instance);
     const std::optional<schedule::Infeasible> reason =
         find(instance, setting, ask ? schedule::Blame::asked : schedule::Blame::none);
-    if (!reason || hopeless()) return;
+    if (!reason || hopeless()) return {};
     conflict = reason->rule_conflict;
     enough = days_that_tell(question, setting, instance, *reason);
   }
+  return enough && *enough <= looked ? enough : std::nullopt;
 }
 
 // Weather only takes hours away: work that finds no room by the calendar alone finds none under it.
@@ -136,7 +137,7 @@ Trial search(const ProgrammeQuestion& question,
     trial.blocked = *trial.by_calendar;
     return trial;
   }
-  look_ever_further(
+  const std::optional<int> told = look_ever_further(
       question,
       {0, conditions, dropped, offers},
       [&](const Instance& instance,
@@ -155,6 +156,7 @@ Trial search(const ProgrammeQuestion& question,
         return {};
       },
       hopeless);
+  if (conditions == nullptr) trial.blocked.weeks_told = told;
   return trial;
 }
 

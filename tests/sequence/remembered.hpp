@@ -37,6 +37,12 @@ inline std::string told(const sequence::Programme& p) {
                                 p.climatology_beyond,
                                 p.rain_after_test ? dates::iso(*p.rain_after_test) : "",
                                 p.hardener ? p.hardener->low.si() - p.hardener->high.si() : 0.0);
+  if (p.blocked_by) {
+    out += fmt::format("{} {}", p.blocked_by->section, static_cast<int>(p.blocked_by->why));
+    for (const sequence::Constraint c : p.blocked_by->together)
+      out += fmt::format(" {}", static_cast<int>(c));
+    out += '\n';
+  }
   for (const sequence::Booking& b : p.bookings) {
     out += fmt::format("{} {} {} {} {} {}",
                        b.task,

@@ -4,13 +4,11 @@
 
 #include "basinwright/schedule/solve.hpp"
 #include "basinwright/sequence/posed.hpp"
-#include "small_job.hpp"
+#include "remembered.hpp"
 #include "support/catch.hpp"
 #include "support/places.hpp"
 
-using namespace basinwright;
-using namespace small_job;
-using namespace weather_making;
+using namespace remembered;
 
 namespace {
 
@@ -96,4 +94,33 @@ TEST_CASE("a look that ends early finds what a look at all days finds") {
   }
   CHECK(without > 0);
   CHECK(with > 0);
+}
+
+TEST_CASE("what no week holds is told for other starts and drains as it would be found anew") {
+  std::size_t without = 0, asked_for = 0, looked_for = 0;
+  const auto seeds = static_cast<unsigned>(places::some_of(120));
+  for (unsigned seed = 1; seed <= seeds; ++seed) {
+    Dice dice(seed);
+    SmallJob job;
+    auto q = tight(job, dice);
+    if (dice.one_in(2)) q.cement_wait = {};
+    if (job.record.empty()) q.weather.record = nullptr;
+    const auto first = q.start;
+    q.work.insert(q.work.begin(),
+                  {{"set-out", "", units::hours(1), 1, 1}, {"drain", "", {}, 0, 1}});
+    sequence::Memory memory;
+    for (int i = 0; i < 12; ++i) {
+      q.start = first + std::chrono::days{dice.number(0, 40)};
+      q.drain_pump = q.water / units::minutes(dice.number(10, 4000));
+      INFO("seed " << seed << ", start " << dates::iso(q.start) << ", drained in "
+                   << (q.water / q.drain_pump).in(units::hours) << " h");
+      const auto found = brief_of(memory, q);
+      CHECK(told_briefly(found) == briefly_anew(q));
+      without += found.feasible ? 0 : 1;
+      ++asked_for;
+    }
+    looked_for += memory.looked_for();
+  }
+  CHECK(without > asked_for / 4);
+  CHECK(looked_for < asked_for - without / 5);
 }

@@ -13,7 +13,15 @@ using namespace remembered;
 
 namespace {
 
-/// What may decide which programmes are shared. The last three have no dates, or none on some days.
+// So late in the week or so long that no window holds, now in two sections.
+void leave_no_dates(SmallJob& job, Question& q) {
+  q.weather.record = nullptr;
+  job.system.recoat_max.value = units::hours(13);
+  q.most_days = 90;
+}
+
+/// What may decide which programmes are shared. From the ninth on they have no dates, or none on
+/// some days.
 const std::vector<Change> kinds{
     [](SmallJob&, Question& q) { q.weather.record = nullptr; },
     [](SmallJob&, Question&) {},
@@ -64,6 +72,33 @@ const std::vector<Change> kinds{
       q.waits.coat_within.value = units::hours(60);
       job.system.recoat_max.value = units::hours(40);
       q.most_days = 14;
+    },
+    // Weeks that are alike but for a closed day, and days that are too few.
+    [](SmallJob& job, Question& q) {
+      leave_no_dates(job, q);
+      q.calendar.closed = {day("2027-06-02")};
+    },
+    [](SmallJob& job, Question& q) {
+      leave_no_dates(job, q);
+      q.most_days = 38;
+    },
+    // Two coats go on in one long morning of June, or of one day off in spring; in May none do.
+    [](SmallJob& job, Question& q) {
+      leave_no_dates(job, q);
+      job.system.recoat_min.value = units::hours(3);
+      job.system.recoat_max.value = units::hours(6);
+      q.waits.recoat_reserve.value = {};
+      q.calendar.painting_by_month[5] = dates::Hours{7 * 4, 14 * 4};
+    },
+    [](SmallJob& job, Question& q) {
+      leave_no_dates(job, q);
+      q.waits.coat_within.value = units::hours(30);
+      q.calendar.closed = {day("2027-05-17"), day("2027-05-18")};
+    },
+    // Under the weather what the calendar alone leaves no room for.
+    [](SmallJob& job, Question& q) {
+      leave_no_dates(job, q);
+      q.weather.record = &job.record;
     }};
 
 }  // namespace
@@ -130,7 +165,9 @@ TEST_CASE("what is known is not looked for again, up to the last start and the l
   CHECK(is_known(asked(last, drain)));
   CHECK(!is_known(asked(last + std::chrono::days{1}, drain)));
   CHECK(!is_known(asked(first, longest + 1)));
-  CHECK(!is_known(asked(first - std::chrono::days{1}, drain)));
+  dates::Date before = first - std::chrono::days{1};
+  while (!job.calendar.works_on(before)) before -= std::chrono::days{1};
+  CHECK(!is_known(asked(before, drain)));
   CHECK(!is_known(asked(first, drain - 1)));
   Question others = asked(first, drain);
   others.work[2].people = 2;  // As many quarters by another crew.
@@ -143,6 +180,47 @@ TEST_CASE("what is known is not looked for again, up to the last start and the l
   CHECK(is_known(alike));
 }
 
+TEST_CASE("what fits in no week is not looked for again in weeks that are alike") {
+  SmallJob job = drained_job();
+  job.system.recoat_max.value = units::hours(13);
+  const auto asked = [&](int drain, int days) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.calendar.closed = {day("2027-04-30"), day("2027-08-02")};
+    q.start = day("2027-05-10") + std::chrono::days{days};
+    q.drain_pump = q.water / (units::minutes(15) * drain);
+    return q;
+  };
+  sequence::Memory memory;
+  REQUIRE(!brief_of(memory, asked(20, 0)).feasible);
+  for (const int days : {0, 1, 6, 13, 28, -1, -9}) {
+    for (const int drain : {1, 20, 41, 600}) CHECK(!brief_of(memory, asked(drain, days)).feasible);
+  }
+  CHECK(memory.looked_for() == 1);
+  // Back to the last day off, and as far ahead as there is none.
+  CHECK(!brief_of(memory, asked(20, -10)).feasible);
+  CHECK(memory.looked_for() == 2);
+  CHECK(!brief_of(memory, asked(20, 80)).feasible);
+  CHECK(memory.looked_for() == 3);
+}
+
+TEST_CASE("who starts on a day off starts with the next working day") {
+  SmallJob job = drained_job();
+  const auto asked = [&](const char* start) {
+    Question q = job.question();
+    q.weather.record = nullptr;
+    q.start = day(start);
+    return q;
+  };
+  sequence::Memory memory;
+  const auto monday = told_briefly(brief_of(memory, asked("2027-05-17")));
+  for (const char* start : {"2027-05-16", "2027-05-15"})
+    CHECK(told_briefly(brief_of(memory, asked(start))) == monday);
+  CHECK(memory.looked_for() == 1);
+  static_cast<void>(brief_of(memory, asked("2027-05-14")));
+  CHECK(memory.looked_for() == 2);
+}
+
 TEST_CASE("what fits for no drain of two fits for none between") {
   SmallJob job = drained_job();
   job.system.recoat_max.value = units::hours(13);
@@ -150,6 +228,7 @@ TEST_CASE("what fits for no drain of two fits for none between") {
     Question q = job.question();
     q.weather.record = nullptr;
     q.start += std::chrono::days{days};
+    q.most_days = 20;  // too few for the weeks to tell
     q.drain_pump = q.water / (units::minutes(15) * drain);
     return q;
   };

@@ -70,6 +70,9 @@ struct Blocked {
   std::vector<Constraint> alone = {};
   std::vector<NearMiss> nearest = {};  ///< One for each weather rule of `together` that has any.
   std::vector<WayOut> ways_out = {};   ///< Earliest refill first.
+  /// After how many days the calendar's weeks, being alike, told that there is none later either;
+  /// nothing where as many as the question has were looked at.
+  std::optional<int> weeks_told = {};
 };
 
 }  // namespace basinwright::sequence
