@@ -30,8 +30,11 @@ const Item* item_named(const RateBook& rates, const std::string& name) {
 // The system's own packs, else the general item's.
 const Item* item_for(const RateBook& rates, const Plan& plan, const std::string& item) {
   const std::string& system = plan.system.name;
-  std::string own = item == "coating" ? system : system + " " + item;
   if (!system.empty()) {
+    std::string own;
+    own.reserve(system.size() + 1 + item.size());
+    own += system;
+    if (item != "coating") (own += ' ') += item;
     if (const Item* found = item_named(rates, own)) return found;
   }
   if (const Item* found = item_named(rates, item)) return found;
@@ -43,13 +46,20 @@ const Item* item_for(const RateBook& rates, const Plan& plan, const std::string&
 }
 
 void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
-  std::map<const Item*, std::vector<purchase::Pack>> left;  // One stock for all uses of an item.
+  // One stock for all uses of an item, where there is only so much of it.
+  std::map<const Item*, std::vector<purchase::Pack>> left;
   const std::vector<purchase::Pack> none;
   for (const quote::Need& need : needs_of(plan)) {
     const Item* item = item_for(rates, plan, need.item);
+    const bool limited =
+        item != nullptr && std::ranges::any_of(item->packs, [](const purchase::Pack& pack) {
+          return pack.stock.has_value();
+        });
     std::vector<purchase::Pack>* const stock =
-        item == nullptr ? nullptr : &left.try_emplace(item, item->packs).first->second;
-    const std::vector<purchase::Pack>& packs = stock == nullptr ? none : *stock;
+        limited ? &left.try_emplace(item, item->packs).first->second : nullptr;
+    const std::vector<purchase::Pack>& packs = limited           ? *stock
+                                               : item == nullptr ? none
+                                                                 : item->packs;
     quote::Purchase bought = memory == nullptr ? quote::buy(need, packs, rates.rounding)
                                                : memory->buy(need, packs, rates.rounding);
     if (stock != nullptr) *stock = quote::left_of(std::move(*stock), bought);
@@ -63,6 +73,7 @@ void buy_all(const RateBook& rates, quote::PurchaseMemory* memory, Plan& plan) {
 
 std::vector<dates::Date> hired_days(const sequence::Programme& programme, const std::string& task) {
   std::vector<dates::Date> days;
+  days.reserve(2 * programme.bookings.size());
   for (const sequence::Booking& b : programme.bookings) {
     const bool abraded_again = task == "abrade" && b.task == sitelog::rework_task;
     if (!task.empty() && b.task != task && !abraded_again) continue;

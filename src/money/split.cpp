@@ -35,6 +35,8 @@ std::vector<Money> split(Money total, const std::vector<std::int64_t>& weights) 
   const Wide magnitude = negative ? -static_cast<Wide>(total.minor()) : Wide{total.minor()};
   std::vector<Wide> parts;
   std::vector<Wide> remainders;
+  parts.reserve(weights.size());
+  remainders.reserve(weights.size());
   Wide left = magnitude;
   for (const std::int64_t weight : weights) {
     parts.push_back(magnitude * weight / sum);

@@ -21,6 +21,15 @@ std::int64_t common_unit(const std::vector<Item>& items) {
 
 }  // namespace
 
+bool takes_surely(std::int64_t need, const std::vector<Pack>& packs) {
+  if (packs.empty() || need < 0) return false;
+  const std::int64_t largest = std::ranges::max(packs, {}, &Pack::size).size;
+  const std::int64_t dearest = std::ranges::max(packs, {}, &Pack::price).price.minor();
+  const std::int64_t room = largest_table / static_cast<std::int64_t>(packs.size());
+  // As `check_range`, for a step and a smallest pack of 1.
+  return need <= room && largest <= room - need && dearest <= largest_cost / (need + largest + 1);
+}
+
 CoverTable::CoverTable(const std::vector<Item>& items, std::int64_t largest_need)
     : items_(items), unit_(common_unit(items)) {
   const std::int64_t need = std::max<std::int64_t>(largest_need, 0);

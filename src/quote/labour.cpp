@@ -35,7 +35,7 @@ int quarters_outside(const sequence::Booking& booking, dates::Hours hours) {
 
 // Time that costs more than the plain wage, and by what share.
 struct Dearer {
-  std::int64_t over = 0;  ///< Millionths above the wage; not above 0: not dearer.
+  std::int64_t over = 0;  ///< Millionths above the wage, above 0.
   std::int64_t person_seconds = 0;
 };
 
@@ -49,7 +49,11 @@ struct PremiumQuestion {
 std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
   constexpr std::int64_t seconds_in_quarter = 900;
   std::vector<Dearer> all;
+  const auto add = [&](std::int64_t over, std::int64_t person_seconds) {
+    if (over > 0) all.push_back({over, person_seconds});
+  };
   std::vector<dates::Date> days;
+  days.reserve(2 * q.programme.bookings.size());
   const auto of_day = [&](dates::Date day) {
     return q.wages.weekday[dates::weekday(day)].millionths - money::whole;
   };
@@ -59,15 +63,14 @@ std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
       const std::int64_t over = of_day(day.date);
       const std::int64_t early = std::max(over, q.wages.outside_hours.millionths - money::whole);
       const std::int64_t each = seconds_in_quarter * booking.people;
-      all.push_back({over, (day.quarters - outside) * each});
-      all.push_back({early, outside * each});
+      add(over, (day.quarters - outside) * each);
+      add(early, outside * each);
       days.push_back(day.date);
     }
   }
   std::ranges::sort(days);
   days.erase(std::unique(days.begin(), days.end()), days.end());
-  for (const dates::Date day : days)
-    all.push_back({of_day(day), std::llround(q.set_up.in(units::seconds))});
+  for (const dates::Date day : days) add(of_day(day), std::llround(q.set_up.in(units::seconds)));
   return all;
 }
 
@@ -75,9 +78,7 @@ std::vector<Dearer> dearer_times(const PremiumQuestion& q) {
 money::Money premium(const PremiumQuestion& q, money::Rounding rounding) {
   constexpr std::int64_t seconds_in_hour = 3600;
   std::int64_t weighted = 0;
-  for (const Dearer& one : dearer_times(q)) {
-    if (one.over > 0) weighted += one.over * one.person_seconds;
-  }
+  for (const Dearer& one : dearer_times(q)) weighted += one.over * one.person_seconds;
   return money::scaled(q.wages.hour, weighted, money::whole * seconds_in_hour, rounding);
 }
 
@@ -90,6 +91,7 @@ std::vector<LabourLine> labour(const std::vector<sequence::Work>& work,
                                dates::Hours hours,
                                money::Rounding rounding) {
   std::vector<LabourLine> lines;
+  lines.reserve(work.size() + 2);  // set-up and premium
   int people = 0;
   for (const sequence::Work& w : work) {
     if (w.person_hours <= Duration()) continue;

@@ -1,5 +1,7 @@
 #include "basinwright/quote/purchase_memory.hpp"
 
+#include <algorithm>
+
 namespace basinwright::quote {
 namespace {
 
@@ -7,6 +9,7 @@ namespace {
 // somebody thought of it.
 class Key {
  public:
+  Key() { bytes_.reserve(usual_bytes); }
   Key& add(std::int64_t number) {
     bytes_.append(reinterpret_cast<const char*>(&number), sizeof number);
     return *this;
@@ -16,10 +19,12 @@ class Key {
     bytes_ += text;
     return *this;
   }
+  // A single amount is found by its size.
   Key& add(const Need& need) {
     const auto& [item, measure, amounts, apart, one_batch, use, spare] = need;
     add(item).add(static_cast<std::int64_t>(measure)).add(use).add(spare);
     add(apart ? 1 : 0).add(one_batch ? 1 : 0).add(static_cast<std::int64_t>(amounts.size()));
+    if (amounts.size() == 1) return *this;
     for (const std::int64_t amount : amounts) add(amount);
     return *this;
   }
@@ -31,8 +36,20 @@ class Key {
   [[nodiscard]] std::string take() { return std::move(bytes_); }
 
  private:
+  static constexpr std::size_t usual_bytes = 512;
   std::string bytes_;
 };
+
+// Up to how much the packs bought for a single amount are what would be bought: whoever needs more,
+// yet not more than they hold, chooses from fewer baskets, these among them, by the same order.
+std::int64_t serves_up_to(const Need& need,
+                          const std::vector<purchase::Pack>& packs,
+                          const Purchase& bought) {
+  const std::int64_t amount = need.amounts.front();
+  std::int64_t size = 0;
+  for (const Bought& pack : bought.packs) size += pack.size * pack.count;
+  return size > amount && amount > 0 && purchase::takes_surely(size, packs) ? size : amount;
+}
 
 }  // namespace
 
@@ -43,14 +60,26 @@ Purchase PurchaseMemory::buy(const Need& need,
   key.add(need).add(static_cast<std::int64_t>(rounding));
   for (const purchase::Pack& pack : packs) key.add(pack);
   std::string bytes = key.take();
+  const bool single = need.amounts.size() == 1;
+  const std::int64_t amount = single ? need.amounts.front() : 0;
   {
     const std::scoped_lock hold(lock_);
-    if (const auto it = found_.find(bytes); it != found_.end()) return it->second;
+    if (const auto it = found_.find(bytes); it != found_.end()) {
+      const auto known = it->second.lower_bound(amount);
+      if (known != it->second.end() && known->second.from <= amount)
+        return for_need(known->second.bought, need, rounding);
+    }
   }
   Purchase bought = quote::buy(need, packs, rounding);
+  const std::int64_t until = single ? serves_up_to(need, packs, bought) : amount;
   const std::scoped_lock hold(lock_);
-  if (found_.size() >= most_) found_.clear();
-  found_.emplace(std::move(bytes), bought);
+  if (held_ >= most_) {
+    found_.clear();
+    held_ = 0;
+  }
+  const auto [known, fresh] = found_[std::move(bytes)].try_emplace(until, Known{amount, bought});
+  held_ += fresh ? 1 : 0;
+  known->second.from = std::min(known->second.from, amount);
   return bought;
 }
 

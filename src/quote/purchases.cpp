@@ -5,22 +5,36 @@
 
 namespace basinwright::quote {
 
+Purchase for_need(Purchase bought, const Need& need, money::Rounding rounding) {
+  bought.need =
+      std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0}) - need.spare;
+  std::int64_t size = 0, packs = 0;
+  for (const Bought& pack : bought.packs) {
+    size += pack.size * pack.count;
+    packs += pack.count;
+  }
+  if (size == 0) return bought;
+  bought.left_over = size - bought.need;
+  // A size that is no whole number of units is rounded up, pack by pack: that is nothing left.
+  if (bought.left_over < packs) bought.left_over = 0;
+  bought.left_over_value = money::scaled(bought.total, bought.left_over, size, rounding);
+  return bought;
+}
+
 Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs, money::Rounding rounding) {
   Purchase bought;
   bought.item = need.item;
   bought.use = need.use;
   bought.measure = need.measure;
-  bought.need =
-      std::accumulate(need.amounts.begin(), need.amounts.end(), std::int64_t{0}) - need.spare;
   if (packs.empty()) {
     bought.unpriced = true;
-    return bought;
+    return for_need(std::move(bought), need, rounding);
   }
   const auto basket = purchase::cheapest({need.amounts, need.apart, need.one_batch}, packs);
   if (!basket) {
     bought.short_stock = true;
     bought.unpriced = true;
-    return bought;
+    return for_need(std::move(bought), need, rounding);
   }
   for (const purchase::Choice& choice : basket->choices) {
     const purchase::Pack& pack = packs[choice.pack];
@@ -32,13 +46,7 @@ Purchase buy(const Need& need, const std::vector<purchase::Pack>& packs, money::
                             pack.batch});
   }
   bought.total = basket->cost;
-  bought.left_over = basket->size - bought.need;
-  // A size that is no whole number of units is rounded up, pack by pack: that is nothing left.
-  if (bought.left_over < basket->packs) bought.left_over = 0;
-  if (basket->size > 0) {
-    bought.left_over_value = money::scaled(bought.total, bought.left_over, basket->size, rounding);
-  }
-  return bought;
+  return for_need(std::move(bought), need, rounding);
 }
 
 std::vector<purchase::Pack> left_of(std::vector<purchase::Pack> packs, const Purchase& bought) {

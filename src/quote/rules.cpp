@@ -38,6 +38,7 @@ std::vector<Counted> count(const std::vector<Rule>& rules, const Basis& basis) {
   // A hair over a whole piece (a take-off's last digit) must not buy another.
   constexpr double slack = 1e-9;
   std::vector<Counted> out;
+  out.reserve(rules.size());
   for (const Rule& rule : rules) {
     const auto pieces =
         static_cast<std::int64_t>(std::ceil(rule.rate * basis.of(rule.per) - slack));

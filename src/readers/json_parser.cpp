@@ -19,11 +19,11 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (bytes_.starts_with("\xEF\xBB\xBF")) cursor_ = 3;
   }
 
-  bool null() override { return leaf(Node::Kind::null, {}, next_token()); }
+  bool null() override { return place(Node::Kind::null, next_token()) != nullptr; }
   bool boolean(bool value) override {
-    Node node;
-    node.truth = value;
-    return leaf(Node::Kind::boolean, std::move(node), next_token());
+    Node* const node = place(Node::Kind::boolean, next_token());
+    if (node != nullptr) node->truth = value;
+    return node != nullptr;
   }
   bool number_integer(number_integer_t) override { return number(); }
   bool number_unsigned(number_unsigned_t) override { return number(); }
@@ -35,9 +35,9 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (value.size() > limits_.text) {
       return refuse(codes::too_large, span, "This text is longer than 64 KiB", "Shorten it.");
     }
-    Node node;
-    node.text = std::move(value);
-    return leaf(Node::Kind::text, std::move(node), span);
+    Node* const node = place(Node::Kind::text, span);
+    if (node != nullptr) node->text = std::move(value);
+    return node != nullptr;
   }
 
   bool key(string_t& value) override {
@@ -45,7 +45,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (value.size() > limits_.text) {
       return refuse(codes::too_large, span, "This key is longer than 64 KiB", "Shorten it.");
     }
-    pending_key_ = {std::move(value), span.begin, span.end, {}};
+    open_.back()->members.push_back({std::move(value), span.begin, span.end, {}});
     return true;
   }
 
@@ -154,18 +154,9 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (span.end - span.begin > limits_.number) {
       return refuse(codes::too_large, span, "This number has more than 64 characters", "Round it.");
     }
-    Node node;
-    node.text = std::string(bytes_.substr(span.begin, span.end - span.begin));
-    return leaf(Node::Kind::number, std::move(node), span);
-  }
-
-  bool leaf(Node::Kind kind, Node node, Span span) {
-    node.kind = kind;
-    node.begin = span.begin;
-    node.end = span.end;
-    if (is_full(span)) return false;
-    place(std::move(node));
-    return true;
+    Node* const node = place(Node::Kind::number, span);
+    if (node != nullptr) node->text = bytes_.substr(span.begin, span.end - span.begin);
+    return node != nullptr;
   }
 
   // Past the limit, work that grows with the square of a length would take hours.
@@ -179,9 +170,10 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
              "");
       return true;
     }
-    if (std::max(open_.back()->items.size(), open_.back()->members.size()) < limits_.items) {
-      return false;
-    }
+    const Node& parent = *open_.back();
+    const bool object =
+        parent.kind == Node::Kind::object;  // whose last member waits for this value
+    if ((object ? parent.members.size() - 1 : parent.items.size()) < limits_.items) return false;
     refuse(codes::too_large,
            span,
            "This list or object has more than " + std::to_string(limits_.items) + " entries",
@@ -189,12 +181,19 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     return true;
   }
 
-  Node& place(Node node) {
-    if (open_.empty()) return root = std::move(node);
-    Node& parent = *open_.back();
-    if (parent.kind == Node::Kind::list) return parent.items.emplace_back(std::move(node));
-    pending_key_.value = std::move(node);
-    return parent.members.emplace_back(std::move(pending_key_)).value;
+  // The node of the value that comes next, in its place in the tree; nothing past a limit.
+  Node* place(Node::Kind kind, Span span) {
+    if (is_full(span)) return nullptr;
+    Node* node = &root;
+    if (!open_.empty()) {
+      Node& parent = *open_.back();
+      node = parent.kind == Node::Kind::list ? &parent.items.emplace_back()
+                                             : &parent.members.back().value;
+    }
+    node->kind = kind;
+    node->begin = span.begin;
+    node->end = span.end;
+    return node;
   }
 
   bool open(Node::Kind kind) {
@@ -202,14 +201,12 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     if (open_.size() >= limits_.depth) {
       return refuse(codes::too_deep, span, "Lists and objects are nested more than 64 deep", "");
     }
-    if (is_full(span)) return false;
-    Node node;
-    node.kind = kind;
-    node.begin = span.begin;
+    Node* const node = place(kind, span);
+    if (node == nullptr) return false;
     constexpr std::size_t usual = 6;
-    if (kind == Node::Kind::object) node.members.reserve(usual);
+    if (kind == Node::Kind::object) node->members.reserve(usual);
     // Only the innermost open node grows, so the addresses of the outer ones stay.
-    open_.push_back(&place(std::move(node)));
+    open_.push_back(node);
     return true;
   }
 
@@ -265,7 +262,6 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   std::size_t cursor_ = 0;
   std::size_t values_ = 0;
   std::vector<Node*> open_;
-  Member pending_key_;
 };
 
 }  // namespace

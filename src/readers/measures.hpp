@@ -25,12 +25,12 @@ namespace basinwright::readers {
 /// The position of a word among a row's choices; reports a word that is none of them.
 [[nodiscard]] std::optional<std::size_t> choice_of(const Field& field,
                                                    const Node& at,
-                                                   std::string pointer,
+                                                   const Where& where,
                                                    Context& context);
 
 /// The day that a text names; reports a text that is none.
 [[nodiscard]] std::optional<dates::Date> date_of(const Node& at,
-                                                 std::string pointer,
+                                                 const Where& where,
                                                  Context& context);
 
 }  // namespace basinwright::readers

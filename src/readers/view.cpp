@@ -50,6 +50,13 @@ std::string_view Context::keep(std::string pointer) {
   return places->emplace_back(std::move(pointer));
 }
 
+std::string Where::pointer() const {
+  if (view_ == nullptr) return text_;
+  std::string pointer = view_->pointer(key_);
+  if (item_) pointer += '/' + std::to_string(*item_);
+  return pointer;
+}
+
 View::View(const Node& node, std::span<const Field> fields, std::string pointer, Context& context)
     : node_(&node), fields_(fields), pointer_(std::move(pointer)), context_(&context) {}
 
@@ -101,20 +108,20 @@ std::optional<bool> View::boolean(std::string_view key) {
   return at == nullptr ? std::nullopt : std::optional(at->truth);
 }
 
-bool View::within(const Field& field, double si, const Node& at, std::string where) {
+bool View::within(const Field& field, double si, const Node& at, const Where& where) {
   const bool low = field.above_low ? si > field.low : si >= field.low;
   if (low && si >= least_of(field) && si <= field.high) return true;
   auto [code, message] = outside(field, si);
-  context_->report(code, at, std::move(where), std::move(message));
+  context_->report(code, at, where.pointer(), std::move(message));
   return false;
 }
 
-std::optional<double> View::number_of(const Node& at, std::string where) {
+std::optional<double> View::number_of(const Node& at, const Where& where) {
   const auto parsed = units::parse_number(at.text);
   if (const double* value = std::get_if<double>(&parsed)) return *value;
   context_->report(codes::number_range,
                    at,
-                   std::move(where),
+                   where.pointer(),
                    "This number is too small or too large to reckon with",
                    "Write a number that a tape, scale or price could give.");
   return {};
@@ -123,8 +130,9 @@ std::optional<double> View::number_of(const Node& at, std::string where) {
 std::optional<double> View::number(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::number);
   if (at == nullptr) return {};
-  const auto value = number_of(*at, pointer(key));
-  if (!value || !within(row(key), *value, *at, pointer(key))) return {};
+  const Where where(*this, key);
+  const auto value = number_of(*at, where);
+  if (!value || !within(row(key), *value, *at, where)) return {};
   return value;
 }
 
@@ -141,13 +149,13 @@ std::optional<int> View::whole(std::string_view key) {
 std::optional<std::size_t> View::choice(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::text);
   if (at == nullptr) return {};
-  return choice_of(row(key), *at, pointer(key), *context_);
+  return choice_of(row(key), *at, Where(*this, key), *context_);
 }
 
 std::optional<dates::Date> View::date(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::text);
   if (at == nullptr) return {};
-  return date_of(*at, pointer(key), *context_);
+  return date_of(*at, Where(*this, key), *context_);
 }
 
 std::optional<dates::Moment> View::moment(std::string_view key) {
@@ -220,7 +228,7 @@ std::optional<std::string> View::money(std::string_view key) {
          "Write it as \"12.50\".");
     return {};
   }
-  if (!within(row(key), std::get<double>(value), *at, pointer(key))) return {};
+  if (!within(row(key), std::get<double>(value), *at, Where(*this, key))) return {};
   return at->text;
 }
 
@@ -282,12 +290,12 @@ void View::finish() {
   }
 }
 
-std::optional<dates::Date> date_of(const Node& at, std::string pointer, Context& context) {
+std::optional<dates::Date> date_of(const Node& at, const Where& where, Context& context) {
   const auto day = dates::parse_date(at.text);
   if (!day) {
     context.report(codes::not_a_date,
                    at,
-                   std::move(pointer),
+                   where.pointer(),
                    "\"" + at.text + "\" is no day of the calendar",
                    "Write it as 2027-05-31, in a year from 1900 to 9990.");
   }
@@ -296,14 +304,14 @@ std::optional<dates::Date> date_of(const Node& at, std::string pointer, Context&
 
 std::optional<std::size_t> choice_of(const Field& field,
                                      const Node& at,
-                                     std::string pointer,
+                                     const Where& where,
                                      Context& context) {
   if (const auto place = place_among(field.choices, at.text)) return place;
   const auto choices = split(field.choices);
   const std::string_view near = diagnostics::nearest(at.text, choices);
   context.report(codes::not_a_choice,
                  at,
-                 std::move(pointer),
+                 where.pointer(),
                  "\"" + at.text + "\" is none of: " + joined(choices),
                  near.empty() ? "" : "Did you mean \"" + std::string(near) + "\"?");
   return {};

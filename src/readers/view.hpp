@@ -33,6 +33,24 @@ struct Context {
   [[nodiscard]] std::string_view keep(std::string pointer);
 };
 
+class View;
+
+/// A place in the file, put into words only when there is something to say of it.
+class Where {
+ public:
+  explicit Where(std::string pointer) : text_(std::move(pointer)) {}
+  /// A key of an object, or an item of the list there; the view must outlive it.
+  Where(const View& view, std::string_view key, std::optional<std::size_t> item = {})
+      : view_(&view), key_(key), item_(item) {}
+  [[nodiscard]] std::string pointer() const;
+
+ private:
+  const View* view_ = nullptr;
+  std::string_view key_;
+  std::optional<std::size_t> item_;
+  std::string text_;
+};
+
 /// A JSON object seen through its table. Each getter checks type, unit and limits by the key's row,
 /// reports what is wrong in place, and gives nothing then or when the key is absent. A key that no
 /// row names is reported by `finish`.
@@ -109,20 +127,18 @@ class View {
   [[nodiscard]] const Node* of_kind(std::string_view key, Node::Kind kind);
   void fail(
       const Node& at, std::string_view key, Code code, std::string message, std::string hint = {});
-  [[nodiscard]] bool within(const Field& field, double si, const Node& at, std::string where);
-  [[nodiscard]] std::optional<double> number_of(const Node& at, std::string where);
+  [[nodiscard]] bool within(const Field& field, double si, const Node& at, const Where& where);
+  [[nodiscard]] std::optional<double> number_of(const Node& at, const Where& where);
   template <class Q>
-  [[nodiscard]] std::optional<Q> parse(const Field& field,
-                                       const Node& at,
-                                       const std::string& where);
+  [[nodiscard]] std::optional<Q> parse(const Field& field, const Node& at, const Where& where);
   template <class Q>
-  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at, const std::string& where);
+  [[nodiscard]] std::optional<Q> read(const Field& field, const Node& at, const Where& where);
   [[nodiscard]] std::optional<View> tuple_at(const Field& field, const Node& at, std::string where);
   [[nodiscard]] std::optional<std::pair<std::string_view, View>> variant(const Field& field,
                                                                          const Node& at,
                                                                          std::string where);
-  /// The texts in a list, each with its pointer.
-  [[nodiscard]] std::vector<std::pair<const Node*, std::string>> text_items(std::string_view key);
+  /// The texts in a list, each with its place.
+  [[nodiscard]] std::vector<std::pair<const Node*, Where>> text_items(std::string_view key);
   [[nodiscard]] std::vector<View> objects_at(const Field& field,
                                              const Node& at,
                                              const std::string& where);

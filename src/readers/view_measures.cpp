@@ -224,7 +224,7 @@ std::pair<Code, std::string> outside(const Field& field, double si) {
 }
 
 template <class Q>
-std::optional<Q> View::parse(const Field& field, const Node& at, const std::string& where) {
+std::optional<Q> View::parse(const Field& field, const Node& at, const Where& where) {
   const auto parsed = parse_of<Q>(field, at.text);
   if (const Q* value = std::get_if<Q>(&parsed)) return *value;
   const auto& error = std::get<ParseError>(parsed);
@@ -236,14 +236,14 @@ std::optional<Q> View::parse(const Field& field, const Node& at, const std::stri
   context_->report(
       code,
       at,
-      where,
+      where.pointer(),
       fmt::format("\"{}\": {}", at.text, no_number ? "this is no number" : error.reason),
       meant.empty() ? error.hint : fmt::format("did you mean {}? {}", meant, error.hint));
   return {};
 }
 
 template <class Q>
-std::optional<Q> View::read(const Field& field, const Node& at, const std::string& where) {
+std::optional<Q> View::read(const Field& field, const Node& at, const Where& where) {
   std::optional<Q> value;
   if (at.kind == Node::Kind::number) {
     if (const auto number = number_of(at, where))
@@ -254,7 +254,7 @@ std::optional<Q> View::read(const Field& field, const Node& at, const std::strin
     context_->report(
         codes::wrong_type,
         at,
-        where,
+        where.pointer(),
         fmt::format("\"{}\" is {}, but a measure belongs here", field.key, words(at.kind)),
         "Write a number, or a text with its unit such as \"9.2 m\".");
   }
@@ -265,7 +265,7 @@ std::optional<Q> View::read(const Field& field, const Node& at, const std::strin
 template <class Q>
 std::optional<Q> View::measure(std::string_view key) {
   const Node* at = node(key);
-  return at == nullptr ? std::nullopt : read<Q>(row(key), *at, pointer(key));
+  return at == nullptr ? std::nullopt : read<Q>(row(key), *at, Where(*this, key));
 }
 
 template <class Q>
@@ -281,7 +281,7 @@ std::vector<Q> View::measures(std::string_view key) {
   const Node* at = of_kind(key, Node::Kind::list);
   if (at == nullptr) return out;
   for (std::size_t i = 0; i < at->items.size(); ++i) {
-    const auto value = read<Q>(row(key), at->items[i], fmt::format("{}/{}", pointer(key), i));
+    const auto value = read<Q>(row(key), at->items[i], Where(*this, key, i));
     if (value) out.push_back(*value);
   }
   return out;

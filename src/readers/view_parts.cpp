@@ -110,7 +110,7 @@ std::optional<std::pair<std::string_view, View>> View::variant(const Field& fiel
     const std::string known = choices();
     const Field words_of_kind{
         .key = "kind", .type = Type::choice, .doc = "Which form this is", .choices = known};
-    static_cast<void>(choice_of(words_of_kind, *kind, where + "/kind", *context_));
+    static_cast<void>(choice_of(words_of_kind, *kind, Where(where + "/kind"), *context_));
     return {};
   }
   const Alternative& chosen = *of_kind;
@@ -232,16 +232,16 @@ std::vector<View::Month> View::months(std::string_view key) {
   return out;
 }
 
-std::vector<std::pair<const Node*, std::string>> View::text_items(std::string_view key) {
-  std::vector<std::pair<const Node*, std::string>> out;
+std::vector<std::pair<const Node*, Where>> View::text_items(std::string_view key) {
+  std::vector<std::pair<const Node*, Where>> out;
   const Node* at = of_kind(key, Node::Kind::list);
   if (at == nullptr) return out;
   for (std::size_t i = 0; i < at->items.size(); ++i) {
-    std::string where = fmt::format("{}/{}", pointer(key), i);
+    const Where where(*this, key, i);
     if (at->items[i].kind == Node::Kind::text) {
-      out.emplace_back(&at->items[i], std::move(where));
+      out.emplace_back(&at->items[i], where);
     } else {
-      context_->report(codes::wrong_type, at->items[i], std::move(where), "A text belongs here");
+      context_->report(codes::wrong_type, at->items[i], where.pointer(), "A text belongs here");
     }
   }
   return out;

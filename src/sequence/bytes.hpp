@@ -12,6 +12,7 @@ namespace basinwright::sequence {
 /// Writes what `ByteReader` reads back in the same order.
 class ByteWriter {
  public:
+  ByteWriter() { bytes_.reserve(usual); }
   /// Small numbers of either sign take one byte.
   void number(std::int64_t value) {
     auto rest = static_cast<std::uint64_t>(value) << 1U;
@@ -26,6 +27,7 @@ class ByteWriter {
   }
   [[nodiscard]] std::string take() { return std::move(bytes_); }
 
+  static constexpr std::size_t usual = 256;
   static constexpr unsigned bits = 7;
   static constexpr std::uint64_t more = 1U << bits;
 

@@ -18,6 +18,7 @@ namespace {
 /// The bytes of values one after the other, each of a length that its place or itself tells.
 class Key {
  public:
+  Key() { bytes_.reserve(usual_bytes); }
   template <class T>
   requires std::is_arithmetic_v<T> || std::is_enum_v<T>
   void add(T value) { bytes_.append(reinterpret_cast<const char*>(&value), sizeof value); }
@@ -152,6 +153,7 @@ class Key {
   [[nodiscard]] std::string take() { return std::move(bytes_); }
 
  private:
+  static constexpr std::size_t usual_bytes = 2048;
   std::string bytes_;
 };
 

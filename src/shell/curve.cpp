@@ -34,7 +34,11 @@ double share_of_direction(const Piece& arc, Vec d) {
   return share_of_angle(arc.bulge, angle);
 }
 
-std::vector<double> arc_cuts(const Piece& arc, const HalfPlane& line) {
+void add_within(Cuts& cuts, double u) {
+  if (u > 0.0 && u < 1.0) cuts.add(u);
+}
+
+Cuts arc_cuts(const Piece& arc, const HalfPlane& line) {
   const double b = arc.bulge;
   const double f0 = line.at(arc.from);
   const double f2 = line.at(arc.to);
@@ -46,10 +50,9 @@ std::vector<double> arc_cuts(const Piece& arc, const HalfPlane& line) {
   const double under = half_b * half_b - a * f0;
   if (under < 0.0) return {};
   const double q = -(half_b + (half_b < 0.0 ? -1.0 : 1.0) * std::sqrt(under));
-  std::vector<double> roots;
-  if (a != 0.0) roots.push_back(q / a);
-  if (q != 0.0) roots.push_back(f0 / q);
-  std::erase_if(roots, [](double u) { return !(u > 0.0 && u < 1.0); });
+  Cuts roots;
+  if (a != 0.0) add_within(roots, q / a);
+  if (q != 0.0) add_within(roots, f0 / q);
   std::ranges::sort(roots);
   return roots;
 }
@@ -143,22 +146,22 @@ Piece Piece::part(double u0, double u1) const {
   return piece;
 }
 
-std::vector<double> Piece::cuts(const HalfPlane& line) const {
+Cuts Piece::cuts(const HalfPlane& line) const {
+  Cuts cuts;
   if (ellipse) {
-    auto found = ellipse_cuts(ellipse->frame, ellipse->t0, ellipse->t1, line);
-    for (double& t : found) t = (t - ellipse->t0) / (ellipse->t1 - ellipse->t0);
-    std::erase_if(found, [](double u) { return !(u > 0.0 && u < 1.0); });
-    return found;
+    for (const double t : ellipse_cuts(ellipse->frame, ellipse->t0, ellipse->t1, line))
+      add_within(cuts, (t - ellipse->t0) / (ellipse->t1 - ellipse->t0));
+    return cuts;
   }
   if (bulge != 0.0) return arc_cuts(*this, line);
   const double f0 = line.at(from);
   const double f1 = line.at(to);
   if ((f0 > 0.0) == (f1 > 0.0) || f0 == f1) return {};
-  const double u = f0 / (f0 - f1);
-  return u > 0.0 && u < 1.0 ? std::vector<double>{u} : std::vector<double>{};
+  add_within(cuts, f0 / (f0 - f1));
+  return cuts;
 }
 
-std::vector<double> Piece::extremes(Vec direction) const {
+Cuts Piece::extremes(Vec direction) const {
   if (straight() || norm(direction) == 0.0) return {};
   if (ellipse) {  // where a chord of the ellipse's own diameter conjugate to the direction ends
     const EllipseFrame& e = ellipse->frame;
@@ -167,11 +170,9 @@ std::vector<double> Piece::extremes(Vec direction) const {
     const Vec normal = n.x * e.axis + n.y * left(e.axis);
     return cuts({normal, dot(normal, e.centre)});
   }
-  std::vector<double> found;
-  for (const double sign : {1.0, -1.0}) {
-    const double u = share_of_direction(*this, sign * direction);
-    if (u > 0.0 && u < 1.0) found.push_back(u);
-  }
+  Cuts found;
+  for (const double sign : {1.0, -1.0})
+    add_within(found, share_of_direction(*this, sign * direction));
   std::ranges::sort(found);
   return found;
 }
@@ -206,17 +207,10 @@ Box box_of(const Piece& curve) {
 }
 
 std::vector<Piece> split(const Piece& curve, std::vector<double> cuts) {
-  constexpr double no_length = 1e-12;
   std::ranges::sort(cuts);
   std::vector<Piece> pieces;
-  double before = 0.0;
-  for (const double u : cuts) {
-    if (u - before <= no_length || 1.0 - u <= no_length) continue;
-    pieces.push_back(curve.part(before, u));
-    before = u;
-  }
-  if (before == 0.0) return {curve};
-  pieces.push_back(curve.part(before, 1.0));
+  pieces.reserve(cuts.size() + 1);
+  take_parts(curve, cuts, [&](const Piece& piece) { pieces.push_back(piece); });
   return pieces;
 }
 

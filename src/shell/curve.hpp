@@ -2,7 +2,10 @@
 #pragma once
 
 #include <algorithm>
+#include <array>
+#include <cstddef>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "ellipse.hpp"
@@ -16,6 +19,20 @@ struct EllipseArc {
   EllipseFrame frame;
   double t0 = 0.0;
   double t1 = 0.0;
+};
+
+/// Parameters of a piece, ascending: a curve meets a line twice at most.
+class Cuts {
+ public:
+  void add(double u) { all_.at(count_++) = u; }
+  [[nodiscard]] const double* begin() const { return all_.data(); }
+  [[nodiscard]] const double* end() const { return all_.data() + count_; }
+  [[nodiscard]] double* begin() { return all_.data(); }
+  [[nodiscard]] double* end() { return all_.data() + count_; }
+
+ private:
+  std::array<double, 2> all_{};
+  std::size_t count_ = 0;
 };
 
 /// A directed piece; its parameter u runs from 0 at `from` to 1 at `to`.
@@ -42,9 +59,9 @@ struct Piece {
   [[nodiscard]] double integral(const Plane& height) const;
   [[nodiscard]] Piece part(double u0, double u1) const;
   /// Parameters strictly between 0 and 1 where it meets the line, ascending.
-  [[nodiscard]] std::vector<double> cuts(const HalfPlane& line) const;
+  [[nodiscard]] Cuts cuts(const HalfPlane& line) const;
   /// Parameters strictly between 0 and 1 where its normal lies along the direction.
-  [[nodiscard]] std::vector<double> extremes(Vec direction) const;
+  [[nodiscard]] Cuts extremes(Vec direction) const;
   /// Parameter of the nearest point, clamped to [0, 1].
   [[nodiscard]] double nearest(Vec p) const;
   [[nodiscard]] double distance(Vec p) const { return norm(p - at(nearest(p))); }
@@ -71,6 +88,19 @@ struct Box {
   }
 };
 [[nodiscard]] Box box_of(const Piece& curve);
+
+/// Gives the pieces between the parameters, which ascend, one after the other to `take`.
+template <class Take>
+void take_parts(const Piece& curve, std::span<const double> cuts, Take take) {
+  constexpr double no_length = 1e-12;
+  double before = 0.0;
+  for (const double u : cuts) {
+    if (u - before <= no_length || 1.0 - u <= no_length) continue;
+    take(curve.part(before, u));
+    before = u;
+  }
+  take(before == 0.0 ? curve : curve.part(before, 1.0));
+}
 
 /// The pieces between the given parameters, which need not be sorted.
 [[nodiscard]] std::vector<Piece> split(const Piece& curve, std::vector<double> cuts);

@@ -117,9 +117,7 @@ const Footprint* standing_at(const Model& model, Vec p) {
 
 std::vector<double> cuts_of(const Model& model, const Piece& line) {
   std::vector<double> cuts;
-  const auto add = [&](const std::vector<double>& more) {
-    cuts.insert(cuts.end(), more.begin(), more.end());
-  };
+  const auto add = [&](const auto& more) { cuts.insert(cuts.end(), more.begin(), more.end()); };
   for (const Cell& cell : model.cells) {
     for (const geometry::HalfPlane& side : cell.sides) add(line.cuts(side));
   }

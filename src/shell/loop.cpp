@@ -68,14 +68,9 @@ Box box_of(const Loop& loop) {
 
 std::vector<Piece> clip(const Piece& curve, const HalfPlane& side) {
   std::vector<Piece> kept;
-  const std::vector<double> cuts = curve.cuts(side);
-  if (cuts.empty()) {
-    if (side.at(curve.at(0.5)) > on_plane) kept.push_back(curve);
-    return kept;
-  }
-  for (const Piece& piece : split(curve, cuts)) {
+  take_parts(curve, curve.cuts(side), [&](const Piece& piece) {
     if (side.at(piece.at(0.5)) > on_plane) kept.push_back(piece);
-  }
+  });
   return kept;
 }
 
@@ -89,14 +84,9 @@ Loop clip(const Loop& loop, const HalfPlane& side) {
     kept.push_back(piece);
   };
   for (const Piece& c : loop) {
-    const std::vector<double> cuts = c.cuts(side);
-    if (cuts.empty()) {
-      if (side.at(c.at(0.5)) > 0.0) add(c);
-      continue;
-    }
-    for (const Piece& piece : split(c, cuts)) {
+    take_parts(c, c.cuts(side), [&](const Piece& piece) {
       if (side.at(piece.at(0.5)) > 0.0) add(piece);
-    }
+    });
   }
   if (!kept.empty() && !same(kept.back().to, kept.front().from)) {
     kept.push_back(bridge(kept.back().to, kept.front().from));

@@ -28,7 +28,7 @@ inline constexpr PlainConstants plain_constants[] = {
     {"the middle of a range, and the days of a week", "half week"},
     {"bound of a search or a guard against absurd input",
      "days_looked_at halvings hope horizons largest_cost largest_table long_horizon long_look most "
-     "most_groups "
+     "most_apart most_groups quarters_apart "
      "most_hours most_jobs most_kits most_listed most_painters most_people most_parts most_proven "
      "most_quarters most_tried most_tries most_weeks most_years usual_room "
      "never_done of_begun "

@@ -52,4 +52,8 @@ struct Basket {
 [[nodiscard]] std::optional<Basket> cheapest(const Request& request,
                                              const std::vector<Pack>& packs);
 
+/// Whether `cheapest` takes a need of that size from these packs whatever step they have in common,
+/// so that it throws for neither this need nor a smaller one.
+[[nodiscard]] bool takes_surely(std::int64_t need, const std::vector<Pack>& packs);
+
 }  // namespace basinwright::purchase

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
+#include <map>
 #include <mutex>
 #include <string>
 #include <unordered_map>
@@ -11,8 +13,8 @@
 
 namespace basinwright::quote {
 
-/// Remembers what was bought for a need from packs. May be asked by several threads at once; what
-/// it answers never depends on what it remembers.
+/// Remembers what was bought for a need from packs, and for which amounts that serves. May be asked
+/// by several threads at once; what it answers never depends on what it remembers.
 class PurchaseMemory {
  public:
   /// @param most purchases held at once; about 1 kB each
@@ -22,12 +24,20 @@ class PurchaseMemory {
   [[nodiscard]] Purchase buy(const Need& need,
                              const std::vector<purchase::Pack>& packs,
                              money::Rounding rounding);
-  [[nodiscard]] std::size_t held() const { return found_.size(); }
+  [[nodiscard]] std::size_t held() const { return held_; }
 
  private:
+  /// For amounts of at least this.
+  struct Known {
+    std::int64_t from = 0;
+    Purchase bought;
+  };
+
   std::size_t most_;
+  std::size_t held_ = 0;
   std::mutex lock_;
-  std::unordered_map<std::string, Purchase> found_;
+  /// By all but the amount, then by the largest amount that it serves.
+  std::unordered_map<std::string, std::map<std::int64_t, Known>> found_;
 };
 
 }  // namespace basinwright::quote

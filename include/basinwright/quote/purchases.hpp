@@ -46,6 +46,10 @@ struct Purchase {
 [[nodiscard]] std::vector<purchase::Pack> left_of(std::vector<purchase::Pack> packs,
                                                   const Purchase& bought);
 
+/// What was bought for a need, for another that is served by the same packs: what is left over is
+/// its own.
+[[nodiscard]] Purchase for_need(Purchase bought, const Need& need, money::Rounding rounding);
+
 /// Buys one need from an item's packs.
 [[nodiscard]] Purchase buy(const Need& need,
                            const std::vector<purchase::Pack>& packs,
