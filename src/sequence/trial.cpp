@@ -117,10 +117,8 @@ bool hopeless_by_calendar(const ProgrammeQuestion& question,
                           Trial& trial) {
   if (trial.calendar_asked || question.past) return false;
   trial.calendar_asked = true;
-  Trial calendar = search(question, nullptr, dropped, offers);
-  if (calendar.programme) return false;
-  trial.by_calendar = std::move(calendar.blocked);
-  return trial.by_calendar->task != after_all_work;
+  trial.by_calendar = what_blocks(question, nullptr, dropped, offers);
+  return trial.by_calendar && trial.by_calendar->task != after_all_work;
 }
 
 }  // namespace
@@ -160,20 +158,22 @@ Trial search(const ProgrammeQuestion& question,
   return trial;
 }
 
-bool fits(const ProgrammeQuestion& question,
-          const weather::Conditions* conditions,
-          const Dropped& dropped) {
-  bool found = false;
-  look_ever_further(
+std::optional<Blocked> what_blocks(const ProgrammeQuestion& question,
+                                   const weather::Conditions* conditions,
+                                   const Dropped& dropped,
+                                   const Offers& offers) {
+  std::optional<Blocked> blocked;
+  const std::optional<int> told = look_ever_further(
       question,
-      {0, conditions, dropped},
+      {0, conditions, dropped, offers},
       [&](const Instance& instance, const Setting&, schedule::Blame blame) {
         const auto reason = schedule::what_prevents(instance.problem(), blame);
-        found = !reason;
+        blocked = reason ? std::optional(stuck_at(instance, *reason)) : std::nullopt;
         return reason;
       },
       [] { return false; });
-  return found;
+  if (blocked && conditions == nullptr) blocked->weeks_told = told;
+  return blocked;
 }
 
 }  // namespace basinwright::sequence

@@ -23,9 +23,17 @@ struct Trial {
                            const Dropped& dropped,
                            const Offers& offers = {});
 
+/// What is in the way of any programme; nothing where there is one, which is far less work to tell
+/// than to find the best.
+[[nodiscard]] std::optional<Blocked> what_blocks(const ProgrammeQuestion& question,
+                                                 const weather::Conditions* conditions,
+                                                 const Dropped& dropped,
+                                                 const Offers& offers = {});
 /// Whether there is any programme in the longest horizon.
-[[nodiscard]] bool fits(const ProgrammeQuestion& question,
-                        const weather::Conditions* conditions,
-                        const Dropped& dropped);
+[[nodiscard]] inline bool fits(const ProgrammeQuestion& question,
+                               const weather::Conditions* conditions,
+                               const Dropped& dropped) {
+  return !what_blocks(question, conditions, dropped);
+}
 
 }  // namespace basinwright::sequence

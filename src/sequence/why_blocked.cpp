@@ -171,10 +171,7 @@ Blocked why_blocked(const ProgrammeQuestion& question,
   Blocked stuck = std::move(trial.blocked);
   const weather::Conditions* blamed = conditions;
   if (conditions != nullptr) {
-    if (!trial.calendar_asked) {
-      const Trial calendar = search(question, nullptr, {});
-      if (!calendar.programme) trial.by_calendar = calendar.blocked;
-    }
+    if (!trial.calendar_asked) trial.by_calendar = what_blocks(question, nullptr, {});
     if (trial.by_calendar) {
       // A conflict of the rules themselves comes before the weather.
       stuck = *trial.by_calendar;
