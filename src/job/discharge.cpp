@@ -57,7 +57,7 @@ class Discharger {
   void limit(const std::optional<double>& given, std::string_view place, Sourced<Ph>& limit) {
     if (given) {
       limit = {chemistry::ph(*given), {sources::Kind::given, "", place}};
-    } else {
+    } else if (plan_.trace.lists()) {
       const std::string key =
           std::string("site.sewer.") + std::string(place.substr(place.rfind('/') + 1));
       plan_.trace.use(key, Sourced<double>{limit.value.value(), limit.source});

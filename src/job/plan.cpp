@@ -172,12 +172,12 @@ class Planner {
   void work_out(const std::vector<Part>& parts) {
     if (take_off_only_) return;
     order_kits(rates_, plan_);
-    plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
+    if (!line_only()) plan_.mixes = mixes_of(rates_, plan_.quantities, plan_.trace);
     plan_.discharge = discharge_of(job_, rates_, plan_, !line_only());
     estimate(parts);
     const auto tap = job_.refill.flow ? job_.refill.flow : job_.site.tap_flow;
     plan_.tap = tap ? *tap : plan_.trace.use("site.tap_flow", usual_tap);
-    plan_.water = water_plan_of(job_, rates_, plan_);
+    plan_.water = water_plan_of(job_, rates_, plan_, !line_only());
     schedule_it();
     add_reworks(rates_, now_.past, plan_);
     if (!line_only()) {

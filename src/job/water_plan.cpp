@@ -42,11 +42,11 @@ class WaterPlanner {
   WaterPlanner(const Job& job, const RateBook& rates, Plan& plan)
       : job_(job), refill_(job.refill), c_(rates.chemicals), plan_(plan), t_(plan.trace) {}
 
-  WaterPlan plan() {
+  WaterPlan plan(bool with_indices) {
     fill();
     aim();
     additions();
-    add_indices(out_, IndexQuestion{job_, water_, after_, t_});
+    if (with_indices) add_indices(out_, IndexQuestion{job_, water_, after_, t_});
     return std::move(out_);
   }
 
@@ -81,11 +81,13 @@ class WaterPlanner {
     }
   }
   void list(std::string_view key, const Sourced<Concentration>& used) {
-    t_.use("refill.targets." + std::string(key),
-           Sourced<double>{used.value.in(units::milligrams_per_litre), used.source});
+    list(key, Sourced<double>{used.value.in(units::milligrams_per_litre), used.source});
   }
   void list(std::string_view key, const Sourced<chemistry::Ph>& used) {
-    t_.use("refill.targets." + std::string(key), Sourced<double>{used.value.value(), used.source});
+    list(key, Sourced<double>{used.value.value(), used.source});
+  }
+  void list(std::string_view key, const Sourced<double>& used) {
+    if (t_.lists()) t_.use("refill.targets." + std::string(key), used);
   }
 
   // Targets as given, else the usual ones; a figure nobody measured counts as at its target, so
@@ -300,8 +302,8 @@ void date_additions(const dates::WorkCalendar& calendar,
   }
 }
 
-WaterPlan water_plan_of(const Job& job, const RateBook& rates, Plan& plan) {
-  return WaterPlanner(job, rates, plan).plan();
+WaterPlan water_plan_of(const Job& job, const RateBook& rates, Plan& plan, bool with_indices) {
+  return WaterPlanner(job, rates, plan).plan(with_indices);
 }
 
 }  // namespace basinwright::job

@@ -6,7 +6,11 @@ namespace basinwright::job {
 
 /// The refill and the start-up, still without dates: what goes in does not depend on the day.
 /// Records quantities.refill.* and quantities.start_up.*.
-[[nodiscard]] WaterPlan water_plan_of(const Job& job, const RateBook& rates, Plan& plan);
+/// @param with_indices whether the saturation index is told, which a line of a batch does not show
+[[nodiscard]] WaterPlan water_plan_of(const Job& job,
+                                      const RateBook& rates,
+                                      Plan& plan,
+                                      bool with_indices = true);
 
 /// The day of each addition: each is poured, stirred in and read again by somebody on site, so none
 /// falls on a day off; one chemical a day, none but chlorine before the quiet time is over.

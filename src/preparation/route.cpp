@@ -23,6 +23,8 @@ class Builder {
   Builder(const Question& question, trace::Trace& trace) : q_(question), trace_(trace) {}
 
   Route build() {
+    constexpr std::size_t usual_steps = 32;
+    route_.steps.reserve(usual_steps);
     for (const Region& region : q_.regions) total_ += region.area;
     sum_regions();
     choose_primer();

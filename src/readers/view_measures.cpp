@@ -264,8 +264,9 @@ std::optional<Q> View::read(const Field& field, const Node& at, const Where& whe
 
 template <class Q>
 std::optional<Q> View::measure(std::string_view key) {
-  const Node* at = node(key);
-  return at == nullptr ? std::nullopt : read<Q>(row(key), *at, Where(*this, key));
+  const Field& field = row(key);
+  const Node* at = node_->find(key);
+  return at == nullptr ? std::nullopt : read<Q>(field, *at, Where(*this, key));
 }
 
 template <class Q>

@@ -82,6 +82,7 @@ void put_in_order(Programme& programme) {
   if (!std::ranges::is_sorted(programme.bookings, {}, &Booking::start))
     std::ranges::stable_sort(programme.bookings, {}, &Booking::start);
   std::vector<dates::Date> days;
+  days.reserve(2 * programme.bookings.size());
   for (const Booking& b : programme.bookings) {
     for (const Worked& w : b.worked) days.push_back(w.date);
   }

@@ -167,15 +167,15 @@ struct Memory::Store {
   }
 
   // The answer to a question under a key, if it is known.
-  /// @param seldom_fits set where another start or drain left no room
+  /// @param feasible set to what the answer was for another start or drain, where one is known
   std::optional<std::string> recall(const std::string& key,
                                     dates::Date start,
                                     int drain,
-                                    bool& seldom_fits) {
+                                    std::optional<bool>& feasible) {
     const std::scoped_lock hold(lock);
     const std::string_view found = programmes.find(key, [&](std::string_view bytes) {
       const Known known = known_in(bytes);
-      seldom_fits = seldom_fits || !is_feasible(known.answer);
+      if (!feasible) feasible = is_feasible(known.answer);
       return known.region.holds(start, drain);
     });
     if (!found.empty()) return std::string(known_in(found).answer);
@@ -227,12 +227,12 @@ Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t wea
 Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.reasons) return programme(question, weather);
   const std::string key = own_key(question, store_->number(common_key(question, weather)));
-  bool seldom_fits = false;
+  std::optional<bool> feasible;
   const int drain = drain_quarters(question);
-  if (const auto known = store_->recall(key, question.start, drain, seldom_fits))
+  if (const auto known = store_->recall(key, question.start, drain, feasible))
     return unpressed(question, *known);
   ProgrammeQuestion asked = in_quarters(question);
-  asked.weather.calendar_first = seldom_fits;
+  if (feasible) asked.weather.calendar_after = *feasible ? 2 : 0;
   Programme found = programme(asked, weather);
   const auto bytes = pressed(asked, found);
   if (!bytes) return found;

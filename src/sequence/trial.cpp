@@ -128,10 +128,12 @@ Trial search(const ProgrammeQuestion& question,
              const Dropped& dropped,
              const Offers& offers) {
   Trial trial;
+  int in_vain = 0;
   const auto hopeless = [&] {
-    return conditions != nullptr && hopeless_by_calendar(question, dropped, offers, trial);
+    return conditions != nullptr && in_vain++ >= question.weather.calendar_after &&
+           hopeless_by_calendar(question, dropped, offers, trial);
   };
-  if (question.weather.calendar_first && hopeless()) {
+  if (hopeless()) {
     trial.blocked = *trial.by_calendar;
     return trial;
   }

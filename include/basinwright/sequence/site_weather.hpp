@@ -38,9 +38,9 @@ struct SiteWeather {
   WeatherRules rules;
   /// The record made ready with these rules, where it was; must outlive the question.
   const ReadWeather* read = nullptr;
-  /// Ask first whether the calendar alone leaves room, where it is likely that it does not. No
-  /// answer depends on it.
-  bool calendar_first = false;
+  /// After how many looks in vain it is asked whether the calendar alone leaves room: sooner where
+  /// that is unlikely. No answer depends on it.
+  int calendar_after = 1;
 };
 
 }  // namespace basinwright::sequence

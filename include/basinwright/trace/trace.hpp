@@ -98,6 +98,8 @@ class Trace {
   /// Off, and no constant is listed: for figures that nobody will ask about.
   [[nodiscard]] static Trace none();
   [[nodiscard]] bool on() const { return on_; }
+  /// Whether the constants taken are listed.
+  [[nodiscard]] bool lists() const { return lists_; }
   [[nodiscard]] const std::vector<Step>& steps() const { return steps_; }
   [[nodiscard]] const Step* find(std::string_view key) const;
 
