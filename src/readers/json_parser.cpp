@@ -204,8 +204,7 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     Node* const node = place(kind, span);
     if (node == nullptr) return false;
     constexpr std::size_t usual = 6, usual_of_file = 12;
-    if (kind == Node::Kind::object)
-      node->members.reserve(open_.empty() ? usual_of_file : usual);
+    if (kind == Node::Kind::object) node->members.reserve(open_.empty() ? usual_of_file : usual);
     // Only the innermost open node grows, so the addresses of the outer ones stay.
     open_.push_back(node);
     return true;

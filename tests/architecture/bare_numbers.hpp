@@ -34,7 +34,8 @@ inline constexpr PlainConstants plain_constants[] = {
      "never_done of_begun "
      "nearest_pole rounds short_horizon shorter steps"},
     {"of a machine word or its store",
-     "aligned bits bytes_a_bucket digit_bits first_bytes leading more"},
+     "aligned bits bytes_a_bucket digit_bits first_bytes leading more usual usual_bytes "
+     "usual_steps"},
     {"where a formula or table ends",
      "formula_high formula_low least_humidity most_acid most_alkaline "
      "strong_acid_reads_to strongest strongest_liquid"},
