@@ -170,10 +170,11 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
              "");
       return true;
     }
+    // The last member of an object waits for this value.
     const Node& parent = *open_.back();
-    const bool object =
-        parent.kind == Node::Kind::object;  // whose last member waits for this value
-    if ((object ? parent.members.size() - 1 : parent.items.size()) < limits_.items) return false;
+    const bool in_object = parent.kind == Node::Kind::object;
+    const std::size_t held = in_object ? parent.members.size() - 1 : parent.items.size();
+    if (held < limits_.items) return false;
     refuse(codes::too_large,
            span,
            "This list or object has more than " + std::to_string(limits_.items) + " entries",

@@ -101,6 +101,15 @@ const std::vector<Change> kinds{
       q.weather.record = &job.record;
     }};
 
+// By the calendar alone, for a first day and a drain of so many quarters.
+Question by_calendar(const SmallJob& job, dates::Date start, std::int64_t drain) {
+  Question q = job.question();
+  q.weather.record = nullptr;
+  q.start = start;
+  q.drain_pump = q.water / (units::minutes(15) * static_cast<double>(drain));
+  return q;
+}
+
 }  // namespace
 
 TEST_CASE("one programme serves every start, drain and fill for which it is the best") {
@@ -134,11 +143,7 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
 TEST_CASE("what is known is not looked for again, up to the last start and the longest drain") {
   SmallJob job = drained_job();
   const auto asked = [&](dates::Date start, std::int64_t drain) {
-    Question q = job.question();
-    q.weather.record = nullptr;
-    q.start = start;
-    q.drain_pump = q.water / (units::minutes(15) * static_cast<double>(drain));
-    return q;
+    return by_calendar(job, start, drain);
   };
   // A start and a drain that leave something open both ways.
   dates::Date first, last;
@@ -184,11 +189,8 @@ TEST_CASE("what fits in no week is not looked for again in weeks that are alike"
   SmallJob job = drained_job();
   job.system.recoat_max.value = units::hours(13);
   const auto asked = [&](int drain, int days) {
-    Question q = job.question();
-    q.weather.record = nullptr;
+    Question q = by_calendar(job, job.start + std::chrono::days{days}, drain);
     q.calendar.closed = {day("2027-04-30"), day("2027-08-02")};
-    q.start = day("2027-05-10") + std::chrono::days{days};
-    q.drain_pump = q.water / (units::minutes(15) * drain);
     return q;
   };
   sequence::Memory memory;
@@ -206,12 +208,7 @@ TEST_CASE("what fits in no week is not looked for again in weeks that are alike"
 
 TEST_CASE("who starts on a day off starts with the next working day") {
   SmallJob job = drained_job();
-  const auto asked = [&](const char* start) {
-    Question q = job.question();
-    q.weather.record = nullptr;
-    q.start = day(start);
-    return q;
-  };
+  const auto asked = [&](const char* start) { return by_calendar(job, day(start), 10); };
   sequence::Memory memory;
   const auto monday = told_briefly(brief_of(memory, asked("2027-05-17")));
   for (const char* start : {"2027-05-16", "2027-05-15"})
@@ -225,11 +222,8 @@ TEST_CASE("what fits for no drain of two fits for none between") {
   SmallJob job = drained_job();
   job.system.recoat_max.value = units::hours(13);
   const auto asked = [&](int drain, int days) {
-    Question q = job.question();
-    q.weather.record = nullptr;
-    q.start += std::chrono::days{days};
+    Question q = by_calendar(job, job.start + std::chrono::days{days}, drain);
     q.most_days = 20;  // too few for the weeks to tell
-    q.drain_pump = q.water / (units::minutes(15) * drain);
     return q;
   };
   sequence::Memory memory;
