@@ -73,12 +73,18 @@ class FinishSearch {
     return false;
   }
 
-  // By every section alone; looks at twice as many slots while a later end might still come first.
-  Slot least_finish() {
+  [[nodiscard]] Slot first_look() const {
+    if (problem_.likely_finish) {
+      return std::max(standing_.clock + 1, last_end(best_finish_, *problem_.likely_finish));
+    }
     constexpr Slot two_weeks = 1344;
     // Where weather keeps work waiting, two weeks are seldom enough.
-    const Slot first_look = problem_.wet.empty() ? two_weeks : 2 * two_weeks;
-    Slot length = std::min(problem_.horizon, standing_.clock + first_look);
+    return standing_.clock + (problem_.wet.empty() ? two_weeks : 2 * two_weeks);
+  }
+
+  // By every section alone; looks at twice as many slots while a later end might still come first.
+  Slot least_finish() {
+    Slot length = std::min(problem_.horizon, first_look());
     while (true) {
       if (look_ && look_->setting.length >= length) {
         length = look_->setting.length;

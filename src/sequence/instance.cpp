@@ -113,6 +113,9 @@ Instance::Instance(const ProgrammeQuestion& question, const Setting& setting)
   offer_rework();
   build_past();
   build_finish();
+  // By the calendar alone two weeks mostly do.
+  if (q_.likely.fill_start && outdoors_.known())
+    problem_.likely_finish = timeline_.slot(*q_.likely.fill_start);
 }
 
 Instance::TailWork Instance::tail_work() const {

@@ -9,8 +9,8 @@
 #include <utility>
 #include <vector>
 
-#include "bytes.hpp"
 #include "instance.hpp"
+#include "known.hpp"
 #include "memory_key.hpp"
 #include "pressed.hpp"
 #include "recent.hpp"
@@ -43,52 +43,6 @@ ProgrammeQuestion in_quarters(const ProgrammeQuestion& given) {
   q.drain_pump = q.water / (quarter * drained);
   q.tap = q.water / (quarter * filled);
   return q;
-}
-
-/// The first days of jobs and the lengths of their drains, in quarters, for which an answer holds;
-/// the last are included.
-struct Region {
-  dates::Date start, last_start;
-  std::int64_t drain = 0, longest_drain = 0;
-
-  [[nodiscard]] bool holds(dates::Date day, std::int64_t quarters) const {
-    return start <= day && day <= last_start && drain <= quarters && quarters <= longest_drain;
-  }
-};
-
-/// An answer and where it holds.
-struct Known {
-  Region region;
-  std::string_view answer;
-};
-
-std::int64_t count_of(dates::Date day) {
-  return day.time_since_epoch().count();
-}
-
-dates::Date read_day(ByteReader& in) {
-  return dates::Date(std::chrono::days{in.number()});
-}
-
-Known known_in(std::string_view bytes) {
-  ByteReader in(bytes);
-  Known known;
-  known.region.start = read_day(in);
-  known.region.last_start = read_day(in);
-  known.region.drain = in.number();
-  known.region.longest_drain = in.number();
-  known.answer = in.text();
-  return known;
-}
-
-std::string bytes_of(const Known& known) {
-  ByteWriter out;
-  out.number(count_of(known.region.start));
-  out.number(count_of(known.region.last_start));
-  out.number(known.region.drain);
-  out.number(known.region.longest_drain);
-  out.text(known.answer);
-  return out.take();
 }
 
 // The longest drain that leaves all else of a programme as it is.
@@ -153,6 +107,7 @@ struct Memory::Store {
   Recent programmes;
   std::unordered_map<std::string, std::uint32_t> numbers;  ///< Of what many jobs have in common.
   std::uint32_t last_number = 0;
+  std::map<std::pair<std::uint32_t, dates::Date>, dates::Moment> fills;
   std::size_t looked_for = 0;
   /// By number and shell lag.
   std::map<std::pair<std::uint64_t, units::Duration>, std::shared_ptr<const ReadWeather>> read;
@@ -167,27 +122,35 @@ struct Memory::Store {
   }
 
   // The answer to a question under a key, if it is known.
-  /// @param feasible set to what the answer was for another start or drain, where one is known
+  /// @param likely set to what the answers were for other starts and drains, where there are any
   std::optional<std::string> recall(const std::string& key,
                                     dates::Date start,
                                     int drain,
-                                    std::optional<bool>& feasible) {
+                                    Likely& likely) {
+    Like like(start, drain);
     const std::scoped_lock hold(lock);
     const std::string_view found = programmes.find(key, [&](std::string_view bytes) {
       const Known known = known_in(bytes);
-      if (!feasible) feasible = is_feasible(known.answer);
+      like.met(known);
       return known.region.holds(start, drain);
     });
     if (!found.empty()) return std::string(known_in(found).answer);
     ++looked_for;
+    likely = like.likely();
     return {};
   }
 
   // What holds for a shorter and for a longer drain from one start holds for all between: the
   // longer it takes, the fewer programmes there are, so that each step of the search says yes up to
   // one length and no from there on. (A later start looks further ahead, and may find more.)
-  void remember(const std::string& key, Known found) {
+  /// @param number, start of the question
+  void remember(const std::string& key, std::uint32_t number, dates::Date start, Known found) {
     const std::scoped_lock hold(lock);
+    if (found.fill_start) {
+      constexpr std::size_t most = 1024;
+      if (fills.size() >= most) fills.clear();
+      fills[{number, start}] = *found.fill_start;
+    }
     const std::string_view like = programmes.find(key, [&](std::string_view bytes) {
       const Known known = known_in(bytes);
       return known.answer == found.answer && known.region.start == found.region.start &&
@@ -199,6 +162,14 @@ struct Memory::Store {
       found.region.longest_drain = std::max(found.region.longest_drain, known.longest_drain);
     }
     programmes.put(key, bytes_of(found));
+  }
+
+  // When the last job was filled that had as much in common and that start, or the next later one.
+  std::optional<dates::Moment> last_fill(std::uint32_t number, dates::Date start) {
+    const std::scoped_lock hold(lock);
+    const auto it = fills.lower_bound({number, start});
+    if (it == fills.end() || it->first.first != number) return {};
+    return it->second;
   }
 
   std::shared_ptr<const ReadWeather> reading(const SiteWeather& weather, std::uint64_t number) {
@@ -226,17 +197,25 @@ Programme Memory::programme(const ProgrammeQuestion& question, std::uint64_t wea
 
 Programme Memory::brief(const ProgrammeQuestion& question, std::uint64_t weather) {
   if (question.past || question.reasons) return programme(question, weather);
-  const std::string key = own_key(question, store_->number(common_key(question, weather)));
-  std::optional<bool> feasible;
+  const std::uint32_t number = store_->number(common_key(question, weather));
+  const std::string key = own_key(question, number);
+  Likely likely;
   const int drain = drain_quarters(question);
-  if (const auto known = store_->recall(key, question.start, drain, feasible))
+  if (const auto known = store_->recall(key, question.start, drain, likely))
     return unpressed(question, *known);
   ProgrammeQuestion asked = in_quarters(question);
-  if (feasible) asked.weather.calendar_after = *feasible ? 2 : 0;
+  asked.likely = likely;
+  if (question.weather.record == nullptr) {
+    asked.likely.fill_start.reset();  // The first look is far enough for most.
+  } else if (!likely.fill_start) {
+    asked.likely.fill_start = store_->last_fill(number, question.start);
+  }
   Programme found = programme(asked, weather);
   const auto bytes = pressed(asked, found);
   if (!bytes) return found;
-  store_->remember(key, {region_of(asked, found), *bytes});
+  Known known{region_of(asked, found), *bytes};
+  if (found.feasible) known.fill_start = found.fill_start;
+  store_->remember(key, number, question.start, known);
   return unpressed(question, *bytes);
 }
 

@@ -192,7 +192,8 @@ std::string common_key(const ProgrammeQuestion& q, std::uint64_t weather_number)
                most_days,
                reasons,
                past,
-               rework] = q;
+               rework,
+               likely] = q;
   Key key;
   key.all(calendar, sections, system, waits, temperatures, cement, mortar, clean_up);
   key.all(weight_of_quarter, weight_of_attendance, most_days, reasons, rework, weather_number);
@@ -201,6 +202,7 @@ std::string common_key(const ProgrammeQuestion& q, std::uint64_t weather_number)
   // In the other key or beside it, or told after a programme is found; a past is asked anew.
   static_cast<void>(start), static_cast<void>(past), static_cast<void>(water_visits);
   static_cast<void>(water), static_cast<void>(tap), static_cast<void>(drain_pump);
+  static_cast<void>(likely);
   return key.take();
 }
 

@@ -151,10 +151,6 @@ std::optional<std::string> pressed(const ProgrammeQuestion& question, const Prog
   return out.take();
 }
 
-bool is_feasible(std::string_view bytes) {
-  return ByteReader(bytes).number() != 0;
-}
-
 Programme unpressed(const ProgrammeQuestion& question, std::string_view bytes) {
   ByteReader in(bytes);
   Programme programme;

@@ -15,9 +15,6 @@ namespace basinwright::sequence {
 [[nodiscard]] std::optional<std::string> pressed(const ProgrammeQuestion& question,
                                                  const Programme& programme);
 
-/// Whether a pressed programme has dates.
-[[nodiscard]] bool is_feasible(std::string_view bytes);
-
 /// The programme, with the drain as long as the question has it and with what follows the fill.
 /// @param bytes what `pressed` made for a question with the same work and weather
 [[nodiscard]] Programme unpressed(const ProgrammeQuestion& question, std::string_view bytes);

@@ -53,6 +53,15 @@ std::vector<int> horizons(const ProgrammeQuestion& q) {
   return days;
 }
 
+// As far ahead as like jobs needed; nothing where that is not known, or no horizon.
+std::optional<int> likely_horizon(const ProgrammeQuestion& q) {
+  if (!q.likely.fill_start || q.past) return {};
+  constexpr std::chrono::days spare{2};  // with the day itself
+  const std::chrono::days days = q.likely.fill_start->date() - q.start + spare;
+  if (days < spare || days.count() >= q.most_days) return {};
+  return static_cast<int>(days.count());
+}
+
 // Which start the weather is blamed from.
 UnitStarts starts_by_calendar(const ProgrammeQuestion& q, const Setting& setting) {
   if (setting.conditions == nullptr || !q.reasons) return {};
@@ -80,13 +89,17 @@ schedule::Answer settled(const ProgrammeQuestion& q,
   return closest(instance.problem(), answer, old);
 }
 
-// Ever further ahead, until a look finds a programme (no reason against it), or tells that no later
+// As far ahead as is likely, then ever further from the start, until a look finds a programme (no reason against it), or tells that no later
 // one would, or there is no hope. Returns the days after which the weeks told so, if they did.
 template <class Find, class Hopeless>
 std::optional<int> look_ever_further(const ProgrammeQuestion& question,
                                      Setting setting,
                                      Find find,
                                      Hopeless hopeless) {
+  if (const auto likely = likely_horizon(question)) {
+    setting.days = *likely;
+    if (!find(Instance(question, setting), setting, schedule::Blame::none)) return {};
+  }
   std::optional<int> enough;
   bool conflict = false;
   int looked = 0;
@@ -130,7 +143,7 @@ Trial search(const ProgrammeQuestion& question,
   Trial trial;
   int in_vain = 0;
   const auto hopeless = [&] {
-    return conditions != nullptr && in_vain++ >= question.weather.calendar_after &&
+    return conditions != nullptr && in_vain++ >= question.likely.calendar_after &&
            hopeless_by_calendar(question, dropped, offers, trial);
   };
   if (hopeless()) {

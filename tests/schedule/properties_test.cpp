@@ -180,6 +180,38 @@ TEST_CASE("a rework that nobody can do changes nothing") {
   CHECK(split > 50);
 }
 
+TEST_CASE("where the finish is expected changes no answer") {
+  int found = 0;
+  int refused = 0;
+  for (std::uint32_t seed = 3200; seed < 3600; ++seed) {
+    INFO("seed " << seed);
+    Problem problem = random::problem(seed, large);
+    const auto unasked = solve(problem);
+    random::Dice dice(seed);
+    for (int round = 0; round < 4; ++round) {
+      problem.likely_finish = dice.between(0, problem.horizon);
+      const auto expected = solve(problem);
+      REQUIRE(expected.index() == unasked.index());
+      if (const auto* got = std::get_if<Answer>(&expected)) {
+        const auto& plain = std::get<Answer>(unasked);
+        CHECK(got->objective == plain.objective);
+        CHECK(brute::keys(got->bookings) == brute::keys(plain.bookings));
+        ++found;
+      } else {
+        const auto& reason = std::get<Infeasible>(expected);
+        const auto& plain = std::get<Infeasible>(unasked);
+        CHECK(reason.part == plain.part);
+        CHECK(reason.index == plain.index);
+        CHECK(reason.section == plain.section);
+        CHECK(reason.rule_conflict == plain.rule_conflict);
+        ++refused;
+      }
+    }
+  }
+  CHECK(found > 800);
+  CHECK(refused > 40);
+}
+
 TEST_CASE("money never moves the finish, the splits or the reworks") {
   for (std::uint32_t seed = 2200; seed < 2400; ++seed) {
     INFO("seed " << seed);

@@ -140,6 +140,31 @@ TEST_CASE("one programme serves every start, drain and fill for which it is the 
   }
 }
 
+TEST_CASE("what like jobs met changes no programme") {
+  std::mt19937 dice(11);
+  const int questions = places::some_of(40);
+  std::set<std::string> different;
+  for (std::size_t kind = 0; kind < kinds.size(); ++kind) {
+    for (int i = 0; i < questions; ++i) {
+      SmallJob job = drained_job();
+      Question q = job.question();
+      kinds[kind](job, q);
+      q.drain_pump = q.water / units::minutes(1 + static_cast<int>(dice() % 1800));
+      q.start += std::chrono::days{dice() % 16};
+      q.reasons = dice() % 3 == 0;
+      INFO("kind " << kind << ", start " << dates::iso(q.start));
+      const std::string anew = told(sequence::programme(q));
+      q.likely.calendar_after = static_cast<int>(dice() % 3);
+      q.likely.fill_start =
+          dates::Moment(q.start, static_cast<int>(dice() % (i % 2 == 0 ? 4000 : 40000)) - 100);
+      INFO("likely to be filled from " << dates::iso(*q.likely.fill_start));
+      CHECK(told(sequence::programme(q)) == anew);
+      different.insert(anew);
+    }
+  }
+  CHECK(different.size() > kinds.size() * static_cast<std::size_t>(questions) / 4);
+}
+
 TEST_CASE("what is known is not looked for again, up to the last start and the longest drain") {
   SmallJob job = drained_job();
   const auto asked = [&](dates::Date start, std::int64_t drain) {

@@ -129,6 +129,9 @@ struct Problem {
   /// For an end slot e of the last unit: `finish[e]`, nothing when none is in the horizon.
   std::vector<std::optional<Finish>> finish;
   std::optional<Facts> facts;
+  /// What like problems came to: as far ahead as this needs is looked first. No answer depends on
+  /// it.
+  std::optional<Slot> likely_finish = {};
 };
 
 /// When a task, unit, rework or reclean takes place.

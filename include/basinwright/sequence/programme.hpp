@@ -24,6 +24,15 @@ namespace basinwright::sequence {
 /// Mean air temperature of each month, January first, where the job says it.
 using MeanTemperatures = std::array<std::optional<units::Temperature>, 12>;
 
+/// What like jobs met. No programme depends on it, only how soon it is found.
+struct Likely {
+  /// After how many looks in vain under weather it is asked whether the calendar alone leaves room:
+  /// sooner where that is unlikely.
+  int calendar_after = 1;
+  /// So far ahead is looked first.
+  std::optional<dates::Moment> fill_start = {};
+};
+
 /// Everything the programme depends on.
 struct ProgrammeQuestion {
   dates::Date start;
@@ -49,6 +58,7 @@ struct ProgrammeQuestion {
   bool reasons = true;  ///< Whether to find out what excludes what when there are no dates.
   std::optional<Past> past = {};  ///< For the rest of a job that has begun.
   ReworkRules rework = {};
+  Likely likely = {};
 };
 
 /// What the weather read comes to.

@@ -38,9 +38,6 @@ struct SiteWeather {
   WeatherRules rules;
   /// The record made ready with these rules, where it was; must outlive the question.
   const ReadWeather* read = nullptr;
-  /// After how many looks in vain it is asked whether the calendar alone leaves room: sooner where
-  /// that is unlikely. No answer depends on it.
-  int calendar_after = 1;
 };
 
 }  // namespace basinwright::sequence
