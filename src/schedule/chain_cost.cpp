@@ -80,22 +80,32 @@ ChainCost::Span ChainCost::span_of(std::size_t link, std::size_t anchor_class) c
   return {before(from, &Stretch::end), before(goals_.anchor_until(anchor_class), &Stretch::end)};
 }
 
-Onward ChainCost::with_work(std::size_t link, const Stretch& stretch, const Onward& next) const {
-  Onward result = next;
+// Parts are written whole and then changed: a part that is read whole right after it was written in
+// pieces keeps the processor waiting.
+void ChainCost::put_price(std::size_t link,
+                          const Stretch& stretch,
+                          const Tally& any,
+                          const Tally& same_date,
+                          Onward& price) const {
   if (stretch.dates > 0) {
-    result.any = next.best(setting_.problem.attendance);
-    if (result.any < no_tally) {
-      result.any.cost += stretch.labour + setting_.problem.attendance * stretch.dates;
+    const std::int64_t attendance = setting_.problem.attendance;
+    const Tally beside = same_date < no_tally ? same_date.costing(-attendance) : no_tally;
+    const Tally& best = beside < any ? beside : any;
+    price = {best, best};
+    if (best < no_tally) {
+      const std::int64_t cost = stretch.labour + attendance * stretch.dates;
+      price.any.cost += cost;
+      price.same_date.cost += cost;
     }
-    result.same_date = result.any;
+  } else {
+    price = {any, same_date};
   }
   if (link != setting_.standing.emptied_link) {
-    return result;
+    return;
   }
-  for (Tally* tally : {&result.any, &result.same_date}) {
+  for (Tally* tally : {&price.any, &price.same_date}) {
     tally->empty += *tally < no_tally ? empty(link, stretch) : 0;
   }
-  return result;
 }
 
 std::int64_t ChainCost::empty(std::size_t link, const Stretch& stretch) const {
@@ -113,7 +123,7 @@ ChainCost::Layer ChainCost::last_layer(const Onwards& after, Span span) const {
         (stretch.end == 0 || setting_.date(stretch.end - 1) != setting_.date(stretch.start))) {
       next.same_date = no_tally;
     }
-    layer.prices.push_back(with_work(links_ - 1, stretch, next));
+    put_price(links_ - 1, stretch, next.any, next.same_date, layer.prices.emplace_back());
   }
   layer.trim();
   return layer;
@@ -140,7 +150,8 @@ ChainCost::Layer ChainCost::layer_before(std::size_t link, const Layer& next, Sp
     }
     const std::int32_t date = setting_.date(stretch.dates > 0 ? stretch.end - 1 : stretch.start);
     const Reach starts{stretch.end + after.lag_min, stretch.end + after.lag_max};
-    layer.prices.push_back(with_work(link, stretch, window.best(starts, date)));
+    const Onward next = window.best(starts, date);
+    put_price(link, stretch, next.any, next.same_date, layer.prices.emplace_back());
   }
   layer.trim();
   return layer;
@@ -161,20 +172,18 @@ ChainCost::Layer ChainCost::layer_before_endless(std::size_t link,
                                         [&](const Stretch& way) { return way.end + lag <= last; });
   Layer layer{span.from, std::vector<Onward>(static_cast<std::size_t>(end - first))};
   std::size_t entered = next.until();
-  Onward best;
+  Tally any = no_tally;
+  Tally same_date = no_tally;
   for (std::size_t place = layer.prices.size(); place-- > 0;) {
     const Stretch& way = ways[span.from + place];
     while (entered > next.from && onwards[entered - 1].start >= way.end + lag) {
       const Onward& here = next.prices[--entered - next.from];
       const bool goes_on = entered + 1 < next.until() && date(entered) == date(entered + 1);
-      best.any = std::min(best.any, here.any);
-      best.same_date = goes_on ? std::min(best.same_date, here.same_date) : here.same_date;
+      if (here.any < any) any = here.any;
+      if (!goes_on || here.same_date < same_date) same_date = here.same_date;
     }
-    Onward onward = best;
-    if (date(entered) != setting_.date(way.dates > 0 ? way.end - 1 : way.start)) {
-      onward.same_date = no_tally;
-    }
-    layer.prices[place] = with_work(link, way, onward);
+    const bool same = date(entered) == setting_.date(way.dates > 0 ? way.end - 1 : way.start);
+    put_price(link, way, any, same ? same_date : no_tally, layer.prices[place]);
   }
   layer.trim();
   return layer;

@@ -47,9 +47,12 @@ class ChainCost {
   [[nodiscard]] Layer layer_before(std::size_t link, const Layer& next, Span span) const;
   [[nodiscard]] Layer layer_before_endless(std::size_t link, const Layer& next, Span span) const;
   [[nodiscard]] Layer merged(std::size_t anchor) const;
-  [[nodiscard]] Onward with_work(std::size_t link,
-                                 const Stretch& stretch,
-                                 const Onward& next) const;
+  // The price of a way of a link before continuations at these prices.
+  void put_price(std::size_t link,
+                 const Stretch& stretch,
+                 const Tally& any,
+                 const Tally& same_date,
+                 Onward& price) const;
   [[nodiscard]] std::int64_t empty(std::size_t link, const Stretch& stretch) const;
   [[nodiscard]] Tally from_start(const Onward& onward, Slot start, std::int32_t last_date) const;
   [[nodiscard]] Onward onward(std::size_t link, std::size_t anchor_class, std::size_t way) const;

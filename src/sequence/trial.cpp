@@ -89,8 +89,9 @@ schedule::Answer settled(const ProgrammeQuestion& q,
   return closest(instance.problem(), answer, old);
 }
 
-// As far ahead as is likely, then ever further from the start, until a look finds a programme (no reason against it), or tells that no later
-// one would, or there is no hope. Returns the days after which the weeks told so, if they did.
+// As far ahead as is likely, then ever further from the start, until a look finds a programme (no
+// reason against it), or tells that no later one would, or there is no hope. Returns the days after
+// which the weeks told so, if they did.
 template <class Find, class Hopeless>
 std::optional<int> look_ever_further(const ProgrammeQuestion& question,
                                      Setting setting,
