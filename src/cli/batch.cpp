@@ -64,7 +64,9 @@ class Progress {
     share_before_ = share.value_or(0.0);
     begin_ = last_ = Clock::now();
   }
-  void tell(std::size_t done, std::optional<std::size_t> total, std::optional<double> share) {
+  /// @param share_of_all asked only where something is told
+  template <class ShareOfAll>
+  void tell(std::size_t done, std::optional<std::size_t> total, ShareOfAll share_of_all) {
     if (!wanted_) return;
     const auto now = Clock::now();
     if (now - last_ < std::chrono::milliseconds(200)) return;
@@ -74,6 +76,7 @@ class Progress {
     std::string line = "\r\033[K" + std::to_string(done);
     if (total) line += " of " + std::to_string(*total);
     line += " jobs, " + std::to_string(std::lround(rate)) + " a second";
+    const std::optional<double> share = share_of_all();
     if (share && *share > share_before_) {
       const double left = seconds * (1.0 - *share) / (*share - share_before_);
       line += ", " + std::to_string(std::lround(left)) + " s left";
@@ -114,18 +117,13 @@ class Run {
     }
     auto first = r_.batch.resume ? pass_over_done() : stream_.next();
     results_.cut();
-    std::size_t index = count_;
-    const auto next = [&]() -> std::optional<std::pair<std::size_t, BatchItem>> {
-      auto item = first ? std::exchange(first, std::nullopt) : stream_.next();
-      if (!item) return std::nullopt;
-      return std::pair{++index, std::move(*item)};
-    };
+    Source source{stream_, std::move(first), count_};
+    Sink sink{*this};
+    progress_.begin(count_, share());
     const auto work = [&](std::pair<std::size_t, BatchItem>& item) {
       return work_.carry_out(item.second, item.first);
     };
-    const auto deliver = [&](Done done) { return take(done); };
-    progress_.begin(count_, share());
-    if (first) in_order(r_.batch.threads, next, work, deliver);
+    if (source.first) in_order(r_.batch.threads, source, work, sink);
     progress_.over();
     if (results_.reader_left()) return Status::done;
     if (!results_.fault().empty() || !results_.finish()) {
@@ -137,6 +135,27 @@ class Run {
   }
 
  private:
+  // The stream's jobs with their numbers.
+  struct Source {
+    JobStream& stream;
+    std::optional<BatchItem> first;
+    std::size_t index;
+
+    std::optional<std::pair<std::size_t, BatchItem>> next() {
+      auto item = first ? std::exchange(first, std::nullopt) : stream.next();
+      if (!item) return std::nullopt;
+      return std::pair{++index, std::move(*item)};
+    }
+    [[nodiscard]] bool waits() const { return !first && stream.waits(); }
+    void await() const { stream.await(); }
+  };
+  struct Sink {
+    Run& run;
+
+    bool deliver(const Done& done) { return run.take(done); }
+    void pause() { run.results_.flush(); }
+  };
+
   static ResultsFile results_for(const Request& r) {
     if (r.output && *r.output != "-") return {*r.output, r.batch.resume};
     if (!r.batch.folder || r.output) return {};
@@ -162,7 +181,7 @@ class Run {
 
   bool take(const Done& done) {
     count(done.status);
-    progress_.tell(count_, total_, share());
+    progress_.tell(count_, total_, [this] { return share(); });
     if (!results_.write(done.line)) return false;
     return !r_.batch.fail_fast || done.status == Status::done || done.status == Status::stop;
   }

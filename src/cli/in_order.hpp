@@ -12,12 +12,17 @@
 
 namespace basinwright::cli {
 
-/// Takes items from `next`, turns each into a result with `work` on `threads` threads, and hands
-/// the results to `deliver` in the items' order. `next` and `deliver` are never called at the same
-/// time; a `deliver` that returns false ends it. Only a few items a thread are held at any time.
-template <class Next, class Work, class Deliver>
-void in_order(std::size_t threads, Next next, Work work, Deliver deliver) {
-  using Item = typename decltype(next())::value_type;
+/// Takes items from a source, turns each into a result with `work` on `threads` threads, and hands
+/// the results to a sink in the items' order. Only a few items a thread are held at any time.
+///
+/// @param source `next()`, the next item if there is one; `waits()`, whether that would wait for
+///               whoever makes them; `await()`, which waits for a while and may be called beside
+///               anything but the source
+/// @param sink `deliver(result)`, which ends it by returning false; `pause()`, called when no more
+///             is to be expected for a while; neither is called while `next` or `waits` is
+template <class Source, class Work, class Sink>
+void in_order(std::size_t threads, Source& source, Work work, Sink& sink) {
+  using Item = typename decltype(source.next())::value_type;
   using Result = decltype(work(std::declval<Item&>()));
   constexpr std::size_t held_a_thread = 16;
   std::mutex lock;
@@ -26,12 +31,24 @@ void in_order(std::size_t threads, Next next, Work work, Deliver deliver) {
   std::size_t taken = 0;
   std::size_t delivered = 0;
   bool over = false;
+  bool awaiting = false;
 
+  const auto await_next = [&](std::unique_lock<std::mutex>& hold) {
+    while (!over && source.waits()) {
+      if (!std::exchange(awaiting, true)) sink.pause();
+      hold.unlock();
+      source.await();
+      hold.lock();
+    }
+    if (std::exchange(awaiting, false)) room.notify_all();
+  };
   const auto take = [&]() -> std::optional<std::pair<std::size_t, Item>> {
     std::unique_lock hold(lock);
-    room.wait(hold, [&] { return over || taken < delivered + held_a_thread * threads; });
+    room.wait(hold,
+              [&] { return over || (!awaiting && taken < delivered + held_a_thread * threads); });
+    await_next(hold);
     if (over) return std::nullopt;
-    auto item = next();
+    auto item = source.next();
     if (item) return std::pair{taken++, std::move(*item)};
     over = true;
     room.notify_all();
@@ -44,9 +61,10 @@ void in_order(std::size_t threads, Next next, Work work, Deliver deliver) {
     for (auto it = waiting.begin(); it != waiting.end() && it->first == delivered && !stopped;
          it = waiting.erase(it)) {
       ++delivered;
-      if (deliver(std::move(it->second))) continue;
+      if (sink.deliver(std::move(it->second))) continue;
       stopped = over = true;
     }
+    if (awaiting) sink.pause();
     room.notify_all();
   };
   const auto worker = [&] {

@@ -1,5 +1,6 @@
 #include "job_stream.hpp"
 
+#include <poll.h>
 #include <sys/stat.h>
 #include <unistd.h>
 #include <algorithm>
@@ -67,6 +68,20 @@ std::optional<double> JobStream::share_read() const {
   const auto read = static_cast<double>(::lseek(::fileno(lines_.get()), 0, SEEK_CUR));
   const auto size = static_cast<double>(about.st_size);
   return read < 0 || read > size || size <= 0 ? std::nullopt : std::optional(read / size);
+}
+
+bool JobStream::readable(int milliseconds) const {
+  pollfd descriptor{::fileno(lines_.get()), POLLIN, 0};
+  return ::poll(&descriptor, 1, milliseconds) != 0;
+}
+
+bool JobStream::waits() const {
+  return lines_ && read_.find('\n', from_) == std::string::npos && !readable(0);
+}
+
+void JobStream::await() const {
+  constexpr int moment = 100;
+  static_cast<void>(readable(moment));
 }
 
 // Whatever is there: nobody waits at a pipe for a buffer full.

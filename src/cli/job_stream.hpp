@@ -28,6 +28,10 @@ class JobStream {
   JobStream& operator=(const JobStream&) = delete;
 
   [[nodiscard]] std::optional<BatchItem> next();
+  /// Whether `next` would wait for whoever writes the lines.
+  [[nodiscard]] bool waits() const;
+  /// Waits a moment for more of the lines.
+  void await() const;
   /// How many there are in all, when that is known without reading a stream.
   [[nodiscard]] std::optional<std::size_t> total() const;
   /// How much is read of a stream that is a file on a disk and all there is; 0 to 1.
@@ -37,6 +41,8 @@ class JobStream {
   struct Close {
     void operator()(std::FILE* file) const;
   };
+  /// Whether more is there to be read, or the end, within so many milliseconds.
+  [[nodiscard]] bool readable(int milliseconds) const;
   [[nodiscard]] std::optional<BatchItem> next_line();
   [[nodiscard]] bool read_line(std::string& line);
   [[nodiscard]] bool read_on();

@@ -60,10 +60,14 @@ bool ResultsFile::write(std::string_view bytes) {
   return fail();
 }
 
+bool ResultsFile::flush() {
+  return std::fflush(file_ ? file_.get() : stdout) == 0 || fail();
+}
+
 bool ResultsFile::finish() {
-  if (!file_) return std::fflush(stdout) == 0 || fail();
+  if (!file_) return flush();
   cut();
-  if (std::fflush(file_.get()) != 0 || ::fsync(::fileno(file_.get())) != 0) return fail();
+  if (!flush() || ::fsync(::fileno(file_.get())) != 0) return fail();
   file_.reset();
   if (std::rename(part_.c_str(), path_.c_str()) != 0) return fail();
   sync_folder_of(path_);

@@ -34,6 +34,8 @@ class ResultsFile {
   /// Takes back the line that `kept` gave last.
   void unkeep();
   bool write(std::string_view bytes);
+  /// Whoever reads along need not wait for what is written.
+  bool flush();
   /// Everything on the disk and in its place.
   bool finish();
 

@@ -98,6 +98,7 @@ std::optional<FirstDays> without_dates_alike(const ProgrammeQuestion& question, 
   // A drain that is longer by a week puts the etch off by a week, another first day to the week
   // after it at most.
   const int needed = told + 2 * week;
+  if (needed > question.most_days) return {};
   for (int i = 0; i < needed; ++i) {
     if (!is_usual(i)) return {};
   }
@@ -106,7 +107,6 @@ std::optional<FirstDays> without_dates_alike(const ProgrammeQuestion& question, 
   while (first > -most_apart && needed - first < question.most_days && is_usual(first - 1)) --first;
   int last = 0;
   while (last < most_apart && is_usual(needed + last)) ++last;
-  if (needed > question.most_days) return {};
   for (int i = needed + last; i < question.most_days + last; ++i) {
     const dates::Hours hours = calendar.painting_hours(day(i));
     if (hours.from < usual.from || hours.to > usual.to) return {};

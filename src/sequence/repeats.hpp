@@ -32,7 +32,7 @@ struct FirstDays {
   dates::Date from, to;
 };
 
-/// What shift of the drain's end may come between a job and one that finds no dates as it does.
+/// By how much the drains of a job and of one that finds no dates as it does may differ.
 inline constexpr std::int64_t quarters_apart = 7 * dates::quarters_per_day;
 
 /// For which jobs that are the same but for the first day, and a drain that is longer or shorter by

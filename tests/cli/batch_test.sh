@@ -210,6 +210,27 @@ assert [r["status"] for r in out] == [out[0]["status"], 1, 1, out[0]["status"]],
 assert "NUL" in out[1]["problem"] and "16 MiB" in out[2]["problem"], (out[1]["problem"], out[2]["problem"])
 P
 
+# In the middle of a slow pipe a job's line comes while the next job is awaited.
+mkfifo slow
+for n in 1 3; do
+  timeout 120 "$program" batch - --jobs $n --quiet --today 2027-01-04 <slow >came &
+  exec 3>slow
+  wanted=0
+  for lines in 1,1p 2,4p 7,7p; do
+    grep . jobs.ndjson | sed -n "$lines" >few
+    cat few >&3
+    wanted=$((wanted + $(wc -l <few)))
+    for _ in $(seq 600); do
+      [ "$(wc -l <came)" -ge $wanted ] && break
+      sleep 0.1
+    done
+    [ "$(wc -l <came)" -eq $wanted ] || fail "$n threads: $(wc -l <came) lines of $wanted jobs while more are awaited"
+  done
+  exec 3>&-
+  wait
+  [ "$(wc -l <came)" -eq $wanted ] || fail "$n threads: not $wanted lines at the end"
+done
+
 # Readers that leave, disks that are full.
 "$program" batch - --today 2027-01-04 <jobs.ndjson 2>/dev/null | head -n 1 >/dev/null
 [ "${PIPESTATUS[0]}" -le 1 ] || fail "a reader that leaves is an error: ${PIPESTATUS[0]}"
