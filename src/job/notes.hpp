@@ -90,9 +90,18 @@ struct At {
 [[nodiscard]] sources::Source days_source(const Job& job);
 [[nodiscard]] sources::Source coats_source(const Job& job, const Plan& plan);
 
-/// A sum of money in whole units of the currency.
-[[nodiscard]] inline double in_units(const money::Money& money, const money::Currency& currency) {
-  return static_cast<double>(money.minor()) / std::pow(10.0, currency.decimals);
+/// A sum of money in units of its currency, as formulas reckon with it.
+struct Price {
+  double units = 0.0;
+  constexpr operator double() const { return units; }
+};
+[[nodiscard]] constexpr trace::Amount amount(Price price) {
+  trace::Amount amount = trace::amount(price.units);
+  amount.is_money = true;
+  return amount;
+}
+[[nodiscard]] inline Price in_units(const money::Money& money, const money::Currency& currency) {
+  return {static_cast<double>(money.minor()) / std::pow(10.0, currency.decimals)};
 }
 
 /// The booking a number of the programme hangs on, by its place in it.

@@ -193,7 +193,7 @@ class GoodsNotes {
     } else {
       t_.note(at + "count", count, fmt::format("{}", b.count), {}, cheapest);
     }
-    const double price = in_units(b.unit_price, rates_.currency);
+    const Price price = in_units(b.unit_price, rates_.currency);
     note_taken(t_, at + "unit_price", price, given_at(book + "/price"));
     t_.note(at + "total",
             in_units(b.total, rates_.currency),
@@ -245,7 +245,7 @@ class GoodsNotes {
 
   void value_left(const std::string& here, const Purchase& p, std::int64_t bought) {
     const double decimals = std::pow(10.0, rates_.currency.decimals);
-    const double worth = in_units(p.left_over_value, rates_.currency);
+    const Price worth = in_units(p.left_over_value, rates_.currency);
     if (bought == 0) return t_.note(here + "left_over_value", worth, "0", {}), void();
     measured(p, bought, [&](auto all) {
       measured(p, p.left_over, [&](auto left) {
@@ -261,7 +261,7 @@ class GoodsNotes {
   }
 
   void total(const std::string& here, const Purchase& p) {
-    std::vector<Term<double>> terms;
+    std::vector<Term<Price>> terms;
     for (std::size_t k = 0; k < p.packs.size(); ++k) {
       terms.push_back({fmt::format("packs_{}", k + 1),
                        in_units(p.packs[k].total, rates_.currency),

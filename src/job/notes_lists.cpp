@@ -27,7 +27,7 @@ class ListNotes {
   }
 
  private:
-  [[nodiscard]] double of(const money::Money& money) const {
+  [[nodiscard]] Price of(const money::Money& money) const {
     return in_units(money, rates_.currency);
   }
 
@@ -164,7 +164,7 @@ class ListNotes {
         t_.note(here + "crew_hours", Duration(), "0", {}, "on hours counted above");
         t_.note(here + "total",
                 of(line.total),
-                fmt::format("{}", of(line.total)),
+                fmt::format("{}", of(line.total).units),
                 {},
                 "the share over the wage for each quarter hour on dearer days or outside the "
                 "crew's hours, rounded once");
@@ -253,7 +253,7 @@ class ListNotes {
     const auto& stages = plan_.price->stages;
     for (std::size_t i = 0; i < stages.size(); ++i) {
       const std::string key = fmt::format("price.stages.{}.amount", i);
-      const double total = of(plan_.price->total);
+      const Price total = of(plan_.price->total);
       if (stages.size() == 1) {
         note_same(t_, key, total, "price.total");
         continue;

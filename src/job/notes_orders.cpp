@@ -192,7 +192,7 @@ class OrderNotes {
   // The packs of an order are those of the purchases, in their order.
   void packs(const std::string& here, const Order& order) {
     std::size_t row = 0;
-    std::vector<Term<double>> totals;
+    std::vector<Term<Price>> totals;
     for (std::size_t i = 0; i < plan_.purchases.size(); ++i) {
       const auto& bought = plan_.purchases[i].packs;
       for (std::size_t k = 0; k < bought.size(); ++k) {
@@ -208,13 +208,7 @@ class OrderNotes {
 
   void same(const std::string& key, const std::string& from) {
     const trace::Step* step = t_.find(from);
-    if (step == nullptr) return;
-    const trace::Amount value = step->value;
-    if (value.dimensions == units::Volume::dimensions)
-      return note_same(t_, key, units::Volume::from_si(value.si), from);
-    if (value.dimensions == units::Mass::dimensions)
-      return note_same(t_, key, units::Mass::from_si(value.si), from);
-    note_same(t_, key, value.si, from);
+    if (step != nullptr) note_same(t_, key, trace::Amount(step->value), from);
   }
 
   static constexpr sources::Source rectangle{

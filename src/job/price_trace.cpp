@@ -41,7 +41,7 @@ class PriceNotes {
   }
 
  private:
-  [[nodiscard]] double of(Money money) const { return static_cast<double>(money.minor()) / unit_; }
+  [[nodiscard]] Price of(Money money) const { return {static_cast<double>(money.minor()) / unit_}; }
   [[nodiscard]] static double of(money::Percentage share) {
     return static_cast<double>(share.millionths) / static_cast<double>(money::whole);
   }
@@ -56,7 +56,7 @@ class PriceNotes {
   [[nodiscard]] static std::string_view name_of(const quote::LabourLine& l) { return l.task; }
   [[nodiscard]] static std::string_view name_of(const quote::Hired& h) { return h.item; }
 
-  void note(const std::string& key, double value, const std::string& formula, const char* words) {
+  void note(const std::string& key, Price value, const std::string& formula, const char* words) {
     plan_.trace.note(key, value, formula, {}, words);
   }
   // A rounding to the smallest coin.
@@ -67,7 +67,7 @@ class PriceNotes {
   // A line that adds up a table of the page, row by row.
   template <class Row>
   void list(const char* line, const char* table, const std::vector<Row>& rows) {
-    std::vector<Term<double>> terms;
+    std::vector<Term<Price>> terms;
     Money total;
     for (std::size_t i = 0; i < rows.size(); ++i) {
       total += rows[i].total;
@@ -90,7 +90,7 @@ class PriceNotes {
       }
       note(line_key(line.what),
            of(line.amount),
-           fmt::format("{}", of(line.amount)),
+           fmt::format("{}", of(line.amount).units),
            "a flat amount");
     }
   }
@@ -115,7 +115,10 @@ class PriceNotes {
     } else if (line.what == "discount") {
       laid_on("0 - before * share", *q_.discount, "/terms/discount");
     } else if (line.what == "rounding") {
-      note(key, of(line.amount), fmt::format("{}", of(line.amount)), "to the step of the total");
+      note(key,
+           of(line.amount),
+           fmt::format("{}", of(line.amount).units),
+           "to the step of the total");
     }
     parts_.push_back({formula_name(line.what), of(line.amount), key});
     sum_.add(of(line.amount));
@@ -127,7 +130,7 @@ class PriceNotes {
     note_terms(plan_.trace, "price.net", of(plan_.price->net), parts_);
     Sum tax;
     for (const quote::Taxed& one : plan_.price->taxes)
-      tax.add(rounded(fmt::format("{} * {}", of(one.net), of(one.rate))));
+      tax.add(rounded(fmt::format("{} * {}", of(one.net).units, of(one.rate))));
     note("price.tax", of(plan_.price->tax), tax.text(), "each rate on its part of the net");
     plan_.trace.note("price.total",
                      of(plan_.price->total),
@@ -142,7 +145,7 @@ class PriceNotes {
   Money before_;
   int lines_ = 0;
   Sum sum_;
-  std::vector<Term<double>> parts_;
+  std::vector<Term<Price>> parts_;
 };
 
 }  // namespace

@@ -33,10 +33,7 @@ std::string plain_number(double v) {
   return fmt::format("{:.10g}", v);
 }
 
-}  // namespace
-
-// As the job file and the rate book take it, so without marks between thousands.
-std::string shown(const trace::Amount& a, std::string_view name, units::System system) {
+std::string measured(const trace::Amount& a, std::string_view name, units::System system) {
   using namespace units;
   if (a.is_share) return show(fraction(a.si), 2);
   if (a.is_point && is(a, 0, 0, 1)) return moment_text(a.si);
@@ -72,6 +69,21 @@ std::string shown(const trace::Amount& a, std::string_view name, units::System s
   return plain_number(a.si);
 }
 
+std::string in_currency(double units, const money::Currency& currency) {
+  const double minor = units * std::pow(10.0, currency.decimals);
+  return fmt::format("{} {}",
+                     money::plain(money::Money::of_minor(std::llround(minor)), currency),
+                     currency.name());
+}
+
+}  // namespace
+
+// As the job file and the rate book take it, so without marks between thousands.
+std::string shown(const trace::Amount& amount, std::string_view name, const Subject& s) {
+  if (amount.is_money) return in_currency(amount.si, s.rates.currency);
+  return measured(amount, name, s.units);
+}
+
 document::Section defaults_section(const Subject& s) {
   document::Section section;
   section.key = "defaults_used";
@@ -81,7 +93,7 @@ document::Section defaults_section(const Subject& s) {
   for (const trace::Used& used : s.plan.trace.used()) {
     const sources::Kind kind = used.source.kind;
     if (kind == sources::Kind::given || kind == sources::Kind::data_sheet) continue;
-    std::string value = shown(used.value, used.key, s.units);
+    std::string value = shown(used.value, used.key, s);
     if (used.key == "crew.hours" || used.key == "crew.working_days" || used.key == "surfaces")
       value = std::string(used.source.place);
     std::string source = fmt::format("{}: {}", sources::name(kind), used.source.key);

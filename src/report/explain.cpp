@@ -26,7 +26,7 @@ const trace::Step* by_alias(const Subject& s, std::string_view quantity) {
 document::Row step_row(const Subject& s, const trace::Step& step, const Called& called) {
   return {{{called.alias.empty() ? step.key : called.alias, document::Value(step.key)},
            Cells::words(called.words),
-           Cells::words(shown(step.value, step.key, s.units)),
+           Cells::words(shown(step.value, step.key, s)),
            Cells::words(step.formula)}};
 }
 
@@ -162,7 +162,7 @@ std::optional<document::Document> explain(const Subject& s,
   d.sections = {version_section(), std::move(section)};
   if (quantity.ends_with("water_volume_m3")) d.sections.push_back(handbook_section(s, quantity));
   d.bottom_line = {
-      fmt::format("{} = {}", quantity, shown(step->value, step->key, s.units)), {}, Role::total};
+      fmt::format("{} = {}", quantity, shown(step->value, step->key, s)), {}, Role::total};
   return d;
 }
 

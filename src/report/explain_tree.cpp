@@ -60,7 +60,7 @@ class Tree {
   }
 
   [[nodiscard]] std::string text(const trace::Amount& amount, std::string_view name) const {
-    return shown(amount, name, s_.units);
+    return shown(amount, name, s_);
   }
 
   // Why a task does not start earlier: the gate, window or wait, in the page's words.

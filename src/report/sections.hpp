@@ -55,6 +55,6 @@ enum class Goods { by_order, by_log };
 /// An amount of any dimension as people read it.
 [[nodiscard]] std::string shown(const trace::Amount& amount,
                                 std::string_view name,
-                                units::System system);
+                                const Subject& s);
 
 }  // namespace basinwright::report

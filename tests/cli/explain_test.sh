@@ -26,6 +26,32 @@ explain >list || fail "no list"
 for key in takeoff.painted_area_m2 consumables.roller_cover.count labour.abrade.person_hours price.lines.materials.amount mixing.painters_needed refill.hours; do
   grep -q -- "$key" list || fail "$key is not in the list"
 done
+# Money is explained to the smallest coin and in its currency (ISO 4217), as the page has it: euro by default, a rate book's dollar,
+# and the yen, which has no smaller coin.
+sed 's/"USD"/"JPY"/; s/\([0-9]\)\.[0-9][0-9]"/\1"/g' "$source/examples/l-shape-us.rates.json" >yen.rates.json
+sed 's/"4.90"/"490"/' "$source/examples/l-shape-us.json" >yen.json
+python3 - "$program" "$source/examples" <<'P' || fail "money is not explained as the page has it"
+import json, re, subprocess, sys
+program, examples = sys.argv[1:]
+def page(command, job, *more):
+    out = subprocess.run([program, command, job, "--format", "json", "--today", "2027-01-04", "--quiet", *more],
+                         capture_output=True, text=True)
+    assert out.returncode in (0, 3), out.stderr
+    return json.loads(out.stdout)
+def money(value, path=""):
+    if isinstance(value, dict):
+        for name, each in value.items(): yield from money(each, f"{path}.{name}")
+    elif isinstance(value, list):
+        for place, each in enumerate(value): yield from money(each, f"{path}.{place}")
+    elif isinstance(value, str) and re.fullmatch(r"-?[0-9]+(\.[0-9]{2})?", value): yield path[1:], value
+for job, currency, rates in ((f"{examples}/plain-pool.json", "EUR", []), ("yen.json", "JPY", ["--rates", "yen.rates.json"]),
+                             (f"{examples}/l-shape-us.json", "USD", ["--rates", f"{examples}/l-shape-us.rates.json"])):
+    shown = {q["key"]: q["shown"] for q in page("explain", job, *rates)["explain"]["quantities"]}
+    both = {key: value for key, value in money(page("jobsheet", job, *rates)) if key in shown}
+    assert len(both) > 60 and "price.total" in both, len(both)
+    wrong = [(key, shown[key], value) for key, value in both.items() if shown[key] != f"{value} {currency}"]
+    assert not wrong, wrong[:5]
+P
 explain purchases.coatin.left_over && fail "a misspelt row is accepted"
 
 "$program" jobsheet "$job" --today 2027-01-04 --format html --output pack.html || fail "no job pack"

@@ -20,8 +20,12 @@ struct Amount {
   units::Dimensions dimensions;
   bool is_point = false;  ///< A temperature on a scale, not a difference.
   bool is_share = false;  ///< A share of a whole.
+  bool is_money = false;  ///< In units of the job's currency.
 };
 
+[[nodiscard]] constexpr Amount amount(Amount as_it_is) {
+  return as_it_is;
+}
 [[nodiscard]] constexpr Amount amount(double number) {
   return {number, {}, false, false};
 }
