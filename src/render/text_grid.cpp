@@ -19,7 +19,8 @@ constexpr std::size_t least_text = 12;
 void measure(GridColumn& column, std::string_view text, bool whole) {
   const std::size_t line = widest_line(text);
   const std::size_t word = whole ? line : widest_word(text);
-  const std::size_t cut = std::max(widest_whole(text), std::min(word, least_text));
+  const std::size_t cut =
+      std::max(widest_whole(text), std::min(word, indentation(text) + least_text));
   column.natural = std::max(column.natural, line);
   column.word = std::max(column.word, word);
   column.least = std::max(column.least, whole ? line : cut);

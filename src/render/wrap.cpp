@@ -1,6 +1,7 @@
 #include "wrap.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "display_width.hpp"
 #include "utf8.hpp"
@@ -14,8 +15,15 @@ struct Word {
   bool spaced = false;
 };
 
+constexpr std::string_view no_break_space = "\u00a0";
+constexpr std::size_t least_beside_indentation = 8;
+
 bool is_numeral(char32_t scalar) {
   return scalar >= U'0' && scalar <= U'9';
+}
+
+bool is_joint(char32_t scalar) {
+  return scalar == U'_' || scalar == U'/' || scalar == U'.' || scalar == U':' || scalar == U'-';
 }
 
 /// Splits a text before each scalar for which `may_part(scalar before, scalar)` holds.
@@ -71,10 +79,19 @@ std::vector<std::string_view> wholes_of(std::string_view word) {
   });
 }
 
+// What a name or path is cut into where there is room: "half_", "mask_", "filters".
+std::vector<std::string_view> limbs_of(std::string_view word) {
+  return parted(word, [](char32_t before, char32_t scalar) {
+    return is_joint(before) && !is_joint(scalar) && !is_numeral(scalar);
+  });
+}
+
 /// Fills lines word by word.
 class Filler {
  public:
-  explicit Filler(std::size_t width) : width_(width) {}
+  /// @param indentation what each line begins with; not part of the width
+  Filler(std::size_t width, std::string_view indentation)
+      : width_(width), indentation_(indentation) {}
 
   void add(const Word& word) {
     const std::size_t space = word.spaced && used_ > 0 ? 1 : 0;
@@ -90,7 +107,7 @@ class Filler {
   }
 
   void end_line() {
-    lines_.push_back(line_);
+    lines_.push_back(std::string(indentation_) + line_);
     line_.clear();
     used_ = 0;
   }
@@ -100,9 +117,12 @@ class Filler {
  private:
   void add_cut(std::string_view word) {
     if (used_ > 0) end_line();
-    for (const std::string_view whole : wholes_of(word)) {
-      if (used_ > 0 && used_ + display_width(whole) > width_) end_line();
-      put(whole, 0);
+    for (const std::string_view limb : limbs_of(word)) {
+      const bool fits = display_width(limb) <= width_;
+      for (const std::string_view part : fits ? std::vector{limb} : wholes_of(limb)) {
+        if (used_ > 0 && used_ + display_width(part) > width_) end_line();
+        put(part, 0);
+      }
     }
   }
 
@@ -112,6 +132,7 @@ class Filler {
   }
 
   std::size_t width_;
+  std::string_view indentation_;
   std::vector<std::string> lines_;
   std::string line_;
   std::size_t used_ = 0;
@@ -120,12 +141,23 @@ class Filler {
 }  // namespace
 
 std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
-  Filler filler(width);
+  std::vector<std::string> lines;
   for (const std::string_view line : lines_of(text)) {
-    for (const Word& word : words_of(line)) filler.add(word);
+    std::size_t blanks = indentation(line);
+    if (blanks + least_beside_indentation > width) blanks = 0;
+    const std::size_t bytes = blanks * no_break_space.size();
+    Filler filler(width - blanks, line.substr(0, bytes));
+    for (const Word& word : words_of(line.substr(bytes))) filler.add(word);
     filler.end_line();
+    std::ranges::move(filler.take(), std::back_inserter(lines));
   }
-  return filler.take();
+  return lines;
+}
+
+std::size_t indentation(std::string_view line) {
+  std::size_t blanks = 0;
+  for (; line.starts_with(no_break_space); line.remove_prefix(no_break_space.size())) ++blanks;
+  return blanks;
 }
 
 std::size_t widest_line(std::string_view text) {
