@@ -153,7 +153,7 @@ class Run {
     Run& run;
 
     bool deliver(const Done& done) { return run.take(done); }
-    void pause() { run.results_.flush(); }
+    bool pause() { return run.results_.flush(); }
   };
 
   static ResultsFile results_for(const Request& r) {

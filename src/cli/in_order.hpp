@@ -18,8 +18,8 @@ namespace basinwright::cli {
 /// @param source `next()`, the next item if there is one; `waits()`, whether that would wait for
 ///               whoever makes them; `await()`, which waits for a while and may be called beside
 ///               anything but the source
-/// @param sink `deliver(result)`, which ends it by returning false; `pause()`, called when no more
-///             is to be expected for a while; neither is called while `next` or `waits` is
+/// @param sink `deliver(result)`, and `pause()` when no more is to be expected for a while; either
+///             ends it by returning false, and neither is called while `next` or `waits` is
 template <class Source, class Work, class Sink>
 void in_order(std::size_t threads, Source& source, Work work, Sink& sink) {
   using Item = typename decltype(source.next())::value_type;
@@ -30,12 +30,13 @@ void in_order(std::size_t threads, Source& source, Work work, Sink& sink) {
   std::map<std::size_t, Result> waiting;
   std::size_t taken = 0;
   std::size_t delivered = 0;
-  bool over = false;
+  bool over = false;     // no more is taken
+  bool stopped = false;  // nor delivered
   bool awaiting = false;
 
   const auto await_next = [&](std::unique_lock<std::mutex>& hold) {
     while (!over && source.waits()) {
-      if (!std::exchange(awaiting, true)) sink.pause();
+      if (!std::exchange(awaiting, true) && !sink.pause()) stopped = over = true;
       hold.unlock();
       source.await();
       hold.lock();
@@ -54,7 +55,6 @@ void in_order(std::size_t threads, Source& source, Work work, Sink& sink) {
     room.notify_all();
     return std::nullopt;
   };
-  bool stopped = false;
   const auto give = [&](std::size_t index, Result result) {
     const std::scoped_lock hold(lock);
     waiting.emplace(index, std::move(result));
@@ -64,7 +64,7 @@ void in_order(std::size_t threads, Source& source, Work work, Sink& sink) {
       if (sink.deliver(std::move(it->second))) continue;
       stopped = over = true;
     }
-    if (awaiting) sink.pause();
+    if (awaiting && !stopped && !sink.pause()) stopped = over = true;
     room.notify_all();
   };
   const auto worker = [&] {

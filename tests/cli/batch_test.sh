@@ -231,6 +231,17 @@ for n in 1 3; do
   [ "$(wc -l <came)" -eq $wanted ] || fail "$n threads: not $wanted lines at the end"
 done
 
+# Its reader gone, a slow pipe ends with the next result, not with the last job.
+mkfifo jobs_come
+timeout 60 "$program" batch - --jobs 2 --today 2027-01-04 <jobs_come 2>/dev/null | head -n 1 >first &
+exec 3>jobs_come
+few=$(grep . jobs.ndjson | head -n 1)
+echo "$few" >&3
+for _ in $(seq 600); do [ -s first ] && break; sleep 0.1; done
+(trap '' PIPE; for _ in $(seq 300); do echo "$few" >&3 || break; jobs -r | grep -q . || break; sleep 0.1; done) 2>/dev/null
+wait %% || fail "a reader that leaves a slow pipe is an error"
+exec 3>&-
+
 # Readers that leave, disks that are full.
 "$program" batch - --today 2027-01-04 <jobs.ndjson 2>/dev/null | head -n 1 >/dev/null
 [ "${PIPESTATUS[0]}" -le 1 ] || fail "a reader that leaves is an error: ${PIPESTATUS[0]}"
