@@ -214,6 +214,7 @@ P
 mkfifo slow
 for n in 1 3; do
   timeout 120 "$program" batch - --jobs $n --quiet --today 2027-01-04 <slow >came &
+  running=$!
   exec 3>slow
   wanted=0
   for lines in 1,1p 2,4p 7,7p; do
@@ -227,19 +228,33 @@ for n in 1 3; do
     [ "$(wc -l <came)" -eq $wanted ] || fail "$n threads: $(wc -l <came) lines of $wanted jobs while more are awaited"
   done
   exec 3>&-
-  wait
+  wait $running
   [ "$(wc -l <came)" -eq $wanted ] || fail "$n threads: not $wanted lines at the end"
 done
 
 # Its reader gone, a slow pipe ends with the next result, not with the last job.
 mkfifo jobs_come
-timeout 60 "$program" batch - --jobs 2 --today 2027-01-04 <jobs_come 2>/dev/null | head -n 1 >first &
+(
+  timeout 60 "$program" batch - --jobs 2 --today 2027-01-04 <jobs_come 2>/dev/null | head -n 1 >first
+  exit "${PIPESTATUS[0]}"
+) &
+running=$!
 exec 3>jobs_come
-few=$(grep . jobs.ndjson | head -n 1)
-echo "$few" >&3
-for _ in $(seq 600); do [ -s first ] && break; sleep 0.1; done
-(trap '' PIPE; for _ in $(seq 300); do echo "$few" >&3 || break; jobs -r | grep -q . || break; sleep 0.1; done) 2>/dev/null
-wait %% || fail "a reader that leaves a slow pipe is an error"
+grep . jobs.ndjson | head -n 1 >few
+cat few >&3
+for _ in $(seq 600); do
+  [ -s first ] && break
+  sleep 0.1
+done
+(
+  trap '' PIPE
+  for _ in $(seq 300); do
+    cat few >&3 2>/dev/null || break
+    kill -0 $running 2>/dev/null || break
+    sleep 0.1
+  done
+)
+wait $running || fail "a slow pipe whose reader has left goes on, or ends with an error: $?"
 exec 3>&-
 
 # Readers that leave, disks that are full.
