@@ -27,7 +27,7 @@ class Sum {
 class PriceNotes {
  public:
   PriceNotes(const quote::PriceQuestion& q, const money::Currency& currency, Plan& plan)
-      : q_(q), plan_(plan), unit_(std::pow(10.0, currency.decimals)) {}
+      : q_(q), plan_(plan), currency_(currency), unit_(std::pow(10.0, currency.decimals)) {}
 
   void record() {
     list("materials", "purchases", plan_.purchases);
@@ -41,7 +41,7 @@ class PriceNotes {
   }
 
  private:
-  [[nodiscard]] Price of(Money money) const { return {static_cast<double>(money.minor()) / unit_}; }
+  [[nodiscard]] Price of(Money money) const { return in_units(money, currency_); }
   [[nodiscard]] static double of(money::Percentage share) {
     return static_cast<double>(share.millionths) / static_cast<double>(money::whole);
   }
@@ -141,7 +141,8 @@ class PriceNotes {
 
   const quote::PriceQuestion& q_;
   Plan& plan_;
-  double unit_;
+  const money::Currency& currency_;
+  double unit_;  ///< Smallest coins in one of it.
   Money before_;
   int lines_ = 0;
   Sum sum_;

@@ -4,9 +4,10 @@
     ratios.py BASINWRIGHT SOURCE_DIR BUILD_DIR [--only PARTS] [--short]
 
 `cmake --build build --target bench` runs all of it, some minutes long: a batch of 100,000 jobs, the memory of a million.
-`--short` takes 2,000 and 10,000, of which the batch is dearer: what jobs share has to be found first. Seconds are of the processor, user and system, of all threads: they
-bear other work on the machine better than the clock does. Nothing is asserted: another machine, another figure; the
-ratios mean more. What is not installed (jq, LibreOffice Calc, MiniZinc with Gecode) is said and left out.
+`--short` takes 2,000 and 10,000, of which the batch is dearer: what jobs share has to be found first. Seconds are of
+the processor, user and system, of all threads: they bear other work on the machine better than the clock does. Nothing
+is asserted: another machine, another figure; the ratios mean more. What is not installed (jq, LibreOffice Calc,
+MiniZinc with Gecode) is said and left out.
 """
 import argparse
 import importlib.util
